@@ -1,0 +1,195 @@
+import type { ForBoth, Household } from '../people/household.ts'
+
+/**
+ * The notebook as plain data, with every default filled in: what `lib/forms/readNotebook.ts` returns for a file that
+ * holds. Figures stay strings as they were typed (see `lib/forms/notebook-format.md`); an empty string is "not said yet".
+ * Keys that the format does not know stay on the objects at run time, but no rule reads them.
+ */
+export type Notebook = {
+  readonly format: 'mearing-notebook'
+  readonly version: 1
+  readonly title: string
+  /** ISO 4217 code of money in use, with a minor unit (see `core/amounts/currency.ts`). */
+  readonly currency: string
+  readonly units: Units
+  readonly households: ForBoth<HouseholdEntry>
+  readonly line: BoundaryLine
+  readonly sections: readonly Section[]
+  readonly gates: readonly Gate[]
+  readonly common: readonly CommonCost[]
+  /** The most a household has agreed to be asked for. A missing key is no cap. */
+  readonly caps: { readonly a?: string; readonly b?: string }
+  readonly contributions: readonly Contribution[]
+  readonly terms: readonly Term[]
+  readonly checks: readonly Check[]
+  readonly decisions: readonly Decision[]
+}
+
+/** How the app shows lengths; what was typed stays as typed. */
+export type Units = 'ft-in' | 'metric'
+
+export const capacities = ['owner', 'co-owner', 'trustee', 'executor', 'agent', 'tenant'] as const
+export type Capacity = (typeof capacities)[number]
+
+export type Party = {
+  readonly name: string
+  readonly capacity: Capacity | ''
+  readonly address: string
+  readonly parcel: string
+}
+
+export type HouseholdEntry = { readonly name: string; readonly parties: readonly Party[] }
+
+export const evidenceKinds = ['survey', 'marks', 'plan', 'belief'] as const
+/** What the line's position rests on. */
+export type Evidence = (typeof evidenceKinds)[number]
+
+export type Setback = { readonly side: Household | ''; readonly distance: string }
+
+export type Station = {
+  readonly at: string
+  readonly setback?: Setback
+  readonly gradeA: string
+  readonly gradeB: string
+  readonly gradeFence: string
+}
+
+export type BoundaryLine = {
+  readonly start: string
+  readonly end: string
+  readonly evidence: Evidence | ''
+  readonly stations: readonly Station[]
+}
+
+export type Keeper = 'both' | Household | ''
+export const measuredFromKinds = ['a', 'b', 'higher', 'lower'] as const
+export type MeasuredFrom = (typeof measuredFromKinds)[number] | ''
+
+/** A cost line: quantity × unit price × (1 + tax/100). */
+export type CostLine = {
+  readonly what: string
+  readonly quantity: string
+  readonly unit: string
+  /** Empty: not priced yet, counts as 0. */
+  readonly unitPrice: string
+  readonly taxPercent: string
+  /** `bought`, or given in kind by a household. */
+  readonly suppliedBy: 'bought' | Household
+  /** Salvage or a return: taken off the pot. */
+  readonly credit: boolean
+}
+
+/** A labour line: hours × rate. */
+export type LabourLine = {
+  readonly task: string
+  readonly hours: string
+  /** Empty: not priced yet, counts as 0. */
+  readonly rate: string
+  readonly by: 'hired' | Household
+  /** `false`: a gift of labour, shown but in no sum. */
+  readonly counts: boolean
+}
+
+export type SimplePrinciple =
+  | { readonly principle: 'equal' }
+  | { readonly principle: 'percent'; readonly a: string; readonly b: string }
+  | { readonly principle: 'one'; readonly household: Household }
+  | { readonly principle: 'length'; readonly a: string; readonly b: string }
+  | { readonly principle: 'use' }
+  | { readonly principle: 'benefit'; readonly a: string; readonly b: string }
+  | { readonly principle: 'saving'; readonly aloneA: string; readonly aloneB: string }
+
+export type Difference = {
+  readonly principle: 'difference'
+  readonly basic: string
+  readonly basicShare: SimplePrinciple
+  readonly upgradeShare: SimplePrinciple
+}
+
+export type Principle = SimplePrinciple | Difference
+
+export const principleNames = [
+  'equal',
+  'percent',
+  'one',
+  'length',
+  'use',
+  'benefit',
+  'difference',
+  'saving',
+] as const
+export type PrincipleName = (typeof principleNames)[number]
+
+/** Two pots, or one pot of both. */
+export type Share =
+  | { readonly materials: Principle; readonly labour: Principle }
+  | { readonly together: Principle }
+
+type Priced = {
+  readonly id: string
+  readonly name: string
+  readonly materials: readonly CostLine[]
+  readonly labour: readonly LabourLine[]
+  readonly share: Share
+}
+
+export type Section = Priced & {
+  readonly from: string
+  readonly to: string
+  readonly owner: Keeper
+  readonly upkeep: Keeper
+  readonly height: { readonly agreed: string; readonly measuredFrom: MeasuredFrom }
+  readonly face: string
+  readonly infill: string
+  readonly drainage: string
+  readonly notes: string
+}
+
+export type Gate = Priced & {
+  readonly at: string
+  readonly opening: string
+  readonly stands: 'line' | Household | ''
+  /** Passages a week. */
+  readonly uses: { readonly a: string; readonly b: string }
+  readonly opens: string
+  readonly latch: string
+  readonly keys: string
+  readonly owner: Keeper
+  readonly upkeep: Keeper
+  readonly notes: string
+}
+
+export type CommonCost = Priced & { readonly notes: string }
+
+export type ItemKind = 'section' | 'gate' | 'common'
+
+export const contributionKinds = ['cash', 'material', 'hours', 'transfer', 'refund'] as const
+export type ContributionKind = (typeof contributionKinds)[number]
+
+/** What has been given, dated. `amount` is empty on `hours`; `hours` and `rate` are empty on the others. */
+export type Contribution = {
+  readonly household: Household
+  readonly kind: ContributionKind
+  readonly amount: string
+  readonly hours: string
+  readonly rate: string
+  readonly date: string
+  readonly for: string
+  readonly note: string
+  /** Set when the entry was taken back: it stays in the book and counts as nothing. */
+  readonly struck?: { readonly on: string; readonly by: Household; readonly why: string }
+}
+
+export type Term = { readonly topic: string; readonly text: string }
+
+export type Check = {
+  readonly what: string
+  readonly who: Household | ''
+  readonly on: string
+  readonly answer: string
+  /** A file name, letter number or web address where the answer can be found. */
+  readonly reference: string
+  readonly done: boolean
+}
+
+export type Decision = { readonly on: string; readonly text: string }
