@@ -1,0 +1,59 @@
+/**
+ * Everything that can be wrong with a notebook file and that a person can mend: a path to the field and the facts.
+ * The sentence that says what would be right is made of these facts in one place, `lib/words/faultText.ts`.
+ *
+ * A path reads like the file: `sections[0].share.materials.b`; a fault of the whole file has the path `(file)`.
+ */
+export type Fault = { readonly path: string } & FaultFacts
+
+export const wholeFile = '(file)'
+
+export type FaultFacts =
+  // the file itself
+  | { readonly kind: 'not-json'; readonly detail: string }
+  | { readonly kind: 'unreadable'; readonly detail: string }
+  | { readonly kind: 'too-large'; readonly bytes: number; readonly limit: number }
+  | { readonly kind: 'too-deep'; readonly limit: number }
+  | { readonly kind: 'wrong-format'; readonly found: string }
+  | { readonly kind: 'wrong-version'; readonly found: string }
+  | { readonly kind: 'key-twice'; readonly key: string }
+  // the shape of a value
+  | { readonly kind: 'needed'; readonly what: ValueKind; readonly allowed?: readonly string[] }
+  | { readonly kind: 'not-a'; readonly what: ValueKind; readonly found: string }
+  | { readonly kind: 'not-one-of'; readonly found: string; readonly allowed: readonly string[] }
+  | { readonly kind: 'number-form'; readonly found: string; readonly fractionDigits: number }
+  | { readonly kind: 'money-digits'; readonly found: string; readonly currency: string; readonly digits: number }
+  | { readonly kind: 'percent-range'; readonly found: string }
+  | { readonly kind: 'length-form'; readonly found: string; readonly mayBeNegative: boolean }
+  | { readonly kind: 'length-negative'; readonly found: string }
+  | { readonly kind: 'date-form'; readonly found: string; readonly mayBeEmpty: boolean }
+  | { readonly kind: 'text-too-long'; readonly length: number; readonly limit: number }
+  | { readonly kind: 'currency-unknown'; readonly found: string }
+  // ids
+  | { readonly kind: 'id-twice'; readonly id: string }
+  | { readonly kind: 'id-unknown'; readonly id: string; readonly known: readonly string[] }
+  // shares
+  | { readonly kind: 'percent-pair'; readonly a: string; readonly b: string; readonly sum: string }
+  | { readonly kind: 'difference-nested' }
+  | { readonly kind: 'use-off-gate' }
+  | { readonly kind: 'share-both-forms' }
+  | { readonly kind: 'weights-zero'; readonly principle: 'length' | 'use' | 'benefit' }
+  | { readonly kind: 'saving-dearer'; readonly pot: string; readonly alone: string; readonly over: string }
+  | { readonly kind: 'saving-outside'; readonly household: 'a' | 'b'; readonly share: string; readonly pot: string }
+  | { readonly kind: 'pot-below-zero'; readonly below: string }
+  | { readonly kind: 'gift-hired' }
+  | { readonly kind: 'caps-short'; readonly a: string; readonly b: string; readonly total: string; readonly short: string }
+
+/** What kind of value a field holds, for the sentence. */
+export type ValueKind =
+  | 'text'
+  | 'number'
+  | 'money'
+  | 'percent'
+  | 'length'
+  | 'date'
+  | 'household'
+  | 'yes-or-no'
+  | 'list'
+  | 'object'
+  | 'choice'

@@ -1,0 +1,104 @@
+import type { Notebook } from '../agreement/notebook.ts'
+import { currencyDigits } from '../amounts/currency.ts'
+import type { Minor } from '../amounts/money.ts'
+import { assert } from '../assert.ts'
+import type { Fault } from '../faults.ts'
+import { contributed } from '../ledger/contributed.ts'
+import { type Evening, eveningPayment } from '../ledger/evening.ts'
+import type { ForBoth } from '../people/household.ts'
+import { held, type Result, refused } from '../result.ts'
+import { applyCaps, type Capped } from './caps.ts'
+import { type AskedSoFar, type ItemShares, nothingAsked, placesOf, shareItem } from './itemShares.ts'
+
+/** Everything the notebook's figures come to. Money in minor units of `currency`, which has `digits` after the point. */
+export type Statement = {
+  readonly currency: string
+  readonly digits: number
+  readonly items: readonly ItemShares[]
+  readonly beforeCaps: ForBoth<Minor>
+  readonly total: Minor
+  /** After caps. */
+  readonly asked: Capped
+  /** Planned in kind and counted labour, priced. */
+  readonly promised: ForBoth<Minor>
+  /** Asked less promised: what each brings in money if all goes as planned. */
+  readonly inMoney: ForBoth<Minor>
+  readonly contributed: ForBoth<Minor>
+  /** Asked less contributed; positive is still to give. */
+  readonly balance: ForBoth<Minor>
+  /** Asked total less contributed total: bills nobody has met yet. */
+  readonly outstanding: Minor
+  readonly transfer: Evening | undefined
+}
+
+/** The items that can be shared, and the faults of those that cannot yet. */
+export type SharedItems = { readonly items: readonly ItemShares[]; readonly faults: readonly Fault[] }
+
+/** Shares every item in file order; an item at fault is left out and asks nobody for anything. */
+export function shareItems(notebook: Notebook): SharedItems {
+  const digits = digitsOf(notebook)
+  const items: ItemShares[] = []
+  const faults: Fault[] = []
+  let asked: AskedSoFar = nothingAsked
+  for (const place of placesOf(notebook)) {
+    const shared = shareItem(place, digits, asked)
+    if (!shared.ok) {
+      faults.push(...shared.faults)
+      continue
+    }
+    const item = shared.value
+    items.push(item)
+    asked = {
+      money: { a: asked.money.a + item.a, b: asked.money.b + item.b },
+      hours: { a: asked.hours.a + item.hours.a, b: asked.hours.b + item.hours.b },
+    }
+  }
+  return { items, faults }
+}
+
+/**
+ * The statement of a notebook whose file holds. Refused, with every fault, where a share cannot be worked out
+ * (weights of zero, a saving that is none, a pot below zero) or two caps fall short.
+ */
+export function statementOf(notebook: Notebook): Result<Statement> {
+  const digits = digitsOf(notebook)
+  const { items, faults } = shareItems(notebook)
+  if (faults.length > 0) return refused(...faults)
+  const beforeCaps = sumForBoth(items)
+  const capped = applyCaps(beforeCaps, notebook.caps, digits)
+  if (!capped.ok) return capped
+  const asked = capped.value
+  const promised = sumForBoth(items.map((item) => item.promised))
+  const given = contributed(notebook.contributions, digits)
+  const balance = subtract(asked, given)
+  const total = beforeCaps.a + beforeCaps.b
+  return held({
+    currency: notebook.currency,
+    digits,
+    items,
+    beforeCaps,
+    total,
+    asked,
+    promised,
+    inMoney: subtract(asked, promised),
+    contributed: given,
+    balance,
+    outstanding: total - given.a - given.b,
+    transfer: eveningPayment(balance),
+  })
+}
+
+/** Digits after the point of the notebook's currency. */
+export function digitsOf(notebook: { readonly currency: string }): number {
+  const digits = currencyDigits(notebook.currency)
+  assert(digits !== undefined, 'a notebook that was read has a currency in use')
+  return digits
+}
+
+function sumForBoth(amounts: readonly ForBoth<Minor>[]): ForBoth<Minor> {
+  return amounts.reduce((sum, amount) => ({ a: sum.a + amount.a, b: sum.b + amount.b }), { a: 0n, b: 0n })
+}
+
+function subtract(left: ForBoth<Minor>, right: ForBoth<Minor>): ForBoth<Minor> {
+  return { a: left.a - right.a, b: left.b - right.b }
+}
