@@ -1,0 +1,75 @@
+import type { Household } from '../core/people/household.ts'
+import { database } from './database.ts'
+import { storedHousehold } from './storedHousehold.ts'
+
+/** What one edit did to one item, as it is on record. */
+export type Change = {
+  readonly id: number
+  /** The notebook's edit number after the edit; all changes of one edit share it. */
+  readonly edit: number
+  readonly at: Date
+  readonly household: Household
+  readonly itemKey: string
+  readonly previousKey?: string
+  /** As `JSON.parse` reads it; null where there was no such item. */
+  readonly before: unknown
+  /** As `JSON.parse` reads it; null where there is no such item any more. */
+  readonly after: unknown
+}
+
+/**
+ * The changes of a notebook, newest first; at most `limit` of them.
+ *
+ * With `itemKey`, the history of the item that bears this key now: going back, once an edit gave it its key, only
+ * changes under its former key belong to it, for the key itself was another item's, or no one's, before.
+ */
+export async function changesOf(
+  notebookId: string,
+  which: { readonly itemKey?: string; readonly limit?: number } = {},
+): Promise<Change[]> {
+  const { itemKey, limit } = which
+  if (itemKey === undefined) {
+    return load(notebookId, limit === undefined ? {} : { take: limit })
+  }
+  const history = historyOf(itemKey, await load(notebookId, {}))
+  return limit === undefined ? history : history.slice(0, limit)
+}
+
+async function load(notebookId: string, page: { readonly take?: number }): Promise<Change[]> {
+  const rows = await database().read((tables) =>
+    tables.change.findMany({ where: { notebookId }, orderBy: { id: 'desc' }, ...page }),
+  )
+  return rows.map((row) => ({
+    id: row.id,
+    edit: row.edit,
+    at: row.at,
+    household: storedHousehold(row.household),
+    itemKey: row.itemKey,
+    ...(row.previousKey === null ? {} : { previousKey: row.previousKey }),
+    before: valueOf(row.before),
+    after: valueOf(row.after),
+  }))
+}
+
+/** Follows one item back through `newestFirst`. Exchanging two keys in one edit must not lead from one to the other. */
+function historyOf(itemKey: string, newestFirst: readonly Change[]): Change[] {
+  const history: Change[] = []
+  let key = itemKey
+  let keyBefore = itemKey
+  let edit: number | undefined
+  for (const change of newestFirst) {
+    if (change.edit !== edit) {
+      edit = change.edit
+      key = keyBefore
+    }
+    if (change.itemKey === key) {
+      history.push(change)
+      keyBefore = change.previousKey ?? key
+    }
+  }
+  return history
+}
+
+function valueOf(text: string | null): unknown {
+  return text === null ? null : JSON.parse(text)
+}

@@ -1,0 +1,74 @@
+import type { Household } from '../core/people/household.ts'
+import { database, type Tables } from './database.ts'
+import { documentIn } from './notebooks.ts'
+import { storedHousehold } from './storedHousehold.ts'
+
+/** "We agree to this item as it stands": the fingerprint is that of the item agreed to. */
+export type Mark = {
+  readonly itemKey: string
+  readonly household: Household
+  readonly fingerprint: string
+  readonly at: Date
+}
+
+export async function marksOf(notebookId: string): Promise<Mark[]> {
+  return database().read((tables) => marksIn(tables, notebookId))
+}
+
+/** The marks as they stand inside a write transaction, or committed. */
+export async function marksIn(tables: Tables, notebookId: string): Promise<Mark[]> {
+  const rows = await tables.mark.findMany({
+    where: { notebookId },
+    select: { itemKey: true, household: true, fingerprint: true, at: true },
+    orderBy: [{ itemKey: 'asc' }, { household: 'asc' }],
+  })
+  return rows.map((row) => ({ ...row, household: storedHousehold(row.household) }))
+}
+
+/**
+ * Marks an item as agreed, if it is still what the household saw (`fingerprint`): looked at inside the transaction, so
+ * that no edit slips in between. A mark already there for the same content keeps its date.
+ * Throws when there is no such notebook.
+ */
+export async function setMark(mark: {
+  readonly id: string
+  readonly household: Household
+  readonly itemKey: string
+  readonly fingerprint: string
+  readonly at: Date
+  readonly currentFingerprint: (document: string, itemKey: string) => string | undefined
+}): Promise<'set' | 'changed-since' | 'no-such-item'> {
+  const { id: notebookId, household, itemKey, fingerprint, at } = mark
+  return database().write(async (tables) => {
+    const current = mark.currentFingerprint(await documentIn(tables, notebookId), itemKey)
+    if (current === undefined) {
+      return 'no-such-item'
+    }
+    if (current !== fingerprint) {
+      return 'changed-since'
+    }
+    const key = { notebookId, itemKey, household }
+    const standing = await tables.mark.findUnique({ where: { notebookId_itemKey_household: key } })
+    if (standing?.fingerprint !== fingerprint) {
+      await tables.mark.upsert({
+        where: { notebookId_itemKey_household: key },
+        create: { ...key, fingerprint, at },
+        update: { fingerprint, at },
+      })
+    }
+    return 'set'
+  })
+}
+
+/** Takes a household's own mark off an item; says whether there was one. */
+export async function takeMark(mark: {
+  readonly id: string
+  readonly household: Household
+  readonly itemKey: string
+}): Promise<boolean> {
+  const { id: notebookId, household, itemKey } = mark
+  const taken = await database().write((tables) =>
+    tables.mark.deleteMany({ where: { notebookId, household, itemKey } }),
+  )
+  return taken.count > 0
+}
