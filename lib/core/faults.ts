@@ -27,7 +27,6 @@ export type FaultFacts =
   | { readonly kind: 'length-form'; readonly found: string; readonly mayBeNegative: boolean }
   | { readonly kind: 'length-negative'; readonly found: string }
   | { readonly kind: 'date-form'; readonly found: string; readonly mayBeEmpty: boolean }
-  | { readonly kind: 'text-too-long'; readonly length: number; readonly limit: number }
   | { readonly kind: 'currency-unknown'; readonly found: string }
   // ids
   | { readonly kind: 'id-twice'; readonly id: string }

@@ -11,3 +11,8 @@ export function percentShare(pot: bigint, percent: { readonly a: string }): Exac
 export function percentSum(percent: { readonly a: string; readonly b: string }): bigint {
   return scaledInteger(percent.a, 4) + scaledInteger(percent.b, 4)
 }
+
+/** Whether a checked number is a percentage from 0 to 100. */
+export function percentInRange(percent: string): boolean {
+  return scaledInteger(percent, 4) <= 1_000_000n
+}

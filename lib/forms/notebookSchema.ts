@@ -1,0 +1,187 @@
+import { z } from 'zod'
+import {
+  capacities,
+  contributionKinds,
+  evidenceKinds,
+  measuredFromKinds,
+} from '../core/agreement/notebook.ts'
+import { percentSum } from '../core/shares/percent.ts'
+import { choice, date, faultIssue, length, money, neededPercent, neededText, number, taxPercent, text, yesOrNo } from './leaf.ts'
+
+/** `keep` passes unknown keys on; `find` reports them as `unrecognized_keys` issues. */
+export type UnknownKeys = 'keep' | 'find'
+
+/**
+ * The notebook file as a zod schema, for one currency. Its output is a `Notebook` with every default filled in; the
+ * rules that need more than one place in the file (ids, pots) stand in `readNotebook.ts` and in the core.
+ */
+export function notebookSchema(currency: string, digits: number, unknownKeys: UnknownKeys): NotebookSchema {
+  const name = `${currency} ${digits} ${unknownKeys}`
+  const kept = built.get(name) ?? buildSchema(currency, digits, unknownKeys)
+  // A file can claim any currency: only a handful of schemas is kept.
+  if (built.size > 20) built.clear()
+  built.set(name, kept)
+  return kept
+}
+
+type NotebookSchema = ReturnType<typeof buildSchema>
+
+/** Building a schema costs more than reading a small file with it. */
+const built = new Map<string, NotebookSchema>()
+
+function buildSchema(currency: string, digits: number, unknownKeys: UnknownKeys) {
+  const object: typeof z.looseObject = unknownKeys === 'keep' ? z.looseObject : (z.strictObject as never)
+  const list = <Entry extends z.ZodType>(entry: Entry) => z.array(entry).default([])
+  const house = choice(['a', 'b'], 'needed')
+  const keeper = choice(['both', 'a', 'b'], 'may be missing')
+  const amount = money(currency, digits, 'needed')
+
+  const simplePrinciples = (onGate: boolean) =>
+    [
+      object({ principle: z.literal('equal') }),
+      object({ principle: z.literal('percent'), a: neededPercent, b: neededPercent }).superRefine((pair, context) => {
+        const sum = percentSum(pair)
+        if (sum !== 1_000_000n) context.addIssue(faultIssue({ kind: 'percent-pair', a: pair.a, b: pair.b, sum: percentText(sum) }, ['b']))
+      }),
+      object({ principle: z.literal('one'), household: house }),
+      object({ principle: z.literal('length'), a: length('needed'), b: length('needed') }),
+      object({ principle: z.literal('use') }).superRefine((_, context) => {
+        if (!onGate) context.addIssue(faultIssue({ kind: 'use-off-gate' }, ['principle']))
+      }),
+      object({ principle: z.literal('benefit'), a: number('needed'), b: number('needed') }),
+      object({ principle: z.literal('saving'), aloneA: amount, aloneB: amount }),
+    ] as const
+  const principle = (onGate: boolean) => {
+    const simple = z.discriminatedUnion('principle', simplePrinciples(onGate))
+    const difference = object({
+      principle: z.literal('difference'),
+      basic: amount,
+      basicShare: simple,
+      upgradeShare: simple,
+    })
+    return z.discriminatedUnion('principle', [...simplePrinciples(onGate), difference])
+  }
+  const share = (onGate: boolean) => {
+    const one = principle(onGate)
+    return object({ materials: one.optional(), labour: one.optional(), together: one.optional() }).superRefine(
+      ({ materials, labour, together }, context) => {
+        if (together !== undefined) {
+          if (materials !== undefined || labour !== undefined) context.addIssue(faultIssue({ kind: 'share-both-forms' }))
+          return
+        }
+        if (materials === undefined) context.addIssue(faultIssue({ kind: 'needed', what: 'object' }, ['materials']))
+        if (labour === undefined) context.addIssue(faultIssue({ kind: 'needed', what: 'object' }, ['labour']))
+      },
+    )
+  }
+
+  const costLine = object({
+    what: text,
+    quantity: number('needed'),
+    unit: text,
+    unitPrice: number('may be missing', 6, 'may be missing'),
+    taxPercent,
+    suppliedBy: choice(['bought', 'a', 'b'], 'needed'),
+    credit: yesOrNo(false),
+  })
+  const labourLine = object({
+    task: text,
+    hours: number('needed'),
+    rate: number('may be missing', 6, 'may be missing'),
+    by: choice(['a', 'b', 'hired'], 'needed'),
+    counts: yesOrNo(true),
+  }).superRefine((line, context) => {
+    if (!line.counts && line.by === 'hired') context.addIssue(faultIssue({ kind: 'gift-hired' }, ['counts']))
+  })
+  const priced = (onGate: boolean) => ({
+    id: neededText,
+    name: text,
+    materials: list(costLine),
+    labour: list(labourLine),
+    share: share(onGate),
+    notes: text,
+  })
+
+  const party = object({ name: text, capacity: choice(capacities, 'may be missing'), address: text, parcel: text })
+  const household = object({ name: text, parties: list(party) })
+  const station = object({
+    at: length('may be missing'),
+    setback: object({ side: choice(['a', 'b'], 'may be missing'), distance: length('may be missing') }).optional(),
+    gradeA: length('may be missing', true),
+    gradeB: length('may be missing', true),
+    gradeFence: length('may be missing', true),
+  })
+  const line = object({
+    start: text,
+    end: text,
+    evidence: choice(evidenceKinds, 'may be missing'),
+    stations: list(station),
+  })
+  const section = object({
+    ...priced(false),
+    from: length('may be missing'),
+    to: length('may be missing'),
+    owner: keeper,
+    upkeep: keeper,
+    height: object({
+      agreed: length('may be missing'),
+      measuredFrom: choice(measuredFromKinds, 'may be missing'),
+    }).prefault({}),
+    face: text,
+    infill: text,
+    drainage: text,
+  })
+  const gate = object({
+    ...priced(true),
+    at: length('may be missing'),
+    opening: length('may be missing'),
+    stands: choice(['line', 'a', 'b'], 'may be missing'),
+    uses: object({ a: number('may be missing'), b: number('may be missing') }).prefault({}),
+    opens: text,
+    latch: text,
+    keys: text,
+    owner: keeper,
+    upkeep: keeper,
+  })
+  const struck = object({ on: date(false), by: house, why: text }).optional()
+  const note = { date: date(false), for: text, note: text, struck, household: house }
+  const ofMoney = contributionKinds.filter((kind) => kind !== 'hours')
+  const contribution = z.discriminatedUnion('kind', [
+    object({ ...note, kind: z.literal('hours'), amount: text, hours: number('needed'), rate: number('may be missing', 6, 'may be missing') }),
+    object({ ...note, kind: z.literal(ofMoney), amount, hours: text, rate: text }),
+  ])
+
+  return object({
+    format: z.literal('mearing-notebook'),
+    version: z.literal(1),
+    title: text,
+    currency: z.string(),
+    units: choice(['ft-in', 'metric'], 'may be missing').transform((units) => units || ('ft-in' as const)),
+    households: object({ a: household, b: household }),
+    line: line.prefault({}),
+    sections: list(section),
+    gates: list(gate),
+    common: list(object(priced(false))),
+    caps: object({ a: amount.optional(), b: amount.optional() }).prefault({}),
+    contributions: list(contribution),
+    terms: list(object({ topic: text, text })),
+    checks: list(
+      object({
+        what: text,
+        who: choice(['a', 'b'], 'may be missing'),
+        on: date(true),
+        answer: text,
+        reference: text,
+        done: yesOrNo(false),
+      }),
+    ),
+    decisions: list(object({ on: date(true), text })),
+  })
+}
+
+/** Ten-thousandths of a percent, without idle zeros: 999999n is "99.9999". */
+function percentText(tenThousandths: bigint): string {
+  const figures = tenThousandths.toString().padStart(5, '0')
+  return `${figures.slice(0, -4)}.${figures.slice(-4)}`.replace(/\.?0+$/, '')
+}
+

@@ -1,0 +1,176 @@
+import type { Notebook } from '../core/agreement/notebook.ts'
+import { currencyDigits } from '../core/amounts/currency.ts'
+import { type Fault, type FaultFacts, wholeFile } from '../core/faults.ts'
+import { held, type Result, refused } from '../core/result.ts'
+import { placesOf, shareItem, nothingAsked } from '../core/shares/itemShares.ts'
+import { issueFault } from './issueFault.ts'
+import { joinPath, pathText, scanJson } from './jsonText.ts'
+import { shown } from './leaf.ts'
+import { notebookSchema } from './notebookSchema.ts'
+
+/** A notebook file that holds. */
+export type ReadNotebook = {
+  /** The file as it stands, unknown keys and missing keys included: what is stored, hashed and exported. */
+  readonly document: NotebookDocument
+  /** The same with every default filled in: what the rules read. */
+  readonly notebook: Notebook
+}
+
+/** A JSON object that has passed `readNotebook`. */
+export type NotebookDocument = { readonly [key: string]: unknown }
+
+/** No notebook nests deeper; a file that does is no notebook, and could exhaust a reader's stack. */
+const deepest = 64
+
+/**
+ * Reads a notebook file from its bytes or its text. Refused with every fault that can be found at once, each with its
+ * path. Whether the shares can be worked out is another question: see `statementOf`.
+ */
+export function readNotebook(file: Uint8Array | string): Result<ReadNotebook> {
+  const text = typeof file === 'string' ? held(file) : decode(file)
+  if (!text.ok) return text
+  const parsed = parse(text.value.replace(/^\uFEFF/, ''))
+  return parsed.ok ? readDocument(parsed.value) : parsed
+}
+
+function decode(bytes: Uint8Array): Result<string> {
+  try {
+    return held(new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes))
+  } catch {
+    return refused(whole({ kind: 'not-json', detail: 'it is not UTF-8 text' }))
+  }
+}
+
+function parse(text: string): Result<unknown> {
+  let document: unknown
+  try {
+    document = JSON.parse(text)
+  } catch (error) {
+    return refused(whole({ kind: 'not-json', detail: error instanceof Error ? error.message : String(error) }))
+  }
+  const scan = scanJson(text)
+  if (scan.depth > deepest) return refused(whole({ kind: 'too-deep', limit: deepest }))
+  if (scan.halfCharacter) return refused(whole({ kind: 'not-json', detail: 'a text in it holds half of a character' }))
+  if (scan.doubledKey !== undefined) {
+    return refused({ path: scan.doubledKey, kind: 'key-twice', key: scan.doubledKey.split('.').at(-1) ?? '' })
+  }
+  return held(document)
+}
+
+/** Like `readNotebook`, for a document that is JSON data already. */
+export function readDocument(document: unknown): Result<ReadNotebook> {
+  if (!isObject(document)) return refused(whole({ kind: 'not-a', what: 'object', found: shown(document) }))
+  const heading = headingFaults(document)
+  if (heading.length > 0) return refused(...heading)
+  const currency = String(document.currency)
+  const digits = currencyDigits(currency)
+  const read = notebookSchema(currency, digits ?? 6, 'keep').safeParse(document)
+  const faults = [
+    ...(digits === undefined ? [currencyFault(document.currency)] : []),
+    ...(read.error?.issues ?? []).filter((issue) => issue.path[0] !== 'currency').map((issue) => issueFault(issue, document)),
+    ...idFaults(document),
+  ]
+  if (faults.length > 0) return refused(...inFileOrder([...faults, ...shareFaultsElsewhere(document, faults)], document))
+  return held({ document, notebook: read.data as unknown as Notebook })
+}
+
+function headingFaults(document: NotebookDocument): Fault[] {
+  const faults: Fault[] = []
+  if (document.format !== 'mearing-notebook') faults.push({ path: 'format', kind: 'wrong-format', found: shown(document.format ?? '') })
+  if (document.version !== 1) faults.push({ path: 'version', kind: 'wrong-version', found: shown(document.version ?? '') })
+  return faults
+}
+
+function currencyFault(found: unknown): Fault {
+  if (found === undefined || found === '') return { path: 'currency', kind: 'needed', what: 'text' }
+  return { path: 'currency', kind: 'currency-unknown', found: shown(found) }
+}
+
+/** Ids are unique over sections, gates and common costs together, and `for` names one of them. */
+function idFaults(document: NotebookDocument): Fault[] {
+  const faults: Fault[] = []
+  const known = new Set<string>()
+  for (const list of ['sections', 'gates', 'common']) {
+    listOf(document[list]).forEach((item, index) => {
+      const id = isObject(item) ? item.id : undefined
+      if (typeof id !== 'string' || id === '') return
+      if (known.has(id)) faults.push({ path: `${list}[${index}].id`, kind: 'id-twice', id })
+      known.add(id)
+    })
+  }
+  listOf(document.contributions).forEach((entry, index) => {
+    const id = isObject(entry) ? entry.for : undefined
+    if (typeof id !== 'string' || id === '' || known.has(id)) return
+    faults.push({ path: `contributions[${index}].for`, kind: 'id-unknown', id, known: [...known] })
+  })
+  return faults
+}
+
+/**
+ * Where the file does not hold, the shares of those items that do are still tried, so that all faults come at once:
+ * an item is tried alone, in a notebook of nothing else.
+ */
+function shareFaultsElsewhere(document: NotebookDocument, faults: readonly Fault[]): Fault[] {
+  const digits = currencyDigits(String(document.currency))
+  if (digits === undefined) return []
+  const found: Fault[] = []
+  for (const list of ['sections', 'gates', 'common']) {
+    listOf(document[list]).forEach((item, index) => {
+      const path = joinPath(list, index)
+      if (faults.some((fault) => fault.path.startsWith(`${path}.`) || fault.path === path)) return
+      const alone = { format: 'mearing-notebook', version: 1, currency: document.currency, households: { a: {}, b: {} }, [list]: [item] }
+      const read = notebookSchema(String(document.currency), digits, 'keep').safeParse(alone)
+      const place = read.success ? placesOf(read.data as unknown as Notebook)[0] : undefined
+      const shared = place && shareItem({ ...place, path }, digits, nothingAsked)
+      if (shared && !shared.ok) found.push(...shared.faults)
+    })
+  }
+  return found
+}
+
+/**
+ * Paths of keys that the format does not know, in a document that holds. They are kept and shown; signing is refused
+ * while there are any.
+ */
+export function unknownKeys(document: NotebookDocument): string[] {
+  const currency = String(document.currency)
+  const strict = notebookSchema(currency, currencyDigits(currency) ?? 0, 'find').safeParse(document)
+  return (strict.error?.issues ?? []).flatMap((issue) =>
+    issue.code === 'unrecognized_keys' ? issue.keys.map((key) => pathText([...issue.path, key])) : [],
+  )
+}
+
+/** Faults in the order in which a reader meets the fields in the file. */
+function inFileOrder(faults: readonly Fault[], document: NotebookDocument): Fault[] {
+  const order = Object.keys(document)
+  const rank = (fault: Fault) => {
+    const position = order.indexOf(fault.path.split(/[.[]/)[0] ?? '')
+    return position < 0 ? -1 : position
+  }
+  return faults
+    .map((fault, index) => ({ fault, index }))
+    .sort((left, right) => rank(left.fault) - rank(right.fault) || comparePaths(left.fault.path, right.fault.path) || left.index - right.index)
+    .map(({ fault }) => fault)
+}
+
+/** Only the places in lists are compared: fields of one object keep the order in which they were found. */
+function comparePaths(left: string, right: string): number {
+  const [places, others] = [left, right].map((path) => [...path.matchAll(/\[([0-9]+)\]/g)].map((match) => Number(match[1])))
+  for (let index = 0; index < Math.min(places?.length ?? 0, others?.length ?? 0, 1); index += 1) {
+    const difference = (places?.[index] ?? 0) - (others?.[index] ?? 0)
+    if (difference !== 0) return difference
+  }
+  return 0
+}
+
+function whole(facts: FaultFacts): Fault {
+  return { path: wholeFile, ...facts }
+}
+
+export function isObject(value: unknown): value is Record<string, unknown> {
+  return value !== null && typeof value === 'object' && !Array.isArray(value)
+}
+
+function listOf(value: unknown): unknown[] {
+  return Array.isArray(value) ? value : []
+}

@@ -1,0 +1,98 @@
+import { never } from '../core/assert.ts'
+import type { FaultFacts, ValueKind } from '../core/faults.ts'
+
+/** The sentence for one fault: what is wrong and what would be right. The path is shown beside it, not in it. */
+export function faultText(fault: FaultFacts): string {
+  switch (fault.kind) {
+    case 'not-json':
+      return `This is not a notebook file: ${fault.detail}.`
+    case 'unreadable':
+      return `The file can't be read: ${fault.detail}.`
+    case 'too-large':
+      return `The file has ${fault.bytes} bytes; at most ${fault.limit} are taken.`
+    case 'too-deep':
+      return `Lists and objects lie more than ${fault.limit} deep inside one another; a notebook file never does.`
+    case 'wrong-format':
+      return `The format is ${quoted(fault.found)}; it has to be "mearing-notebook".`
+    case 'wrong-version':
+      return `The version is ${quoted(fault.found)}; this program reads version 1, written as the number 1.`
+    case 'key-twice':
+      return `The key ${quoted(fault.key)} stands twice in the same object; keep one.`
+    case 'needed':
+      return fault.allowed ? `Needed: one of ${listed(fault.allowed)}.` : `Needed: ${describe[fault.what]}.`
+    case 'not-a':
+      return `${fault.found} stands here; it has to be ${describe[fault.what]}.`
+    case 'not-one-of':
+      return `${quoted(fault.found)} is not known here; use one of ${listed(fault.allowed)}.`
+    case 'number-form':
+      return `${quoted(fault.found)} can't be read as a number: use figures and at most one point, such as "14" or "0.385", with up to ${fault.fractionDigits} digits after the point and no more than 12 before it; no sign, comma or exponent.`
+    case 'money-digits':
+      return fault.digits === 0
+        ? `${quoted(fault.found)} has digits after the point; ${fault.currency} is written in whole units, such as "1200".`
+        : `${quoted(fault.found)} has too many digits after the point; ${fault.currency} takes at most ${fault.digits}.`
+    case 'percent-range':
+      return `${quoted(fault.found)} is more than 100; a percentage lies between 0 and 100.`
+    case 'length-form':
+      return `${quoted(fault.found)} can't be read as a length: write a figure with its unit, such as "6 ft", "6' 2-1/2\\"", "1¾ in", "1.83 m" or "45 cm"${fault.mayBeNegative ? ', with a minus in front if it lies below' : ''}; no comma, plus sign or exponent.`.replaceAll('\\"', '"')
+    case 'length-negative':
+      return `${quoted(fault.found)} is negative; only ground heights may be. Write it without the minus.`
+    case 'date-form':
+      return `${quoted(fault.found)} is not a day of the calendar: write year-month-day, such as "2027-04-30"${fault.mayBeEmpty ? ', or leave it empty' : ''}.`
+    case 'currency-unknown':
+      return `${quoted(fault.found)} is not a currency that ISO 4217 lists as money in use; write its three letters, such as "USD", "EUR" or "JPY".`
+    case 'id-twice':
+      return `The id ${quoted(fault.id)} is taken already; sections, gates and common costs each need an id of their own.`
+    case 'id-unknown':
+      return `No section, gate or common cost has the id ${quoted(fault.id)}; ${fault.known.length === 0 ? 'there are none yet, so leave it out' : `use one of ${listed(fault.known.slice(0, 12))}, or leave it out`}.`
+    case 'percent-pair':
+      return `${fault.a} and ${fault.b} add to ${fault.sum}; the two percentages have to add to exactly 100.`
+    case 'difference-nested':
+      return 'A difference can\'t stand inside a difference; choose another principle for this part.'
+    case 'use-off-gate':
+      return 'Only a gate can be shared by use, because only gates have counted passages; choose another principle here.'
+    case 'share-both-forms':
+      return 'Share either both pots together, or materials and labour each; not both ways at once.'
+    case 'weights-zero':
+      return `There is something to share ${weightWords[fault.principle]}, but both figures are zero; enter a figure above zero for at least one household, or choose another principle.`
+    case 'saving-dearer':
+      return `Building together (${fault.pot}) costs ${fault.over} more than building alone (${fault.alone} in all), so there is no saving to share; correct the figures for building alone, or choose another principle.`
+    case 'saving-outside':
+      return `Sharing the saving would ask household ${fault.household} for ${fault.share} of a pot of ${fault.pot}, and nobody can be asked for less than nothing or more than the pot; correct the figures for building alone, or choose another principle.`
+    case 'pot-below-zero':
+      return `Credits take the pot ${fault.below} below zero; a pot may not be less than nothing. Lower the credits or add the costs they belong to.`
+    case 'gift-hired':
+      return 'Hired labour can\'t be a gift; let it count, or name the household that gives it.'
+    case 'caps-short':
+      return `The caps ${fault.a} and ${fault.b} together fall ${fault.short} short of the total of ${fault.total}; raise one of them or take it away.`
+    default:
+      return never(fault)
+  }
+}
+
+const describe: Readonly<Record<ValueKind, string>> = {
+  text: 'a text',
+  number: 'a number in quotation marks, such as "14" or "0.385"',
+  money: 'an amount of money in quotation marks, such as "120"',
+  percent: 'a percentage from 0 to 100 in quotation marks, such as "33.3333"',
+  length: 'a length with its unit in quotation marks, such as "6 ft" or "1.83 m"',
+  date: 'a day written year-month-day, such as "2027-04-30"',
+  household: '"a" or "b"',
+  'yes-or-no': 'true or false',
+  list: 'a list',
+  object: 'an object',
+  choice: 'one of the known words',
+}
+
+const weightWords: Readonly<Record<'length' | 'use' | 'benefit', string>> = {
+  length: 'by length',
+  use: 'by use',
+  benefit: 'by benefit',
+}
+
+function quoted(text: string): string {
+  return `"${text}"`
+}
+
+function listed(words: readonly string[]): string {
+  return words.map(quoted).join(', ')
+}
