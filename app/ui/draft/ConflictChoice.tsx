@@ -1,0 +1,61 @@
+'use client'
+
+import { useEffect, useRef } from 'react'
+import { formWords } from './formWords.ts'
+import type { Conflict } from './saveAnswer.ts'
+
+/** Two versions of the same thing, row by row where they differ, and the choice between them. */
+export function ConflictChoice({
+  conflict,
+  removing,
+  waiting,
+  attempt,
+  onTakeTheirs,
+  onWriteOver,
+}: {
+  conflict: Conflict
+  removing: boolean
+  waiting: boolean
+  attempt: number
+  onTakeTheirs: () => void
+  onWriteOver: () => void
+}) {
+  const box = useRef<HTMLElement>(null)
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the count is what asks for the focus
+  useEffect(() => {
+    box.current?.focus()
+  }, [attempt])
+  const rows = conflict.rows.filter((row) => row.yours !== row.theirs)
+  return (
+    <section className="summary summary-conflict" ref={box} tabIndex={-1} aria-labelledby="conflict-title">
+      <h2 id="conflict-title">{formWords.conflictTitle}</h2>
+      <p>{formWords.conflictLead(conflict.by, conflict.when)}</p>
+      {rows.length === 0 ? (
+        <p>{formWords.conflictSame}</p>
+      ) : (
+        <dl className="conflict-rows">
+          {rows.map((row, at) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: labels may repeat and the order is fixed
+            <div className="conflict-row" key={at}>
+              <dt>{row.label}</dt>
+              <dd>
+                <span className="conflict-whose">Theirs</span> {row.theirs === '' ? '(nothing)' : row.theirs}
+              </dd>
+              <dd>
+                <span className="conflict-whose">Yours</span> {row.yours === '' ? '(nothing)' : row.yours}
+              </dd>
+            </div>
+          ))}
+        </dl>
+      )}
+      <div className="button-row">
+        <button type="button" className="button button-main" disabled={waiting} onClick={onTakeTheirs}>
+          {formWords.keepTheirs}
+        </button>
+        <button type="button" className="button button-plain" disabled={waiting} onClick={onWriteOver}>
+          {removing ? formWords.removeMine : formWords.saveMine}
+        </button>
+      </div>
+    </section>
+  )
+}

@@ -1,0 +1,108 @@
+'use client'
+
+import { type ReactNode, useMemo } from 'react'
+import { AskFirst } from './AskFirst.tsx'
+import { ConflictChoice } from './ConflictChoice.tsx'
+import { DraftContext, type DraftHold } from './draftContext.ts'
+import { ErrorSummary } from './ErrorSummary.tsx'
+import { formWords } from './formWords.ts'
+import { SaveBar } from './SaveBar.tsx'
+import { useDraftState } from './useDraftState.ts'
+import { useLeaveGuard } from './useLeaveGuard.ts'
+import { useReady } from './useReady.ts'
+import { type RemoveAction, type SaveAction, useSaving } from './useSaving.ts'
+
+/**
+ * A form over one plain object. The fields inside read and write the draft at their paths; Save hands the whole draft
+ * to a server action together with `base`, the version it was made from. Whatever the answer, nothing typed is lost.
+ */
+export function DraftForm({
+  initial,
+  base,
+  save,
+  saveLabel = formWords.save,
+  after,
+  remove,
+  removeLabel = 'Remove',
+  removeQuestion = formWords.removeAsk,
+  form = 'field',
+  children,
+}: {
+  initial: object
+  base: string
+  save: SaveAction
+  saveLabel?: string | undefined
+  /** Where to go once it is saved; without it the page is read afresh. */
+  after?: string | undefined
+  remove?: RemoveAction | undefined
+  removeLabel?: string | undefined
+  removeQuestion?: string | undefined
+  /** Begins the ids of the fields: give each its own where a page has two forms. */
+  form?: string | undefined
+  children: ReactNode
+}) {
+  const ready = useReady()
+  const state = useDraftState({ draft: initial, base })
+  const saving = useSaving(state, save, remove, after)
+  useLeaveGuard(state.unsaved && !(saving.outcome.kind === 'saved' && after !== undefined))
+
+  const { draft, change, faults, register } = state
+  const hold = useMemo<DraftHold>(
+    () => ({ draft, change, faults, register, form, ready }),
+    [draft, change, faults, register, form, ready],
+  )
+  const { outcome, attempt } = saving
+  return (
+    <DraftContext value={hold}>
+      <form
+        className="draft-form"
+        method="post"
+        noValidate
+        onSubmit={(event) => {
+          event.preventDefault()
+          saving.saveNow()
+        }}
+      >
+        <noscript>
+          <p className="summary">{formWords.noScript}</p>
+        </noscript>
+        {outcome.kind === 'faults' && faults.length > 0 ? (
+          <ErrorSummary faults={faults} fields={state.fields.current} form={form} attempt={attempt} />
+        ) : null}
+        {outcome.kind === 'conflict' ? (
+          <ConflictChoice
+            conflict={outcome.conflict}
+            removing={outcome.removing}
+            waiting={saving.saving}
+            attempt={attempt}
+            onTakeTheirs={() => saving.takeTheirs(outcome.conflict)}
+            onWriteOver={() => saving.writeOver(outcome.conflict, outcome.removing)}
+          />
+        ) : null}
+        {outcome.kind === 'gone' ? (
+          <section className="summary summary-faults" role="alert">
+            <h2>{formWords.goneTitle}</h2>
+            <p>{outcome.text}</p>
+          </section>
+        ) : null}
+        <div className="fields">{children}</div>
+        <SaveBar
+          saveLabel={saveLabel}
+          outcome={outcome}
+          saving={saving.saving}
+          unsaved={state.unsaved}
+          ready={ready}
+        >
+          {remove === undefined ? null : (
+            <AskFirst
+              label={removeLabel}
+              question={removeQuestion}
+              disabled={!ready || saving.saving}
+              onYes={saving.removeNow}
+            />
+          )}
+        </SaveBar>
+      </form>
+    </DraftContext>
+  )
+}

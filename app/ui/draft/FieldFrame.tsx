@@ -1,0 +1,66 @@
+'use client'
+
+import type { ReactNode } from 'react'
+import { formWords } from './formWords.ts'
+
+export type FieldWords = { label: ReactNode; hint?: ReactNode }
+
+/** The ids of all that describes a field, for `aria-describedby`; undefined where nothing does. */
+export function describedBy(
+  id: string,
+  has: { hint: boolean; errors: boolean; unit?: boolean; reading?: boolean },
+): string | undefined {
+  const ids = [
+    has.hint ? `${id}-hint` : '',
+    has.errors ? `${id}-error` : '',
+    has.unit ? `${id}-unit` : '',
+    has.reading ? `${id}-reading` : '',
+  ].filter((part) => part !== '')
+  return ids.length === 0 ? undefined : ids.join(' ')
+}
+
+/** The hint and the faults of a field, with the ids that `describedBy` names. */
+export function FieldNotes({ id, hint, errors }: { id: string; hint?: ReactNode; errors: readonly string[] }) {
+  return (
+    <>
+      {hint === undefined ? null : (
+        <p className="field-hint" id={`${id}-hint`}>
+          {hint}
+        </p>
+      )}
+      {errors.length === 0 ? null : (
+        <p className="field-error" id={`${id}-error`}>
+          <strong>{formWords.mend}</strong> {errors.join(' ')}
+        </p>
+      )}
+    </>
+  )
+}
+
+/** Label, hint, faults and control of one field, always in this order. */
+export function FieldFrame({
+  id,
+  label,
+  hint,
+  errors,
+  width = 'full',
+  after,
+  children,
+}: FieldWords & {
+  id: string
+  errors: readonly string[]
+  width?: 'full' | 'short' | undefined
+  after?: ReactNode
+  children: ReactNode
+}) {
+  return (
+    <div className={`field field-${width}`} data-wrong={errors.length > 0 ? '' : undefined}>
+      <label className="field-label" htmlFor={id}>
+        {label}
+      </label>
+      <FieldNotes id={id} hint={hint} errors={errors} />
+      {children}
+      {after}
+    </div>
+  )
+}

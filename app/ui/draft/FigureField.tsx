@@ -1,0 +1,44 @@
+'use client'
+
+import type { ReactNode } from 'react'
+import { describedBy, FieldFrame } from './FieldFrame.tsx'
+import { useField } from './useField.ts'
+
+/** A figure kept as it was typed: money, quantity, hours, percent. `suffix` names its unit or currency beside it. */
+export function FigureField({
+  path,
+  label,
+  hint,
+  suffix,
+}: {
+  path: string
+  label: ReactNode
+  hint?: ReactNode
+  suffix?: string | undefined
+}) {
+  const { id, text, put, errors, ready } = useField(path)
+  const hasUnit = suffix !== undefined && suffix !== ''
+  return (
+    <FieldFrame id={id} label={label} hint={hint} errors={errors} width="short">
+      <div className="figure-entry">
+        <input
+          id={id}
+          className="figure"
+          type="text"
+          inputMode="decimal"
+          autoComplete="off"
+          value={text}
+          readOnly={!ready}
+          aria-invalid={errors.length > 0 ? true : undefined}
+          aria-describedby={describedBy(id, { hint: hint !== undefined, errors: errors.length > 0, unit: hasUnit })}
+          onChange={(event) => put(event.target.value)}
+        />
+        {hasUnit ? (
+          <span className="figure-unit" id={`${id}-unit`}>
+            {suffix}
+          </span>
+        ) : null}
+      </div>
+    </FieldFrame>
+  )
+}

@@ -1,0 +1,79 @@
+'use client'
+
+import { type ReactNode, startTransition, useActionState, useRef } from 'react'
+import type { ButtonWeight } from '../ButtonLink.tsx'
+import { AskFirst } from './AskFirst.tsx'
+import { failureOf } from './failure.ts'
+import { formWords } from './formWords.ts'
+import { useReady } from './useReady.ts'
+
+/** What a press came to: refused with a reason, or done with a word about it. Empty before the first press. */
+export type PressAnswer = { refused?: string | undefined; done?: string | undefined }
+export type PressAction = (previous: PressAnswer, form: FormData) => Promise<PressAnswer>
+
+const pressFailures = {
+  lost: formWords.pressLost,
+  broke: formWords.pressBroke,
+  outdated: formWords.pressOutdated,
+} as const
+
+/**
+ * A small form around one button and one server action. `children` are its (hidden or visible) inputs; they keep what
+ * was typed where the answer is a refusal. `confirm` is a question asked in the page before anything is sent.
+ */
+export function PressForm({
+  action,
+  label,
+  confirm,
+  weight = 'plain',
+  children,
+}: {
+  action: PressAction
+  label: string
+  confirm?: string | undefined
+  weight?: Exclude<ButtonWeight, 'quiet'> | undefined
+  children?: ReactNode
+}) {
+  const ready = useReady()
+  const form = useRef<HTMLFormElement>(null)
+  const busy = useRef(false)
+  const [answer, press, pending] = useActionState<PressAnswer, FormData>(async (previous, data) => {
+    try {
+      const next = await action(previous, data)
+      if (next?.done !== undefined) form.current?.reset()
+      return next ?? {}
+    } catch (error) {
+      return { refused: pressFailures[failureOf(error)] }
+    } finally {
+      busy.current = false
+    }
+  }, {})
+  const waiting = !ready || pending
+  return (
+    <form
+      className="press-form"
+      method="post"
+      ref={form}
+      onSubmit={(event) => {
+        // Not by the form's own action: React would empty the inputs even where the answer is a refusal.
+        event.preventDefault()
+        if (busy.current) return
+        busy.current = true
+        const data = new FormData(event.currentTarget)
+        startTransition(() => press(data))
+      }}
+    >
+      {children}
+      {confirm === undefined ? (
+        <button type="submit" className={`button button-${weight}`} disabled={waiting}>
+          {label}
+        </button>
+      ) : (
+        <AskFirst label={label} question={confirm} weight={weight} disabled={waiting} submits />
+      )}
+      <p className="press-answer" role="status" data-kind={answer.refused === undefined ? 'done' : 'refused'}>
+        {pending ? formWords.working : (answer.refused ?? answer.done ?? '')}
+      </p>
+    </form>
+  )
+}

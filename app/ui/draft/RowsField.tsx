@@ -1,0 +1,125 @@
+'use client'
+
+import { type ReactNode, useEffect, useRef, useState } from 'react'
+import { FieldNotes } from './FieldFrame.tsx'
+import { formWords } from './formWords.ts'
+import { RowTools } from './RowTools.tsx'
+import { useField } from './useField.ts'
+import { useRows } from './useRows.ts'
+
+/**
+ * A list in the draft: rows that can be added, removed (and the last one put back) and moved, by keyboard too.
+ * `children` draws one row's fields; it is given the row's path (`materials[2]`) and its place.
+ * `row` in `rowLabel` is whatever stands in the draft there.
+ */
+export function RowsField({
+  path,
+  label,
+  hint,
+  rowLabel,
+  empty,
+  addLabel,
+  max,
+  children,
+}: {
+  path: string
+  label: ReactNode
+  hint?: ReactNode
+  rowLabel: (row: unknown, index: number) => string
+  /** A new row; a function where each must have an id of its own. */
+  empty: object | (() => object)
+  addLabel: string
+  max?: number | undefined
+  children: (rowPath: string, index: number) => ReactNode
+}) {
+  const { id, errors, ready } = useField(path)
+  const { rows, keys, removed, add, remove, undo, move } = useRows(path)
+  const box = useRef<HTMLFieldSetElement>(null)
+  const [said, setSaid] = useState('')
+  /** What should have the focus after the next drawing: a selector inside the box. */
+  const [goal, setGoal] = useState<{ selector: string } | null>(null)
+  useEffect(() => {
+    if (goal === null) return
+    const inside = box.current?.querySelector<HTMLElement>(goal.selector)
+    inside?.focus()
+  }, [goal])
+
+  const rowId = (at: number) => `${id}-row-${at}`
+  const nameOf = (at: number) => formWords.rowName(rowLabel(rows[at], at).trim(), at)
+  const full = max !== undefined && rows.length >= max
+  const firstField = (at: number) => `#${rowId(at)} :is(input, select, textarea, button)`
+
+  function moved(from: number, to: number) {
+    const way = to < from ? 'up' : 'down'
+    const atEnd = to === 0 || to === rows.length - 1
+    const back = way === 'up' ? 'down' : 'up'
+    setSaid(formWords.rowMoved(nameOf(from), to + 1, rows.length))
+    move(from, to)
+    setGoal({ selector: `#${rowId(to)}-${atEnd ? back : way}` })
+  }
+
+  return (
+    <fieldset
+      className="field field-rows"
+      id={id}
+      ref={box}
+      tabIndex={-1}
+      data-wrong={errors.length > 0 ? '' : undefined}
+    >
+      <legend className="rows-label">{label}</legend>
+      <FieldNotes id={id} hint={hint} errors={errors} />
+      {rows.length === 0 ? <p className="rows-none">{formWords.rowsNone}</p> : null}
+      <ol className="rows">
+        {rows.map((_, at) => (
+          <li className="row" id={rowId(at)} key={keys[at]}>
+            <RowTools
+              id={rowId(at)}
+              name={nameOf(at)}
+              place={at}
+              count={rows.length}
+              ready={ready}
+              onMove={(to) => moved(at, to)}
+              onRemove={() => {
+                setSaid('')
+                remove(at)
+                setGoal({ selector: `#${id}-undo` })
+              }}
+            />
+            <div className="row-fields">{children(`${path}[${at}]`, at)}</div>
+          </li>
+        ))}
+      </ol>
+      <p className="only-read-out" role="status">
+        {said}
+      </p>
+      <div className="rows-foot">
+        {removed === null ? null : (
+          <p className="rows-removed">
+            {formWords.rowRemoved(formWords.rowName(rowLabel(removed.row, removed.index).trim(), removed.index))}{' '}
+            <button
+              type="button"
+              id={`${id}-undo`}
+              className="button button-plain"
+              disabled={full}
+              onClick={() => setGoal({ selector: firstField(undo()) })}
+            >
+              {formWords.rowUndo}
+            </button>
+          </p>
+        )}
+        <button
+          type="button"
+          className="button button-plain"
+          disabled={!ready || full}
+          onClick={() => {
+            add(typeof empty === 'function' ? empty() : empty)
+            setGoal({ selector: `#${rowId(rows.length)} .row-fields :is(input, select, textarea, button)` })
+          }}
+        >
+          {addLabel}
+        </button>
+        {full ? <p className="field-hint">{formWords.rowsFull(max)}</p> : null}
+      </div>
+    </fieldset>
+  )
+}

@@ -1,0 +1,20 @@
+/** Something a person can mend. `path` leads into the draft (`materials[0].quantity`); '' is the whole of it. */
+export type Fault = { path: string; message: string }
+
+/** One thing that differs between two versions, ready to be read side by side. */
+export type ConflictRow = { label: string; yours: string; theirs: string }
+
+export type Conflict = {
+  theirs: unknown
+  theirsBase: string
+  by?: string | undefined
+  when?: string | undefined
+  rows: ConflictRow[]
+}
+
+/** What a save came to. `base` names the saved version that the next save builds on. */
+export type SaveAnswer =
+  | { saved: true; base: string; note?: string | undefined }
+  | { faults: Fault[] }
+  | { conflict: Conflict }
+  | { gone: true; message: string }

@@ -1,0 +1,48 @@
+'use client'
+
+import { useCallback, useMemo, useRef, useState } from 'react'
+import type { DraftHold } from './draftContext.ts'
+import { moveRowFaults } from './rowFaults.ts'
+import type { Fault } from './saveAnswer.ts'
+
+/** A version of the draft and the base it builds on. */
+export type Version = { draft: unknown; base: string }
+
+/**
+ * The draft being edited, the last version known to be saved, and the faults found in it. A newer saved version that
+ * arrives from the server is taken over only while nothing is unsaved: what was typed is never overwritten.
+ */
+export function useDraftState(arriving: Version) {
+  const [draft, setDraft] = useState<unknown>(arriving.draft)
+  const [kept, setKept] = useState<Version>(arriving)
+  const [seenBase, setSeenBase] = useState(arriving.base)
+  const [faults, setFaults] = useState<readonly Fault[]>([])
+  const fields = useRef(new Set<string>())
+
+  const unsaved = useMemo(() => JSON.stringify(draft) !== JSON.stringify(kept.draft), [draft, kept.draft])
+
+  if (arriving.base !== seenBase) {
+    setSeenBase(arriving.base)
+    if (!unsaved) {
+      setDraft(arriving.draft)
+      setKept(arriving)
+    }
+  }
+
+  const change = useCallback<DraftHold['change']>((next, rows) => {
+    setDraft(next)
+    if (rows !== undefined) setFaults((old) => moveRowFaults(old, rows.path, rows.newIndex))
+  }, [])
+  const register = useCallback<DraftHold['register']>((path) => {
+    fields.current.add(path)
+    return () => fields.current.delete(path)
+  }, [])
+  /** Makes a version the one that is saved; with `load` it also replaces what is on the page. */
+  const keep = useCallback((version: Version, load: boolean) => {
+    setKept(version)
+    if (load) setDraft(version.draft)
+    setFaults([])
+  }, [])
+
+  return { draft, base: kept.base, unsaved, faults, setFaults, fields, change, register, keep }
+}
