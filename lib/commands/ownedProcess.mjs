@@ -14,7 +14,8 @@ let ending = false
 /**
  * @typedef {object} OwnedProcess
  * @property {number | undefined} pid also the id of its process group
- * @property {Promise<{ code: number | null, signal: NodeJS.Signals | null }>} ended
+ * @property {Promise<void>} ended
+ * @property {Promise<number | null>} endedByItself its exit code; never comes once we end it, so that no stop looks like a failure
  * @property {() => string} output what it has printed, where it was started quietly (the last 200,000 characters)
  * @property {() => void} show from now on shows what it prints, where it was started quietly
  */
@@ -44,13 +45,16 @@ export function startOwned(folder, script, { env = process.env, quiet = false } 
       if (shown) process[name].write(chunk)
     })
   }
+  /** @type {Promise<number | null>} */
+  const exitCode = new Promise((resolve) => {
+    child.once('error', () => resolve(1))
+    child.once('close', resolve)
+  })
   /** @type {OwnedProcess} */
   const self = {
     pid: child.pid,
-    ended: new Promise((resolve) => {
-      child.once('error', () => resolve({ code: 1, signal: null }))
-      child.once('close', (code, signal) => resolve({ code, signal }))
-    }),
+    ended: exitCode.then(() => {}),
+    endedByItself: exitCode.then((code) => (ending ? new Promise(() => {}) : code)),
     output: () => printed,
     show: () => {
       shown = true
@@ -71,9 +75,7 @@ export function startOwned(folder, script, { env = process.env, quiet = false } 
  */
 export async function runOwned(folder, script, options) {
   const step = startOwned(folder, script, options)
-  const { code } = await step.ended
-  // The rest is left to whoever asked us to end: no step may report a failure that is only the stop.
-  if (ending) await new Promise(() => {})
+  const code = await step.endedByItself
   return { succeeded: code === 0, output: step.output() }
 }
 

@@ -45,7 +45,7 @@ await runCommand(async () => {
     [inProject('node_modules/next/dist/bin/next'), 'start', '--port', String(port)],
     { env: stepEnvironment({ MEARING_DATA: dataFolder }), quiet: true },
   )
-  const answered = await Promise.race([answers(port), server.ended.then(() => false)])
+  const answered = await Promise.race([answers(port), server.endedByItself.then(() => false)])
   if (!answered) {
     await endOwned()
     throw new Refusal(`${server.output().trim()}\nThe program did not start; the reason is above.`)
@@ -55,7 +55,7 @@ await runCommand(async () => {
   for (const line of startLines({ port, publicAddress, interfaces: networkInterfaces(), dataFolder })) {
     console.log(line)
   }
-  await server.ended
+  await server.endedByItself
   await endOwned()
   throw new Refusal('The program ended by itself; its last words are above.')
 })

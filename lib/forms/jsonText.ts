@@ -8,47 +8,54 @@ export type JsonScan = {
   readonly halfCharacter: boolean
 }
 
-type Level = { readonly path: string; readonly keys: Set<string> | undefined; index: number; key: string }
+/** One open list or object: where the scan is inside it. */
+type Level = { readonly keys: Set<string> | undefined; index: number; key: string }
+
+const [quote, comma, backslash] = [0x22, 0x2c, 0x5c]
+const [openObject, closeObject, openList, closeList] = [0x7b, 0x7d, 0x5b, 0x5d]
 
 /**
- * Scans text that JSON.parse has accepted. It keeps its own stack, so that deep nesting cannot overflow the program's.
+ * Scans text that JSON.parse has accepted, character by character. It keeps its own stack, so that deep nesting cannot
+ * overflow the program's.
  */
 export function scanJson(text: string): JsonScan {
-  const token = /"(?:[^"\\]|\\.)*"|[{}[\],:]/gs
   const levels: Level[] = []
   let doubledKey: string | undefined
   let depth = 0
   let halfCharacter = false
   let keyExpected = false
-  const pathHere = () => {
+  for (let position = 0; position < text.length; position += 1) {
+    const character = text.charCodeAt(position)
     const level = levels.at(-1)
-    if (!level) return ''
-    if (!level.keys) return `${level.path}[${level.index}]`
-    return joinPath(level.path, level.key)
-  }
-  for (const [found] of text.matchAll(token)) {
-    const level = levels.at(-1)
-    if (found === '{' || found === '[') {
-      levels.push({ path: pathHere(), keys: found === '{' ? new Set() : undefined, index: 0, key: '' })
+    if (character === openObject || character === openList) {
+      levels.push({ keys: character === openObject ? new Set() : undefined, index: 0, key: '' })
       depth = Math.max(depth, levels.length)
-      keyExpected = found === '{'
-    } else if (found === '}' || found === ']') {
+      keyExpected = character === openObject
+    } else if (character === closeObject || character === closeList) {
       levels.pop()
       keyExpected = false
-    } else if (found === ',') {
+    } else if (character === comma) {
       if (level) level.index += 1
       keyExpected = level?.keys !== undefined
-    } else if (found !== ':') {
-      const value = found.includes('\\') ? (JSON.parse(found) as string) : found.slice(1, -1)
+    } else if (character === quote) {
+      const end = endOfString(text, position)
+      const raw = text.slice(position + 1, end)
+      position = end
+      const value = raw.includes('\\') ? (JSON.parse(`"${raw}"`) as string) : raw
       if (!value.isWellFormed()) halfCharacter = true
       if (!keyExpected || !level?.keys) continue
       keyExpected = false
       level.key = value
-      if (level.keys.has(value)) doubledKey ??= pathHere()
+      if (level.keys.has(value)) doubledKey ??= pathText(levels.map(({ keys, key, index }) => (keys ? key : index)))
       level.keys.add(value)
     }
   }
   return { doubledKey, depth, halfCharacter }
+}
+function endOfString(text: string, start: number): number {
+  let position = start + 1
+  while (text.charCodeAt(position) !== quote) position += text.charCodeAt(position) === backslash ? 2 : 1
+  return position
 }
 
 /** Paths read like the file: `sections[0].share.materials`. */

@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { isCalendarDay } from '../core/amounts/calendarDay.ts'
-import { isNumber } from '../core/amounts/exactDecimal.ts'
+import { isNumber } from '../core/amounts/typedNumber.ts'
 import { parseLength } from '../core/amounts/length.ts'
 import { percentInRange } from '../core/shares/percent.ts'
 import type { FaultFacts, ValueKind } from '../core/faults.ts'

@@ -46,8 +46,8 @@ async function load(notebookId: string, page: { readonly take?: number }): Promi
     household: storedHousehold(row.household),
     itemKey: row.itemKey,
     ...(row.previousKey === null ? {} : { previousKey: row.previousKey }),
-    before: valueOf(row.before),
-    after: valueOf(row.after),
+    before: parsed(row.before),
+    after: parsed(row.after),
   }))
 }
 
@@ -70,6 +70,6 @@ function historyOf(itemKey: string, newestFirst: readonly Change[]): Change[] {
   return history
 }
 
-function valueOf(text: string | null): unknown {
+function parsed(text: string | null): unknown {
   return text === null ? null : JSON.parse(text)
 }

@@ -1,4 +1,5 @@
-import { scaledInteger } from './exactDecimal.ts'
+import { roundHalfUp } from './round.ts'
+import { scaledInteger } from './typedNumber.ts'
 
 /** Hours are summed exactly in millionths and rounded once, half up, to hundredths. */
 export type Hundredths = bigint
@@ -7,7 +8,7 @@ export type Hundredths = bigint
 export function sumHours(typed: readonly string[]): Hundredths {
   let millionths = 0n
   for (const hours of typed) millionths += scaledInteger(hours, 6)
-  return (millionths + 5000n) / 10000n
+  return roundHalfUp(millionths, 10_000n)
 }
 
 /** (1250n) is "12.50". */

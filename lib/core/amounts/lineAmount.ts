@@ -1,27 +1,33 @@
-import { ExactDecimal } from './exactDecimal.ts'
 import type { Minor } from './money.ts'
+import { roundHalfUp } from './round.ts'
+import { scaledInteger } from './typedNumber.ts'
+
+/** Quantities, prices, hours and rates have up to six digits after the point, percentages up to four. */
+const millionths = 1_000_000n
 
 /**
  * A cost line's amount: quantity × unit price × (1 + tax/100), rounded once, half away from zero, to the minor unit.
- * An empty price is "not priced yet" and counts as 0. Rule 1 of the file format.
+ * Whole-number arithmetic throughout, so nothing is rounded before that. An empty price is "not priced yet" and counts
+ * as 0. Rule 1 of the file format.
  */
 export function costLineAmount(
   line: { readonly quantity: string; readonly unitPrice: string; readonly taxPercent: string },
   digits: number,
 ): Minor {
   if (line.unitPrice === '') return 0n
-  const net = new ExactDecimal(line.quantity).times(line.unitPrice)
-  // 100 + tax over 100 keeps the product exact: the point moves two places in toMinor.
-  const untaxed = line.taxPercent === '0' || line.taxPercent === ''
-  return untaxed ? toMinor(net, digits) : toMinor(net.times(new ExactDecimal(line.taxPercent).plus(100)), digits - 2)
+  const net = scaledInteger(line.quantity, 6) * scaledInteger(line.unitPrice, 6)
+  const untaxed = line.taxPercent === '0'
+  return untaxed
+    ? rounded(net, millionths * millionths, digits)
+    : rounded(net * (millionths + scaledInteger(line.taxPercent, 4)), millionths * millionths * millionths, digits)
 }
 
 /** A labour line's or an hours entry's amount: hours × rate, rounded like a cost line. An empty rate counts as 0. */
 export function labourAmount(line: { readonly hours: string; readonly rate: string }, digits: number): Minor {
   if (line.rate === '') return 0n
-  return toMinor(new ExactDecimal(line.hours).times(line.rate), digits)
+  return rounded(scaledInteger(line.hours, 6) * scaledInteger(line.rate, 6), millionths * millionths, digits)
 }
 
-function toMinor(exact: InstanceType<typeof ExactDecimal>, digits: number): Minor {
-  return BigInt(exact.times(new ExactDecimal(10).pow(digits)).toDecimalPlaces(0).toFixed(0))
+function rounded(exact: bigint, scale: bigint, digits: number): Minor {
+  return roundHalfUp(exact * 10n ** BigInt(digits), scale)
 }

@@ -1,4 +1,4 @@
-import { scaledInteger } from './exactDecimal.ts'
+import { scaledInteger } from './typedNumber.ts'
 
 /** Money is a whole number of minor units of the notebook's currency; `digits` is that currency's ISO 4217 figure. */
 export type Minor = bigint

@@ -1,4 +1,4 @@
-import { scaledInteger } from '../amounts/exactDecimal.ts'
+import { scaledInteger } from '../amounts/typedNumber.ts'
 import { ratio } from '../amounts/ratio.ts'
 import type { ExactShareOfA } from './context.ts'
 

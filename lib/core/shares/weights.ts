@@ -1,4 +1,4 @@
-import { scaledInteger } from '../amounts/exactDecimal.ts'
+import { scaledInteger } from '../amounts/typedNumber.ts'
 import { lengthOf } from '../amounts/length.ts'
 import { addRatios, type Ratio, ratio } from '../amounts/ratio.ts'
 import type { Fault } from '../faults.ts'
