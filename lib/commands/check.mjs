@@ -3,7 +3,14 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import path from 'node:path'
 import { endOwnedOnSignal, runOwned } from './ownedProcess.mjs'
-import { build, generateClient, inProject, installMissing, projectFolder, stepEnvironment } from './prepare.mjs'
+import {
+  build,
+  generateClient,
+  inProject,
+  installMissing,
+  projectFolder,
+  stepEnvironment,
+} from './prepare.mjs'
 import { runCommand } from './refusal.mjs'
 import { requireNode } from './startSettings.mjs'
 import { countTests, totalCount } from './testCount.mjs'
@@ -24,7 +31,9 @@ await runCommand(async () => {
 
   const reports = mkdtempSync(path.join(tmpdir(), 'mearing-check-'))
   const types = await check('types', checkTypes)
-  const lint = await check('lint', () => run('node_modules/@biomejs/biome/bin/biome', 'check', '--error-on-warnings', '.'))
+  const lint = await check('lint', () =>
+    run('node_modules/@biomejs/biome/bin/biome', 'check', '--error-on-warnings', '.'),
+  )
   const tests = await runTests('tests', 'test/vitest.config.mts', reports)
   const built = await check('build', build)
   const screens = await runTests('screens', 'test/screens/vitest.config.mts', reports)
@@ -40,7 +49,8 @@ await runCommand(async () => {
 /** Next writes the types of its own pages first: next-env.d.ts is in no clone. */
 async function checkTypes() {
   return (
-    (await run('node_modules/next/dist/bin/next', 'typegen')) && (await run('node_modules/typescript/bin/tsc', '--noEmit'))
+    (await run('node_modules/next/dist/bin/next', 'typegen')) &&
+    (await run('node_modules/typescript/bin/tsc', '--noEmit'))
   )
 }
 

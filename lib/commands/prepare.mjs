@@ -27,16 +27,16 @@ export function inProject(name) {
  * The environment of every step: no tool reports home, and what is built and served is the production program, whatever
  * the caller's own NODE_ENV says.
  *
- * @param {NodeJS.ProcessEnv} [more]
+ * @param {Record<string, string>} [more]
  * @returns {NodeJS.ProcessEnv}
  */
 export function stepEnvironment(more = {}) {
   return {
     ...process.env,
-    NODE_ENV: 'production',
     NEXT_TELEMETRY_DISABLED: '1',
     CHECKPOINT_DISABLE: '1',
     PRISMA_HIDE_UPDATE_MESSAGE: '1',
+    NODE_ENV: 'production',
     ...more,
   }
 }
@@ -138,7 +138,7 @@ export async function build() {
 /**
  * @param {string} complaint the sentence shown where it fails, under what the step printed
  * @param {string[]} script
- * @param {NodeJS.ProcessEnv} [environment]
+ * @param {Record<string, string>} [environment]
  */
 async function step(complaint, script, environment) {
   const { succeeded, output } = await runOwned(projectFolder, script, {
@@ -168,7 +168,8 @@ function npmScript() {
     path.join(path.dirname(process.execPath), 'node_modules/npm/bin/npm-cli.js'),
     ...folders.map((folder) => path.join(folder, 'npm')),
   ].find((place) => place !== '' && existsSync(place))
-  if (found === undefined) throw new Refusal('npm was not found. Install Node together with npm and start again.')
+  if (found === undefined)
+    throw new Refusal('npm was not found. Install Node together with npm and start again.')
   return found
 }
 

@@ -68,7 +68,13 @@ async function answers(port) {
   const lastMoment = Date.now() + longestStart
   while (Date.now() < lastMoment) {
     const answered = await new Promise((resolve) => {
-      const question = request({ host: 'localhost', port, method: 'HEAD', timeout: longestStart, agent: false })
+      const question = request({
+        host: 'localhost',
+        port,
+        method: 'HEAD',
+        timeout: longestStart,
+        agent: false,
+      })
       question.once('response', (response) => {
         response.resume()
         resolve(true)

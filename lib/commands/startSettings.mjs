@@ -47,9 +47,7 @@ export function readPublicAddress(setting) {
   if (text === '') return undefined
   const address = URL.canParse(text) ? new URL(text) : undefined
   if (address?.protocol !== 'http:' && address?.protocol !== 'https:') {
-    throw new Refusal(
-      `MEARING_URL must be a web address such as http://192.168.1.20:3000; it is “${text}”.`,
-    )
+    throw new Refusal(`MEARING_URL must be a web address such as http://192.168.1.20:3000; it is “${text}”.`)
   }
   return text.replace(/\/+$/, '')
 }

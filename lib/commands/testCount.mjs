@@ -16,12 +16,15 @@
  * @returns {Count}
  */
 export function countTests(run, report, succeeded) {
-  if (report === undefined) return { passed: 0, failed: 1, complaints: [`${run}: the run ended without a report.`] }
+  if (report === undefined)
+    return { passed: 0, failed: 1, complaints: [`${run}: the run ended without a report.`] }
   const tests = report.testResults.flatMap((file) => file.assertionResults)
   const passed = tests.filter((test) => test.status === 'passed').length
   const unrun = tests.filter((test) => test.status !== 'passed' && test.status !== 'failed')
   const brokenFiles = report.testResults.filter(
-    (file) => file.assertionResults.length === 0 || (file.status === 'failed' && !file.assertionResults.some(isBroken)),
+    (file) =>
+      file.assertionResults.length === 0 ||
+      (file.status === 'failed' && !file.assertionResults.some(isBroken)),
   )
   const complaints = [
     ...unrun.map((test) => `${run}: not run, which counts as failed: ${test.fullName ?? 'a test'}`),

@@ -1,0 +1,63 @@
+// The table of rooms: what each room of the program may import. A room that is missing here may not exist.
+
+/** The name of a room: a folder of lib, or `app`. */
+export type Room = string
+
+export type RoomRule = {
+  /** Other rooms of lib; its own room is always allowed. */
+  readonly rooms: readonly Room[]
+  /** Packages and Node modules; a name ending in `/` stands for all that begin so. */
+  readonly packages: readonly string[]
+}
+
+const libRooms = ['core', 'words', 'forms', 'cutting', 'store', 'files', 'access', 'pdf', 'drawing']
+
+export const roomRules: Readonly<Record<Room, RoomRule>> = {
+  // Pure: no clock, no input or output, no framework. The two besides decimal.js are a pure function and a table.
+  core: { rooms: [], packages: ['decimal.js', 'canonicalize', 'currency-codes', 'currency-codes/'] },
+  words: { rooms: ['core'], packages: [] },
+  forms: { rooms: ['core', 'words'], packages: ['zod'] },
+  cutting: { rooms: ['core'], packages: ['highs'] },
+  store: {
+    rooms: ['core'],
+    packages: [
+      '@prisma/client',
+      '@prisma/client/',
+      '@prisma/adapter-better-sqlite3',
+      'async-mutex',
+      'node:crypto',
+    ],
+  },
+  files: { rooms: ['core'], packages: ['node:fs', 'node:fs/', 'node:crypto', 'sharp'] },
+  // next/navigation for the one guard that answers “not found” to whoever was not let in.
+  access: {
+    rooms: ['core', 'store'],
+    packages: ['node:crypto', 'node:os', 'next/headers', 'next/navigation'],
+  },
+  pdf: {
+    rooms: ['core', 'words', 'drawing'],
+    packages: ['pdf-lib', '@pdf-lib/fontkit', '@signpdf/', 'node-forge'],
+  },
+  drawing: { rooms: ['core'], packages: ['d3-'] },
+  commands: { rooms: libRooms, packages: ['node:'] },
+}
+
+/** Screens may use any package but these: what they stand for is behind a room's door. */
+export const packagesNotForScreens = ['@prisma/', 'prisma', 'better-sqlite3', 'pdf-lib', '@pdf-lib/']
+
+/** Rooms that screens may not enter. */
+export const roomsNotForScreens = ['commands']
+
+/** What may stand at the top of the repository, besides dot files. */
+export const topLevel = [
+  'package.json',
+  'package-lock.json',
+  'tsconfig.json',
+  'next.config.js',
+  'README.md',
+  'DEVELOPERS.md',
+  'prisma',
+  'app',
+  'lib',
+  'test',
+]
