@@ -1,0 +1,78 @@
+import type { ItemKind } from './notebook.ts'
+import { canonicalText } from './canonicalText.ts'
+
+/** What the households agree on, item by item. */
+export type AgreedItem = {
+  /** Stable name of the item inside its notebook: `line`, `parties`, `caps`, `terms`, `item:s1`, `decision:…`. */
+  readonly key: string
+  readonly kind: 'parties' | 'line' | 'caps' | 'terms' | 'decision' | ItemKind
+  /** Where it stands in the file: `sections[0]`; a list or an object of its own otherwise. */
+  readonly path: string
+  /** Name as typed; empty where it has none. */
+  readonly name: string
+  /** Everything a mark stands for. A mark holds only as long as these are the same data. */
+  readonly inputs: unknown
+}
+
+type Document = { readonly [key: string]: unknown }
+
+/**
+ * All items of a notebook that both households mark, in the order of the file. Taken from the document itself, so that
+ * keys the format does not know are covered by a mark too. Money means nothing without its currency, so a change of
+ * currency changes every item that holds money.
+ */
+export function agreedItems(document: Document): readonly AgreedItem[] {
+  const currency = document.currency
+  const priced = (kind: ItemKind, list: string) =>
+    objectsOf(document[list]).map((item, index) => ({
+      key: itemKey(String(item.id)),
+      kind,
+      path: `${list}[${index}]`,
+      name: typeof item.name === 'string' ? item.name : '',
+      inputs: { currency, item },
+    }))
+  return [
+    { key: 'parties', kind: 'parties', path: 'households', name: '', inputs: document.households ?? {} },
+    { key: 'line', kind: 'line', path: 'line', name: '', inputs: document.line ?? {} },
+    ...priced('section', 'sections'),
+    ...priced('gate', 'gates'),
+    ...priced('common', 'common'),
+    { key: 'caps', kind: 'caps', path: 'caps', name: '', inputs: { currency, caps: document.caps ?? {} } },
+    { key: 'terms', kind: 'terms', path: 'terms', name: '', inputs: document.terms ?? [] },
+    ...objectsOf(document.decisions).map((decision, index) => ({
+      key: decisionKey(decision),
+      kind: 'decision' as const,
+      path: `decisions[${index}]`,
+      name: typeof decision.text === 'string' ? decision.text : '',
+      inputs: decision,
+    })),
+  ]
+}
+
+export function itemKey(id: string): string {
+  return `item:${id}`
+}
+
+/** A decision has no id: it is told by what it says, so a changed decision is another one and has no marks. */
+export function decisionKey(decision: unknown): string {
+  return `decision:${canonicalText(decision)}`
+}
+
+/** One item that differs between two states of a notebook; `before` is missing on a new one, `after` on a removed one. */
+export type ChangedItem = { readonly itemKey: string; readonly before?: unknown; readonly after?: unknown }
+
+/** The items whose inputs differ between two documents. */
+export function changedItems(before: Document, after: Document): readonly ChangedItem[] {
+  const inputsBefore = new Map(agreedItems(before).map((item) => [item.key, item.inputs]))
+  const inputsAfter = new Map(agreedItems(after).map((item) => [item.key, item.inputs]))
+  const keys = [...new Set([...inputsBefore.keys(), ...inputsAfter.keys()])]
+  return keys.flatMap((key) => {
+    const [was, is] = [inputsBefore.get(key), inputsAfter.get(key)]
+    if (was !== undefined && is !== undefined && canonicalText(was) === canonicalText(is)) return []
+    return [{ itemKey: key, ...(was === undefined ? {} : { before: was }), ...(is === undefined ? {} : { after: is }) }]
+  })
+}
+
+function objectsOf(list: unknown): Record<string, unknown>[] {
+  return Array.isArray(list) ? (list as Record<string, unknown>[]) : []
+}

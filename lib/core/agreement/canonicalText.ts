@@ -1,0 +1,18 @@
+import canonicalize from 'canonicalize'
+import { assert } from '../assert.ts'
+
+/** The canonical form of JSON data by RFC 8785: same data, same text, whatever the order of keys was. */
+export function canonicalText(data: unknown): string {
+  const text = canonicalize(data)
+  assert(text !== undefined, 'JSON data has a canonical form')
+  return text
+}
+
+/**
+ * What is signed: the canonical form of the notebook file without its contributions. Receipts go on being logged after
+ * signing and change nothing in it.
+ */
+export function agreementText(document: { readonly [key: string]: unknown }): string {
+  const { contributions: _books, ...agreement } = document
+  return canonicalText(agreement)
+}

@@ -1,0 +1,40 @@
+import type { Units } from '../core/agreement/notebook.ts'
+import { type Millimetres, parseLength } from '../core/amounts/length.ts'
+import { roundHalfUp } from '../core/amounts/round.ts'
+
+/** An exact length for a reader in the notebook's units: to the nearest 1/16 inch, or to the nearest millimetre. */
+export function lengthWords(length: Millimetres, units: Units): string {
+  const size = length.over < 0n ? { over: -length.over, under: length.under } : length
+  const words = units === 'metric' ? metricWords(size) : feetInchesWords(size)
+  return length.over < 0n && !/^0 (m|in)$/.test(words) ? `−${words}` : words
+}
+
+function metricWords(size: Millimetres): string {
+  const millimetres = roundHalfUp(size.over, size.under).toString().padStart(4, '0')
+  return `${millimetres.slice(0, -3)}.${millimetres.slice(-3)} m`.replace(/\.?0+ m$/, ' m')
+}
+
+function feetInchesWords(size: Millimetres): string {
+  // One sixteenth of an inch is 127/80 mm.
+  const sixteenths = roundHalfUp(size.over * 80n, size.under * 127n)
+  const feet = sixteenths / 192n
+  const inches = (sixteenths % 192n) / 16n
+  const rest = sixteenths % 16n
+  const fraction = rest === 0n ? '' : reducedFraction(rest)
+  const inchFigure = [inches > 0n || fraction === '' ? inches.toString() : '', fraction].filter(Boolean).join(' ')
+  if (feet === 0n) return `${inchFigure} in`
+  return inches === 0n && fraction === '' ? `${feet} ft` : `${feet} ft ${inchFigure} in`
+}
+
+function reducedFraction(sixteenths: bigint): string {
+  let [over, under] = [sixteenths, 16n]
+  while (over % 2n === 0n) [over, under] = [over / 2n, under / 2n]
+  return `${over}/${under}`
+}
+
+/** What the app read from a typed length, in both kinds of units: `5' 10-1/4"` is "5 ft 10 1/4 in = 1.784 m". */
+export function lengthReading(typed: string): string | undefined {
+  const length = parseLength(typed)
+  if (length === undefined) return undefined
+  return `${lengthWords(length, 'ft-in')} = ${lengthWords(length, 'metric')}`
+}

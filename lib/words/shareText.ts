@@ -1,0 +1,123 @@
+import type { Notebook, SimplePrinciple } from '../core/agreement/notebook.ts'
+import { never } from '../core/assert.ts'
+import { otherHousehold, type Household } from '../core/people/household.ts'
+import type { Capped } from '../core/shares/caps.ts'
+import type { ItemShares } from '../core/shares/itemShares.ts'
+import type { PotPart, PotShare } from '../core/shares/potShare.ts'
+import { householdName } from './labels.ts'
+import { moneyWords } from './money.ts'
+
+/** What a sentence about shares needs to know besides the figures. */
+export type ShareNames = {
+  readonly currency: string
+  readonly a: string
+  readonly b: string
+  /** Passages a week, on a gate. */
+  readonly uses?: { readonly a: string; readonly b: string } | undefined
+}
+
+export function shareNames(notebook: Notebook, uses?: ShareNames['uses']): ShareNames {
+  return { currency: notebook.currency, a: householdName(notebook, 'a'), b: householdName(notebook, 'b'), uses }
+}
+
+/**
+ * The result of one pot in plain words, with the figures that lead to it: "Pay the difference: the basic fence of
+ * $900.00 is halved; the $412.35 above it is asked of no. 12. That asks …".
+ */
+export function potSentence(pot: PotShare, names: ShareNames): string {
+  if (pot.total === 0n) return 'Nothing to share yet.'
+  const money = (minor: bigint) => moneyWords(minor, names.currency)
+  const [first, second] = pot.parts
+  const result = `${names.a} is asked for ${money(pot.a)}, ${names.b} for ${money(pot.b)}`
+  if (pot.principle.principle !== 'difference' || !first || !second) {
+    return first ? `${sentenceStart(first, names, money(pot.total))}: ${result}.${oddWords([first], names)}` : `${result}.`
+  }
+  const above = second.pot === 0n
+    ? 'nothing is spent above it'
+    : `the ${money(second.pot)} above it ${partClause(second, names)}`
+  return `Pay the difference: the basic fence of ${money(first.pot)} ${partClause(first, names)}; ${above}. So ${result}.${oddWords(pot.parts, names)}`
+}
+
+function sentenceStart(part: PotPart, names: ShareNames, pot: string): string {
+  const principle = part.principle
+  switch (principle.principle) {
+    case 'equal':
+      return `Halves: ${pot} is halved`
+    case 'percent':
+      return `Agreed parts: ${principle.a} percent of ${pot} is asked of ${names.a} and ${principle.b} percent of ${names.b}`
+    case 'one':
+      return `One household: all of ${pot} is asked of ${names[principle.household]}`
+    case 'length':
+    case 'use':
+    case 'benefit':
+      return `${pot} ${partClause(part, names)}`
+    case 'saving':
+      return `Share the saving: ${savingWords(part, names)}`
+    default:
+      return never(principle)
+  }
+}
+
+/** How one part of a pot is shared, as the end of a sentence that began with the part. */
+function partClause(part: PotPart, names: ShareNames): string {
+  const principle: SimplePrinciple = part.principle
+  switch (principle.principle) {
+    case 'equal':
+      return 'is halved'
+    case 'percent':
+      return `is asked ${principle.a} percent of ${names.a} and ${principle.b} percent of ${names.b}`
+    case 'one':
+      return `is asked of ${names[principle.household]}`
+    case 'length':
+      return `is shared by length, ${principle.a} for ${names.a} to ${principle.b} for ${names.b}`
+    case 'use':
+      return `is shared by use, ${names.uses?.a ?? '0'} passages a week for ${names.a} to ${names.uses?.b ?? '0'} for ${names.b}`
+    case 'benefit':
+      return `is shared by benefit, ${principle.a} points for ${names.a} to ${principle.b} for ${names.b}`
+    case 'saving':
+      return `is shared by the saving (${savingWords(part, names)})`
+    default:
+      return never(principle)
+  }
+}
+
+function savingWords(part: PotPart, names: ShareNames): string {
+  if (part.principle.principle !== 'saving') return ''
+  const { aloneA, aloneB } = part.principle
+  const pot = moneyWords(part.pot, names.currency)
+  return `alone ${names.a} would have paid ${aloneA} and ${names.b} ${aloneB} ${names.currency}; together it is ${pot}, and each keeps half of what that saves`
+}
+
+/** Who was asked for the odd unit and why, for every part that had one. */
+function oddWords(parts: readonly PotPart[], names: ShareNames): string {
+  const odd = parts.flatMap((part) => (part.odd ? [part.odd] : []))
+  return odd
+    .map(({ to, because }) => {
+      const why = {
+        'larger remainder': 'whose exact share has the larger remainder',
+        'asked for less so far': 'who had been asked for less up to here',
+        'first on a full tie': 'because both had been asked for the same up to here',
+      }[because]
+      return ` The odd ${moneyWords(1n, names.currency)} goes to ${names[to]}, ${why}.`
+    })
+    .join('')
+}
+
+/** All sentences about the shares of an item: one for each pot. */
+export function itemShareSentences(item: ItemShares, names: ShareNames): readonly { pot: string; sentence: string }[] {
+  if (item.pots.form === 'together') {
+    return [{ pot: 'Materials and labour together', sentence: potSentence(item.pots.together, names) }]
+  }
+  return [
+    { pot: 'Materials', sentence: potSentence(item.pots.materials, names) },
+    { pot: 'Labour', sentence: potSentence(item.pots.labour, names) },
+  ]
+}
+
+/** What a cap moved, in words; undefined where none did. */
+export function capSentence(asked: Capped, names: ShareNames): string | undefined {
+  if (!asked.moved) return undefined
+  const { from, amount } = asked.moved
+  const to: Household = otherHousehold(from)
+  return `The cap of ${names[from]} moves ${moneyWords(amount, names.currency)} to ${names[to]}.`
+}
