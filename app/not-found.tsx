@@ -12,7 +12,9 @@ export default function NotFound() {
       <Page title="Nothing here" lead="There is nothing here, or your link does not open it.">
         <Panel heading="What to do">
           <ul>
-            <li>Open your household’s private link again: it is what lets you in on each phone or computer.</li>
+            <li>
+              Open your household’s private link again: it is what lets you in on each phone or computer.
+            </li>
             <li>If you typed the address, check it against the one you were given.</li>
             <li>If your link no longer works, your household may have made a new one: use that.</li>
           </ul>

@@ -4,13 +4,7 @@ import { Mark } from './Mark.tsx'
 import { SkipLink } from './SkipLink.tsx'
 
 /** The frame of pages outside a notebook: the start, a link being opened, nothing found. */
-export function BareFrame({
-  footer,
-  children,
-}: {
-  footer?: ReactNode
-  children: ReactNode
-}) {
+export function BareFrame({ footer, children }: { footer?: ReactNode; children: ReactNode }) {
   return (
     <div className="frame">
       <SkipLink />

@@ -1,6 +1,5 @@
 import type { Household } from '../../lib/core/people/household.ts'
 
-
 /**
  * An SVG `<pattern>` for a household, to stand inside `<defs>`. Fill a shape with `url(#id)`.
  * Units are user units of the drawing; `scale` enlarges the pattern where a drawing is not in screen pixels.

@@ -20,7 +20,14 @@ export function HouseholdTag({
           <HouseholdPattern id={patternId} household={household} />
         </defs>
         {household === 'a' ? (
-          <rect className="household-swatch-shape" x={1} y={1} width={18} height={18} fill={`url(#${patternId})`} />
+          <rect
+            className="household-swatch-shape"
+            x={1}
+            y={1}
+            width={18}
+            height={18}
+            fill={`url(#${patternId})`}
+          />
         ) : (
           <circle className="household-swatch-shape" cx={10} cy={10} r={9} fill={`url(#${patternId})`} />
         )}

@@ -12,11 +12,7 @@ function NavigationLinks({ nav, current }: { nav: readonly NavigationEntry[]; cu
     <ul>
       {nav.map((entry) => (
         <li key={entry.href}>
-          <Link
-            href={entry.href}
-            prefetch={false}
-            aria-current={entry.href === current ? 'page' : undefined}
-          >
+          <Link href={entry.href} prefetch={false} aria-current={entry.href === current ? 'page' : undefined}>
             {entry.label}
           </Link>
         </li>

@@ -60,7 +60,12 @@ export function AskFirst({
         >
           {formWords.removeYes(label)}
         </button>
-        <button type="button" className="button button-quiet" disabled={disabled} onClick={() => setAsking(false)}>
+        <button
+          type="button"
+          className="button button-quiet"
+          disabled={disabled}
+          onClick={() => setAsking(false)}
+        >
           {formWords.removeNo}
         </button>
       </div>

@@ -29,14 +29,17 @@ function choicesOf({ options, optionalLabel }: ChoiceWords, text: string): reado
 function Radios({ words, field }: { words: ChoiceWords; field: FieldHold }) {
   const { id, text, put, errors, ready } = field
   return (
-    <fieldset
+    <div
       className="field field-choice"
       role="radiogroup"
+      aria-labelledby={`${id}-label`}
       aria-invalid={errors.length > 0 ? true : undefined}
       data-wrong={errors.length > 0 ? '' : undefined}
       aria-describedby={describedBy(id, { hint: words.hint !== undefined, errors: errors.length > 0 })}
     >
-      <legend className="field-label">{words.label}</legend>
+      <p className="field-label" id={`${id}-label`}>
+        {words.label}
+      </p>
       <FieldNotes id={id} hint={words.hint} errors={errors} />
       <div className="choices">
         {choicesOf(words, text).map((choice, at) => {
@@ -65,7 +68,7 @@ function Radios({ words, field }: { words: ChoiceWords; field: FieldHold }) {
           )
         })}
       </div>
-    </fieldset>
+    </div>
   )
 }
 

@@ -5,7 +5,15 @@ import { formWords } from './formWords.ts'
 import { useReady } from './useReady.ts'
 
 /** A text to take along, such as a private link. Where the browser gives no clipboard (plain http) it is marked instead. */
-export function CopyField({ label, value, hint }: { label: string; value: string; hint?: string | undefined }) {
+export function CopyField({
+  label,
+  value,
+  hint,
+}: {
+  label: string
+  value: string
+  hint?: string | undefined
+}) {
   const id = useId()
   const ready = useReady()
   const input = useRef<HTMLInputElement>(null)

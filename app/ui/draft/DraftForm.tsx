@@ -92,16 +92,17 @@ export function DraftForm({
           saving={saving.saving}
           unsaved={state.unsaved}
           ready={ready}
-        >
-          {remove === undefined ? null : (
+        />
+        {remove === undefined ? null : (
+          <div className="remove-part">
             <AskFirst
               label={removeLabel}
               question={removeQuestion}
               disabled={!ready || saving.saving}
               onYes={saving.removeNow}
             />
-          )}
-        </SaveBar>
+          </div>
+        )}
       </form>
     </DraftContext>
   )

@@ -63,7 +63,9 @@ export function DrawnField({
     const onEnd = () => {
       const scale = scaleOf()
       const path = strokePathOf(
-        pad.toData().map((group) => group.points.map((point) => ({ x: point.x / scale, y: point.y / scale }))),
+        pad
+          .toData()
+          .map((group) => group.points.map((point) => ({ x: point.x / scale, y: point.y / scale }))),
       )
       shown.current = path
       wanted.current = path

@@ -10,7 +10,11 @@ import type { Fault } from './saveAnswer.ts'
 function goTo(id: string) {
   const field = document.getElementById(id)
   if (field === null) return
-  for (let fold = field.closest('details'); fold !== null; fold = fold.parentElement?.closest('details') ?? null) {
+  for (
+    let fold = field.closest('details');
+    fold !== null;
+    fold = fold.parentElement?.closest('details') ?? null
+  ) {
     fold.open = true
   }
   const label = field.closest('.field') ?? field

@@ -20,7 +20,15 @@ export function describedBy(
 }
 
 /** The hint and the faults of a field, with the ids that `describedBy` names. */
-export function FieldNotes({ id, hint, errors }: { id: string; hint?: ReactNode; errors: readonly string[] }) {
+export function FieldNotes({
+  id,
+  hint,
+  errors,
+}: {
+  id: string
+  hint?: ReactNode
+  errors: readonly string[]
+}) {
   return (
     <>
       {hint === undefined ? null : (

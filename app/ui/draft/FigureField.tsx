@@ -30,7 +30,11 @@ export function FigureField({
           value={text}
           readOnly={!ready}
           aria-invalid={errors.length > 0 ? true : undefined}
-          aria-describedby={describedBy(id, { hint: hint !== undefined, errors: errors.length > 0, unit: hasUnit })}
+          aria-describedby={describedBy(id, {
+            hint: hint !== undefined,
+            errors: errors.length > 0,
+            unit: hasUnit,
+          })}
           onChange={(event) => put(event.target.value)}
         />
         {hasUnit ? (

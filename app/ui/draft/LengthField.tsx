@@ -22,7 +22,8 @@ export function LengthField({
   const { id, text, put, errors, ready } = useField(path)
   const around = useReadLength()
   const read = readLength ?? around
-  const reading = read === undefined || text.trim() === '' ? undefined : (read(text) ?? formWords.lengthUnread)
+  const reading =
+    read === undefined || text.trim() === '' ? undefined : (read(text) ?? formWords.lengthUnread)
   return (
     <FieldFrame
       id={id}

@@ -95,7 +95,9 @@ export function RowsField({
       <div className="rows-foot">
         {removed === null ? null : (
           <p className="rows-removed">
-            {formWords.rowRemoved(formWords.rowName(rowLabel(removed.row, removed.index).trim(), removed.index))}{' '}
+            {formWords.rowRemoved(
+              formWords.rowName(rowLabel(removed.row, removed.index).trim(), removed.index),
+            )}{' '}
             <button
               type="button"
               id={`${id}-undo`}

@@ -1,31 +1,31 @@
 'use client'
 
-import type { ReactNode } from 'react'
 import { formWords } from './formWords.ts'
 import type { Outcome } from './useSaving.ts'
 
 function standing(outcome: Outcome, saving: boolean, unsaved: boolean): string {
   if (saving) return formWords.saving
   if (outcome.kind === 'failed') return outcome.text
-  if (unsaved) return outcome.kind === 'saved' && outcome.text === formWords.savedButMore ? outcome.text : formWords.unsaved
+  if (unsaved)
+    return outcome.kind === 'saved' && outcome.text === formWords.savedButMore
+      ? outcome.text
+      : formWords.unsaved
   return outcome.kind === 'saved' ? outcome.text : ''
 }
 
-/** The foot of a form: Save, where the draft stands, and what else can be done with it. */
+/** The foot of a form, always in reach: Save, and where the draft stands. */
 export function SaveBar({
   saveLabel,
   outcome,
   saving,
   unsaved,
   ready,
-  children,
 }: {
   saveLabel: string
   outcome: Outcome
   saving: boolean
   unsaved: boolean
   ready: boolean
-  children?: ReactNode
 }) {
   return (
     <div className="save-bar">
@@ -35,7 +35,6 @@ export function SaveBar({
       <p className="save-standing" role="status" data-kind={outcome.kind}>
         {standing(outcome, saving, unsaved)}
       </p>
-      {children}
     </div>
   )
 }

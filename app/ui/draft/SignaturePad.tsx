@@ -1,9 +1,9 @@
 'use client'
 
 import { useContext, useState } from 'react'
+import { DrawnField } from './DrawnField.tsx'
 import { DraftContext } from './draftContext.ts'
 import { useField } from './useField.ts'
-import { DrawnField } from './DrawnField.tsx'
 
 type SignaturePadProps = {
   label: string
@@ -12,7 +12,9 @@ type SignaturePadProps = {
 
 function InDraft({ path, label, hint }: { path: string; label: string; hint?: string | undefined }) {
   const { id, text, put, errors, ready } = useField(path)
-  return <DrawnField id={id} label={label} hint={hint} errors={errors} ready={ready} value={text} onDrawn={put} />
+  return (
+    <DrawnField id={id} label={label} hint={hint} errors={errors} ready={ready} value={text} onDrawn={put} />
+  )
 }
 
 function InForm({ name, label, hint }: { name: string; label: string; hint?: string | undefined }) {
@@ -20,7 +22,15 @@ function InForm({ name, label, hint }: { name: string; label: string; hint?: str
   return (
     <>
       <input type="hidden" name={name} value={drawn} />
-      <DrawnField id={`drawn-${name}`} label={label} hint={hint} errors={[]} ready value={drawn} onDrawn={setDrawn} />
+      <DrawnField
+        id={`drawn-${name}`}
+        label={label}
+        hint={hint}
+        errors={[]}
+        ready
+        value={drawn}
+        onDrawn={setDrawn}
+      />
     </>
   )
 }

@@ -1,8 +1,8 @@
 'use client'
 
 import { useEffect } from 'react'
-import { getAt, setAt, textAt } from './draftPath.ts'
 import { useDraft } from './draftContext.ts'
+import { getAt, setAt, textAt } from './draftPath.ts'
 import { fieldId } from './fieldId.ts'
 
 export type FieldHold = {
