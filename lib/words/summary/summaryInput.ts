@@ -1,0 +1,25 @@
+import type { Notebook } from '../../core/agreement/notebook.ts'
+import type { Signature } from '../../core/agreement/revision.ts'
+import type { Result } from '../../core/result.ts'
+import type { Statement } from '../../core/shares/statement.ts'
+
+/** Whether the paper is a draft or one frozen revision. `sha256` is that of its canonical text, 64 hexadecimal digits. */
+export type Standing =
+  | { readonly kind: 'draft'; readonly sha256: string }
+  | {
+      readonly kind: 'up for signing' | 'signed'
+      readonly number: number
+      readonly sha256: string
+      readonly frozenAt: Date
+    }
+
+export type SummaryInput = {
+  /** For a revision: the frozen notebook with the contributions as they are now. */
+  readonly notebook: Notebook
+  /** The statement of that notebook. */
+  readonly statement: Result<Statement>
+  readonly standing: Standing
+  readonly signatures: readonly Signature[]
+  /** ISO 8601 day on which the books were read; without it no day is named. */
+  readonly booksAsOf?: string
+}
