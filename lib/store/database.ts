@@ -19,7 +19,7 @@ export type Database = {
 }
 
 /** How long to wait for another process that is writing, and how long one piece of work may take, in milliseconds. */
-const patience = 15_000
+const usualPatience = 15_000
 
 /** In WAL better-sqlite3 would fall back to synchronous=NORMAL, which may lose the last commits in a power cut. */
 const everyConnection = 'PRAGMA journal_mode=WAL; PRAGMA synchronous=FULL; PRAGMA foreign_keys=ON;'
@@ -31,7 +31,7 @@ const everyConnection = 'PRAGMA journal_mode=WAL; PRAGMA synchronous=FULL; PRAGM
 class Connection extends PrismaBetterSQLite3 {
   readonly #pragmas: string
 
-  constructor(path: string, pragmas: string) {
+  constructor(path: string, patience: number, pragmas: string) {
     // A missing file means that the install was never set up; an empty database made here would only hide that.
     super({ url: `file:${path}`, timeout: patience, fileMustExist: true })
     this.#pragmas = pragmas
@@ -44,14 +44,18 @@ class Connection extends PrismaBetterSQLite3 {
   }
 }
 
-/** Opens a database file that the migrations have been applied to. */
-export function openDatabase(path: string): Database {
+/** Opens a database file that the migrations have been applied to; `patience` is in milliseconds. */
+export function openDatabase(path: string, patience = usualPatience): Database {
   const transactionOptions = { maxWait: patience, timeout: patience }
-  const writer = new PrismaClient({ adapter: new Connection(path, everyConnection), transactionOptions })
-  const reader = new PrismaClient({
-    adapter: new Connection(path, `${everyConnection} PRAGMA query_only=ON;`),
+  const writer = new PrismaClient({
+    adapter: new Connection(path, patience, everyConnection),
     transactionOptions,
   })
+  const reader = new PrismaClient({
+    adapter: new Connection(path, patience, `${everyConnection} PRAGMA query_only=ON;`),
+    transactionOptions,
+  })
+  // Whoever waits here waits as long as it takes; waiting at the adapter would be refused once the patience is over.
   const oneAtATime = new Mutex()
 
   return {

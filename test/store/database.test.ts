@@ -111,6 +111,33 @@ describe('the door for writing', () => {
     expect(counted.edit).toBe(50)
   }, 60_000)
 
+  test('a long queue is waited out: the patience is for one piece of work, not for all before it', async () => {
+    const hurried = openDatabase(path, 1000)
+    await Promise.all(
+      Array.from({ length: 12 }, (_, index) =>
+        hurried.write(async (tables) => {
+          await addNotebook(`number-${index}`)(tables)
+          await new Promise((resolve) => setTimeout(resolve, 150))
+        }),
+      ),
+    )
+    await hurried.close()
+    expect(await notebookIds()).toHaveLength(12)
+  }, 30_000)
+
+  test('work that takes too long is rolled back, and the next goes on', async () => {
+    const hurried = openDatabase(path, 1000)
+    const dawdling = hurried.write(async (tables) => {
+      await addNotebook('too-late')(tables)
+      await new Promise((resolve) => setTimeout(resolve, 2500))
+    })
+    const next = hurried.write(addNotebook('next'))
+    await expect(dawdling).rejects.toThrow()
+    await next
+    await hurried.close()
+    expect(await notebookIds()).toEqual(['next'])
+  }, 30_000)
+
   test('two processes that each count up 200 times arrive at 400', async () => {
     await database.write(addNotebook('counted'))
     const processes = [1, 2].map(() => startProcess('countUp.ts', path, 'counted', '200'))
