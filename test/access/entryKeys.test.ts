@@ -150,6 +150,14 @@ describe('an invitation', () => {
     })
   })
 
+  test('still open when the second household has come in by another way cannot be claimed any more', async () => {
+    const { id } = await createNotebook({ document: '{}', example: true, at })
+    const invitation = await issueInvitation({ notebookId: id, at })
+    await issueFirstLink({ notebookId: id, household: 'b', at })
+    const token = 'token' in invitation ? invitation.token : ''
+    expect(await claimInvitation({ token, at: later })).toEqual({ refused: 'used' })
+  })
+
   test('a link cannot be claimed as if it were one', async () => {
     expect(await claimInvitation({ token: linkOfA, at })).toEqual({ refused: 'unknown' })
   })
@@ -216,6 +224,8 @@ describe('a replaced link', () => {
     const { token } = await replaceLink({ notebookId, household: 'a', at: later })
     expect(await findSession(phone)).toBeUndefined()
     expect(await findSession(laptop)).toBeUndefined()
+    const sessions = await database().read((tables) => tables.session.findMany())
+    expect(sessions.map((session) => session.endedAt)).toEqual([later, later])
     expect(await startSession({ linkToken: linkOfA, at: later })).toBeUndefined()
     expect(await findSession(await enter(token))).toEqual({ notebookId, household: 'a' })
   })
