@@ -7,8 +7,8 @@ export const metadata: Metadata = {
   description: 'A notebook that two households keep about one boundary fence.',
   // A notebook is private to two households and whoever they show it to.
   robots: { index: false, follow: false },
-  // Links in a notebook are private: none of them may travel in a referrer.
-  referrer: 'no-referrer',
+  // The address of a private link goes to no other site; next.config.js says why it is not no-referrer.
+  referrer: 'same-origin',
   formatDetection: { telephone: false, email: false, address: false },
 }
 

@@ -6,14 +6,11 @@ export function Mark({ size = 32, label }: { size?: number | undefined; label?: 
   return (
     <>
       <svg className="mark" viewBox="0 0 32 32" width={size} height={size} aria-hidden="true">
-        <path className="mark-ground-a" d="M1 15 Q8 13 15 15 V29 H1 Z" />
-        <path
-          className="mark-hatch"
-          d="M1.6 21.4 L8.4 14.6 M2 27 L13.8 15.2 M6 29 L15 20 M11.4 29 L15 25.4"
-        />
-        <path className="mark-ground-b" d="M17 21 Q24 20 31 21.5 V29 H17 Z" />
-        <path className="mark-dots" d="M20.4 24 h0 M24.2 24 h0 M28 24 h0 M22.3 27 h0 M26.1 27 h0" />
-        <path className="mark-post" d="M16 3 V31 M10.5 6.5 H21.5 M10.5 11 H21.5" />
+        <path className="mark-ground-a" d="M1 12.5 Q7 10.5 13 12.5 V29 H1 Z" />
+        <path className="mark-hatch" d="M1.5 18 L7.5 12 M1.5 24 L13 12.5 M2.5 29 L13 18.5 M8.5 29 L13 24.5" />
+        <path className="mark-ground-b" d="M19 20.5 Q25 19.5 31 21 V29 H19 Z" />
+        <path className="mark-dots" d="M21.8 23.3 h0 M25.4 23.3 h0 M29 23.6 h0 M23.6 26.6 h0 M27.2 26.6 h0" />
+        <path className="mark-post" d="M14.2 31 V5.5 Q14.2 2.5 16 2.5 Q17.8 2.5 17.8 5.5 V31 Z" />
       </svg>
       {label === undefined ? null : <span className="only-read-out">{label}</span>}
     </>

@@ -27,6 +27,12 @@ export function AskFirst({
   const first = useRef<HTMLButtonElement>(null)
   const wasAsking = useRef(false)
   const box = useRef<HTMLFieldSetElement>(null)
+  const wasWaiting = useRef(disabled)
+  // Only once the answer is there: a button that is taken away while it is pressed submits nothing.
+  useEffect(() => {
+    if (wasWaiting.current && !disabled) setAsking(false)
+    wasWaiting.current = disabled
+  }, [disabled])
   useEffect(() => {
     if (asking) box.current?.focus()
     else if (wasAsking.current) first.current?.focus()

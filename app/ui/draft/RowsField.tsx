@@ -47,7 +47,7 @@ export function RowsField({
   const rowId = (at: number) => `${id}-row-${at}`
   const nameOf = (at: number) => formWords.rowName(rowLabel(rows[at], at).trim(), at)
   const full = max !== undefined && rows.length >= max
-  const firstField = (at: number) => `#${rowId(at)} :is(input, select, textarea, button)`
+  const firstField = (at: number) => `#${rowId(at)} .row-fields :is(input, select, textarea, button)`
 
   function moved(from: number, to: number) {
     const way = to < from ? 'up' : 'down'
@@ -115,7 +115,7 @@ export function RowsField({
           disabled={!ready || full}
           onClick={() => {
             add(typeof empty === 'function' ? empty() : empty)
-            setGoal({ selector: `#${rowId(rows.length)} .row-fields :is(input, select, textarea, button)` })
+            setGoal({ selector: firstField(rows.length) })
           }}
         >
           {addLabel}

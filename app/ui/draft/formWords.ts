@@ -44,7 +44,7 @@ export const formWords = {
   copied: 'Copied.',
   copySelf: 'Marked: now copy it with your device’s own copy command.',
   padClear: 'Wipe it away',
-  padHint: 'Draw with a finger, a pen or a mouse. You can leave this out: your typed name counts as much.',
+  padHint: 'Draw with a finger, a pen or a mouse. You can leave this out: typing your name is enough here.',
   padEmpty: 'Nothing drawn.',
   padDrawn: 'Drawn.',
 } as const
