@@ -13,9 +13,9 @@ import { createNotebook } from '../../lib/store/notebooks.ts'
 import { newToken } from '../../lib/store/randomToken.ts'
 import { endSession, findSession, startSession } from '../../lib/store/sessions.ts'
 import { sha256Hex } from '../../lib/store/sha256.ts'
-import { useTemporaryDatabase } from '../store/temporaryDatabase.ts'
+import { temporaryDatabaseForEachTest } from '../store/temporaryDatabase.ts'
 
-useTemporaryDatabase()
+temporaryDatabaseForEachTest()
 
 const at = new Date('2025-06-01T18:00:00Z')
 const later = new Date('2025-06-02T18:00:00Z')

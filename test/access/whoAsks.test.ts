@@ -12,11 +12,11 @@ import { issueFirstLink, replaceLink } from '../../lib/store/entryKeys.ts'
 import { createNotebook } from '../../lib/store/notebooks.ts'
 import { newToken } from '../../lib/store/randomToken.ts'
 import { endSession, startSession } from '../../lib/store/sessions.ts'
-import { useTemporaryDatabase } from '../store/temporaryDatabase.ts'
+import { temporaryDatabaseForEachTest } from '../store/temporaryDatabase.ts'
 import { cookieAsSet, openBrowser } from './browser.ts'
 
 vi.mock('next/headers', () => import('./browser.ts'))
-useTemporaryDatabase()
+temporaryDatabaseForEachTest()
 
 const at = new Date('2025-06-01T18:00:00Z')
 

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest'
 import { changesOf } from '../../lib/store/changes.ts'
 import { createNotebook, editNotebook, type ItemChange } from '../../lib/store/notebooks.ts'
-import { useTemporaryDatabase } from './temporaryDatabase.ts'
+import { temporaryDatabaseForEachTest } from './temporaryDatabase.ts'
 
-useTemporaryDatabase()
+temporaryDatabaseForEachTest()
 
 const at = new Date('2025-06-01T18:00:00Z')
 

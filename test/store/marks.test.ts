@@ -1,9 +1,9 @@
 import { beforeEach, describe, expect, test } from 'vitest'
 import { marksOf, setMark, takeMark } from '../../lib/store/marks.ts'
 import { createNotebook, editNotebook } from '../../lib/store/notebooks.ts'
-import { useTemporaryDatabase } from './temporaryDatabase.ts'
+import { temporaryDatabaseForEachTest } from './temporaryDatabase.ts'
 
-useTemporaryDatabase()
+temporaryDatabaseForEachTest()
 
 const at = new Date('2025-06-01T18:00:00Z')
 const later = new Date('2025-06-01T19:00:00Z')

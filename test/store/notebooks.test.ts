@@ -2,9 +2,9 @@ import { describe, expect, test } from 'vitest'
 import { changesOf } from '../../lib/store/changes.ts'
 import { marksOf, setMark } from '../../lib/store/marks.ts'
 import { createNotebook, editNotebook, findNotebook, type ItemChange } from '../../lib/store/notebooks.ts'
-import { useTemporaryDatabase } from './temporaryDatabase.ts'
+import { temporaryDatabaseForEachTest } from './temporaryDatabase.ts'
 
-useTemporaryDatabase()
+temporaryDatabaseForEachTest()
 
 const evening = new Date('2025-06-01T18:00:00.123Z')
 const later = new Date('2025-06-01T19:30:00Z')

@@ -1,9 +1,9 @@
 import { beforeEach, describe, expect, test } from 'vitest'
 import { database, type Tables } from '../../lib/store/database.ts'
 import { sha256Hex } from '../../lib/store/sha256.ts'
-import { useTemporaryDatabase } from './temporaryDatabase.ts'
+import { temporaryDatabaseForEachTest } from './temporaryDatabase.ts'
 
-useTemporaryDatabase()
+temporaryDatabaseForEachTest()
 
 const at = new Date('2025-06-01T18:00:00Z')
 const later = new Date('2025-06-02T18:00:00Z')

@@ -10,9 +10,9 @@ import {
   signRevision,
 } from '../../lib/store/revisions.ts'
 import { sha256Hex } from '../../lib/store/sha256.ts'
-import { useTemporaryDatabase } from './temporaryDatabase.ts'
+import { temporaryDatabaseForEachTest } from './temporaryDatabase.ts'
 
-useTemporaryDatabase()
+temporaryDatabaseForEachTest()
 
 const at = new Date('2025-06-01T18:00:00Z')
 const later = new Date('2025-06-03T18:00:00Z')

@@ -27,7 +27,7 @@ export async function makeDatabaseFile(path: string): Promise<void> {
 }
 
 /** Gives every test of the file a data folder of its own, with a real database file in it. */
-export function useTemporaryDatabase(): void {
+export function temporaryDatabaseForEachTest(): void {
   let folder = ''
   const setBefore = process.env.MEARING_DATA
 
