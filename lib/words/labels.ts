@@ -1,10 +1,11 @@
-import type {
-  Capacity,
-  ContributionKind,
-  Evidence,
-  ItemKind,
-  Notebook,
-  PrincipleName,
+import {
+  type Capacity,
+  type ContributionKind,
+  type Evidence,
+  type ItemKind,
+  type Notebook,
+  type PrincipleName,
+  principleNames,
 } from '../core/agreement/notebook.ts'
 import type { Household } from '../core/people/household.ts'
 
@@ -71,3 +72,8 @@ export const contributionWords: Readonly<Record<ContributionKind, string>> = {
 
 export const tenantCaution =
   'A tenant usually can’t bind the owner of the land. Ask the owner to be a party as well.'
+
+/** The principles that can be chosen: use only on a gate, the difference only at the top. */
+export function principleNamesFor(onGate: boolean, nested: boolean): readonly PrincipleName[] {
+  return principleNames.filter((name) => (name !== 'use' || onGate) && (name !== 'difference' || !nested))
+}

@@ -1,0 +1,39 @@
+'use client'
+
+import { ChoiceField } from '../../ui/draft/ChoiceField.tsx'
+import { DateField } from '../../ui/draft/DateField.tsx'
+import { FieldLine } from '../../ui/draft/FieldLine.tsx'
+import { RowsField } from '../../ui/draft/RowsField.tsx'
+import { TextField } from '../../ui/draft/TextField.tsx'
+import { TickField } from '../../ui/draft/TickField.tsx'
+import type { SaveAction } from '../../ui/draft/useSaving.ts'
+import { NotebookForm } from './NotebookForm.tsx'
+import { type FormNames, householdChoices } from './partWords.ts'
+
+/** Whom to ask first: who asks, when, what was said. */
+export function ChecksForm({ initial, base, save, names }: { initial: object; base: string; save: SaveAction; names: FormNames }) {
+  return (
+    <NotebookForm initial={initial} base={base} save={save} saveLabel="Save the checks">
+      <RowsField
+        path="checks"
+        label="Checks"
+        rowLabel={(row) => String((row as { what?: unknown } | null)?.what ?? '')}
+        empty={{ what: '', who: '', on: '', answer: '', reference: '' }}
+        addLabel="Add a check"
+      >
+        {(row) => (
+          <>
+            <TextField path={`${row}.what`} label="What to ask, and whom" />
+            <FieldLine>
+              <ChoiceField path={`${row}.who`} label="Who asks" optionalLabel="Not said yet" options={householdChoices(names)} />
+              <DateField path={`${row}.on`} label="Asked or due on" />
+            </FieldLine>
+            <TextField path={`${row}.answer`} label="What was said, and by whom" multiline />
+            <TextField path={`${row}.reference`} label="Where the answer can be found" hint="A file name, letter number or web address." />
+            <TickField path={`${row}.done`} label="Answered and done" />
+          </>
+        )}
+      </RowsField>
+    </NotebookForm>
+  )
+}

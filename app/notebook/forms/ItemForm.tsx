@@ -1,0 +1,130 @@
+'use client'
+
+import type { ItemKind } from '../../../lib/core/agreement/notebook.ts'
+import { ChoiceField } from '../../ui/draft/ChoiceField.tsx'
+import { FieldLine } from '../../ui/draft/FieldLine.tsx'
+import { FigureField } from '../../ui/draft/FigureField.tsx'
+import { LengthField } from '../../ui/draft/LengthField.tsx'
+import { TextField } from '../../ui/draft/TextField.tsx'
+import type { RemoveAction, SaveAction } from '../../ui/draft/useSaving.ts'
+import { Panel } from '../../ui/Panel.tsx'
+import { LabourFields, MaterialsFields } from './LinesFields.tsx'
+import { NotebookForm } from './NotebookForm.tsx'
+import { type FormNames, householdChoices, keeperChoices } from './partWords.ts'
+import { ShareFields } from './ShareFields.tsx'
+
+/** Everything about one section, gate or common cost, in one form. */
+export function ItemForm({
+  kind,
+  initial,
+  base,
+  save,
+  remove,
+  names,
+}: {
+  kind: ItemKind
+  initial: object
+  base: string
+  save: SaveAction
+  remove?: RemoveAction | undefined
+  names: FormNames
+}) {
+  const thing = { section: 'section', gate: 'gate', common: 'common cost' }[kind]
+  return (
+    <NotebookForm
+      initial={initial}
+      base={base}
+      save={save}
+      saveLabel={`Save this ${thing}`}
+      remove={remove}
+      removeLabel={`Remove this ${thing}`}
+      removeQuestion={`Remove this ${thing} with all its lines? Both marks go with it; the history keeps what it was.`}
+    >
+      <Panel heading="What it is">
+        <TextField path="name" label="Name" hint={nameHints[kind]} />
+        {kind === 'section' ? <SectionFields names={names} /> : null}
+        {kind === 'gate' ? <GateFields names={names} /> : null}
+        <TextField path="notes" label="Notes" multiline />
+      </Panel>
+      <Panel heading="Materials">
+        <MaterialsFields names={names} />
+      </Panel>
+      <Panel heading="Work">
+        <LabourFields names={names} />
+      </Panel>
+      <Panel heading="How it is shared">
+        <ShareFields names={names} onGate={kind === 'gate'} />
+      </Panel>
+    </NotebookForm>
+  )
+}
+
+const nameHints: Readonly<Record<ItemKind, string>> = {
+  section: 'Such as “Lane to the gates”.',
+  gate: 'Such as “Between the gardens”.',
+  common: 'What serves the whole fence, such as “Auger hire”.',
+}
+
+function SectionFields({ names }: { names: FormNames }) {
+  return (
+    <>
+      <FieldLine>
+        <LengthField path="from" label="From station" hint="Distance along the line from its start." />
+        <LengthField path="to" label="To station" />
+      </FieldLine>
+      <FieldLine>
+        <LengthField path="height.agreed" label="Height" />
+        <ChoiceField
+          path="height.measuredFrom"
+          label="Measured from the ground of"
+          optionalLabel="Not said yet"
+          options={[
+            ...householdChoices(names),
+            { value: 'higher', label: 'whichever is higher' },
+            { value: 'lower', label: 'whichever is lower' },
+          ]}
+        />
+      </FieldLine>
+      <TextField path="infill" label="Infill" hint="Such as “welded wire, 2 in by 4 in”." />
+      <TextField path="face" label="Face" hint="Which side the finished face looks to, or “same on both sides”." />
+      <TextField path="drainage" label="Drainage" hint="Where surface water goes, and how it passes the fence." />
+      <OwnerFields names={names} />
+    </>
+  )
+}
+
+function GateFields({ names }: { names: FormNames }) {
+  return (
+    <>
+      <FieldLine>
+        <LengthField path="at" label="Middle at station" hint="Middle of the clear opening." />
+        <LengthField path="opening" label="Clear opening" />
+      </FieldLine>
+      <ChoiceField
+        path="stands"
+        label="Stands on"
+        optionalLabel="Not said yet"
+        options={[{ value: 'line', label: 'The line' }, ...householdChoices(names).map((one) => ({ ...one, label: `Land of ${one.label}` }))]}
+      />
+      <FieldLine>
+        <FigureField path="uses.a" label={`Passages a week, ${names.a}`} />
+        <FigureField path="uses.b" label={`Passages a week, ${names.b}`} />
+      </FieldLine>
+      <TextField path="opens" label="Opens" hint="Such as “toward household a”. A gate should not swing over a neighbour’s path or a footway." />
+      <FieldLine>
+        <TextField path="latch" label="Latch" />
+        <TextField path="keys" label="Keys" />
+      </FieldLine>
+      <OwnerFields names={names} />
+    </>
+  )
+}
+
+function OwnerFields({ names }: { names: FormNames }) {
+  return (
+    <FieldLine>
+      <ChoiceField path="owner" label="Owned afterwards by" optionalLabel="Not said yet" options={keeperChoices(names)} />
+      <ChoiceField path="upkeep" label="Kept up by" optionalLabel="Not said yet" options={keeperChoices(names)} />
+    </FieldLine>
+  )
+}

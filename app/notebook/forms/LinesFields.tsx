@@ -1,0 +1,89 @@
+'use client'
+
+import { ChoiceField } from '../../ui/draft/ChoiceField.tsx'
+import { FieldLine } from '../../ui/draft/FieldLine.tsx'
+import { FigureField } from '../../ui/draft/FigureField.tsx'
+import { RowsField } from '../../ui/draft/RowsField.tsx'
+import { TextField } from '../../ui/draft/TextField.tsx'
+import { TickField } from '../../ui/draft/TickField.tsx'
+import { type FormNames, householdChoices } from './partWords.ts'
+
+function textOf(row: unknown, key: string): string {
+  const value = row !== null && typeof row === 'object' ? (row as Record<string, unknown>)[key] : undefined
+  return typeof value === 'string' ? value : ''
+}
+
+/** The cost lines of an item. */
+export function MaterialsFields({ names }: { names: FormNames }) {
+  return (
+    <RowsField
+      path="materials"
+      label="Cost lines"
+      hint="Each line is quantity × unit price, plus tax. A line without a price is not priced yet and counts as nothing."
+      rowLabel={(row) => textOf(row, 'what')}
+      empty={{ what: '', quantity: '', unit: '', unitPrice: '', taxPercent: '', suppliedBy: 'bought' }}
+      addLabel="Add a cost line"
+    >
+      {(row) => (
+        <>
+          <TextField path={`${row}.what`} label="What" />
+          <FieldLine>
+            <FigureField path={`${row}.quantity`} label="Quantity" />
+            <TextField path={`${row}.unit`} label="Unit" />
+            <FigureField path={`${row}.unitPrice`} label="Price of one" suffix={names.currency} />
+            <FigureField path={`${row}.taxPercent`} label="Tax" suffix="%" />
+          </FieldLine>
+          <ChoiceField
+            path={`${row}.suppliedBy`}
+            label="Comes from"
+            options={[
+              { value: 'bought', label: 'Bought' },
+              { value: 'a', label: `${names.a}, in kind` },
+              { value: 'b', label: `${names.b}, in kind` },
+            ]}
+          />
+          <TickField
+            path={`${row}.credit`}
+            label="A credit: salvage or a return, taken off the cost"
+            hint="For a credit, “comes from” says who receives the money: bought means it comes off a supplier’s bill."
+          />
+        </>
+      )}
+    </RowsField>
+  )
+}
+
+/** The labour lines of an item. */
+export function LabourFields({ names }: { names: FormNames }) {
+  return (
+    <RowsField
+      path="labour"
+      label="Labour lines"
+      hint="Each line is hours × rate. A line without a rate counts its hours but no money."
+      rowLabel={(row) => textOf(row, 'task')}
+      empty={{ task: '', hours: '', rate: '', by: 'a' }}
+      addLabel="Add a labour line"
+    >
+      {(row) => (
+        <>
+          <TextField path={`${row}.task`} label="Task" />
+          <FieldLine>
+            <FigureField path={`${row}.hours`} label="Hours" suffix="h" />
+            <FigureField path={`${row}.rate`} label="Rate an hour" suffix={names.currency} />
+          </FieldLine>
+          <ChoiceField
+            path={`${row}.by`}
+            label="Done by"
+            options={[...householdChoices(names), { value: 'hired', label: 'Hired labour' }]}
+          />
+          <TickField
+            path={`${row}.counts`}
+            label="Counts in the split"
+            hint="Without the tick it is a gift of labour: shown and thanked for, but in no sum. Hired labour always counts."
+            whenMissing
+          />
+        </>
+      )}
+    </RowsField>
+  )
+}

@@ -1,0 +1,55 @@
+'use client'
+
+import type { PrincipleName } from '../../../lib/core/agreement/notebook.ts'
+import { principleMeaning } from '../../../lib/words/labels.ts'
+import { FieldFrame } from '../../ui/draft/FieldFrame.tsx'
+import { useField } from '../../ui/draft/useField.ts'
+import { principleChoices } from './partWords.ts'
+
+/** Keys that a principle brings when it is chosen; what was typed for another principle does not stay behind. */
+const starting: Readonly<Record<PrincipleName, object>> = {
+  equal: {},
+  percent: { a: '50', b: '50' },
+  one: { household: '' },
+  length: { a: '', b: '' },
+  use: {},
+  benefit: { a: '', b: '' },
+  saving: { aloneA: '', aloneB: '' },
+  difference: { basic: '', basicShare: { principle: 'equal' }, upgradeShare: { principle: 'one', household: '' } },
+}
+
+/** Chooses the principle of one pot. The whole share at `path` is put in place, not just its name. */
+export function PrincipleField({ path, label, onGate, nested }: { path: string; label: string; onGate: boolean; nested: boolean }) {
+  const share = useField(path)
+  const chosen = useField(`${path}.principle`)
+  const choices = principleChoices(onGate, nested)
+  const meaning = choices.find((choice) => choice.value === chosen.text)
+  const unknown = chosen.text !== '' && meaning === undefined
+  return (
+    <FieldFrame
+      id={chosen.id}
+      label={`${label}: shared by`}
+      hint={meaning ? principleMeaning[meaning.value as PrincipleName] : 'Choose how this is shared.'}
+      errors={[...share.errors, ...chosen.errors]}
+    >
+      <select
+        id={chosen.id}
+        value={chosen.text}
+        disabled={!share.ready}
+        aria-describedby={`${chosen.id}-hint`}
+        aria-invalid={share.errors.length + chosen.errors.length > 0 ? true : undefined}
+        onChange={(event) => {
+          const principle = event.target.value as PrincipleName
+          share.put({ principle, ...starting[principle] })
+        }}
+      >
+        {unknown || chosen.text === '' ? <option value={chosen.text}>{chosen.text}</option> : null}
+        {choices.map((choice) => (
+          <option key={choice.value} value={choice.value}>
+            {choice.label}
+          </option>
+        ))}
+      </select>
+    </FieldFrame>
+  )
+}

@@ -1,0 +1,79 @@
+import { notFound } from 'next/navigation'
+import { cache } from 'react'
+import { type AgreedItem, agreedItems } from '../../../lib/core/agreement/agreedItems.ts'
+import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
+import { assert } from '../../../lib/core/assert.ts'
+import type { Household } from '../../../lib/core/people/household.ts'
+import type { Result } from '../../../lib/core/result.ts'
+import { type SharedItems, type Statement, shareItems, statementOf } from '../../../lib/core/shares/statement.ts'
+import { requireHousehold } from '../../../lib/access/whoAsks.ts'
+import { type NotebookDocument, readNotebook, unknownKeys } from '../../../lib/forms/readNotebook.ts'
+import { type Change, changesOf } from '../../../lib/store/changes.ts'
+import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
+import { marksOf } from '../../../lib/store/marks.ts'
+import { findNotebook } from '../../../lib/store/notebooks.ts'
+
+/** One agreed item as it stands: who has marked it as it is now, and what last changed in it. */
+export type Standing = {
+  readonly item: AgreedItem
+  readonly fingerprint: string
+  readonly markedAt: { readonly a?: Date; readonly b?: Date }
+  readonly lastChange: Change | undefined
+}
+
+/** A notebook, opened by one of its households: what every page starts from. */
+export type Opened = {
+  readonly notebookId: string
+  readonly household: Household
+  readonly example: boolean
+  readonly document: NotebookDocument
+  readonly notebook: Notebook
+  readonly shared: SharedItems
+  readonly statement: Result<Statement>
+  readonly standings: readonly Standing[]
+  readonly unknownKeys: readonly string[]
+}
+
+/**
+ * Opens a notebook for this browser's household, or ends the request with the one "not found" for everybody else. Read
+ * once per request, however many parts of a page ask for it.
+ */
+export const openNotebook = cache(async (notebookId: string): Promise<Opened> => {
+  const { household } = await requireHousehold(notebookId)
+  const stored = (await findNotebook(notebookId)) ?? notFound()
+  const read = readNotebook(stored.document)
+  assert(read.ok, 'only notebooks that hold are stored')
+  const { document, notebook } = read.value
+  return {
+    notebookId,
+    household,
+    example: stored.example,
+    document,
+    notebook,
+    shared: shareItems(notebook),
+    statement: statementOf(notebook),
+    standings: await standingsOf(notebookId, document),
+    unknownKeys: unknownKeys(document),
+  }
+})
+
+async function standingsOf(notebookId: string, document: NotebookDocument): Promise<readonly Standing[]> {
+  const [marks, changes] = await Promise.all([marksOf(notebookId), changesOf(notebookId)])
+  return agreedItems(document).map((item) => {
+    const fingerprint = fingerprintOf(item.inputs)
+    const standing = marks.filter((mark) => mark.itemKey === item.key && mark.fingerprint === fingerprint)
+    const markOf = (household: Household) => standing.find((mark) => mark.household === household)?.at
+    const [a, b] = [markOf('a'), markOf('b')]
+    return {
+      item,
+      fingerprint,
+      markedAt: { ...(a ? { a } : {}), ...(b ? { b } : {}) },
+      lastChange: changes.find((change) => change.itemKey === item.key),
+    }
+  })
+}
+
+/** Whether both households have marked the item as it stands. */
+export function agreedByBoth(standing: Standing): boolean {
+  return standing.markedAt.a !== undefined && standing.markedAt.b !== undefined
+}

@@ -1,0 +1,172 @@
+import { z } from 'zod'
+import { requireHousehold } from '../../../lib/access/whoAsks.ts'
+import { changedItems, itemKey } from '../../../lib/core/agreement/agreedItems.ts'
+import type { Fault } from '../../../lib/core/faults.ts'
+import type { Household } from '../../../lib/core/people/household.ts'
+import { documentText, type Part, pathOfPart, readPart, writePart } from '../../../lib/forms/parts.ts'
+import { type NotebookDocument, readDocument, readNotebook } from '../../../lib/forms/readNotebook.ts'
+import { changesOf } from '../../../lib/store/changes.ts'
+import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
+import { editNotebook, findNotebook, type ItemChange } from '../../../lib/store/notebooks.ts'
+import { momentWords } from '../../../lib/words/day.ts'
+import { differences } from '../../../lib/words/differences.ts'
+import { faultText } from '../../../lib/words/faultText.ts'
+import { householdName } from '../../../lib/words/labels.ts'
+import type { Fault as FieldFault, SaveAnswer } from '../../ui/draft/saveAnswer.ts'
+
+/** As large as an import may be; a draft is a part of a notebook, so it is never larger. */
+export const largestDraft = 2_000_000
+
+/** Any draft of any form: plain JSON data of bearable size. What it must hold is decided by `readDocument`. */
+export const readDraft = z
+  .record(z.string(), z.json())
+  .refine((draft) => JSON.stringify(draft).length <= largestDraft, 'too large')
+
+/** What an edit of the document may answer before anything is stored. */
+export type Edited =
+  | {
+      readonly next: NotebookDocument
+      /** New item keys to old ones, where an edit gave an item another key. */
+      readonly renamed?: ReadonlyMap<string, string>
+      /** The part whose form sent this: faults inside it are given paths of that form. */
+      readonly within?: Part
+    }
+  | SaveAnswer
+
+/**
+ * The one way in which a page's form is saved: who asks → read the form → load → decide → save → answer. `base` is the
+ * fingerprint of the part as it was when the form was opened: where it has changed since, nothing is written and both
+ * versions are shown.
+ */
+export async function savePart(notebookId: string, part: Part, base: string, draft: unknown): Promise<SaveAnswer> {
+  const { household } = await requireHousehold(notebookId)
+  const read = readDraft.safeParse(draft)
+  if (!read.success) return refusedDraft
+  const answer = await edit(notebookId, household, part, base, (document) => {
+    const next = writePart(document, part, read.data)
+    return { next, renamed: part.part === 'decisions' ? renamedDecisions(document, next) : new Map() }
+  })
+  return withRows(answer, read.data, notebookId, part)
+}
+
+/** Removes a part, an item, unless it was changed since the page was opened. */
+export async function removePart(
+  notebookId: string,
+  part: Part,
+  base: string,
+  without: (document: NotebookDocument) => NotebookDocument,
+): Promise<SaveAnswer> {
+  const { household } = await requireHousehold(notebookId)
+  const answer = await edit(notebookId, household, part, base, (document) => ({ next: without(document) }))
+  return withRows(answer, {}, notebookId, part)
+}
+
+export const refusedDraft: SaveAnswer = {
+  faults: [{ path: '', message: 'This form could not be read, or is larger than 2 MB. Nothing was changed.' }],
+}
+
+async function edit(
+  notebookId: string,
+  household: Household,
+  part: Part,
+  base: string,
+  change: (document: NotebookDocument) => Edited,
+): Promise<SaveAnswer> {
+  return editDocument(notebookId, household, (document) => {
+    const current = readPart(document, part)
+    if (current === undefined) return { gone: true, message: 'This was removed in the meantime. What you typed is still on the page, to copy from.' }
+    if (fingerprintOf(current) !== base) return { conflict: { theirs: current, theirsBase: fingerprintOf(current), rows: [] } }
+    const edited = change(document)
+    return 'next' in edited ? { ...edited, within: part } : edited
+  })
+}
+
+/**
+ * Edits the whole document in one transaction. Faults of the file refuse the edit; shares that cannot be worked out yet
+ * do not, they stay open matters. Changed items lose both marks.
+ */
+export async function editDocument(
+  notebookId: string,
+  household: Household,
+  change: (document: NotebookDocument) => Edited,
+): Promise<SaveAnswer> {
+  return editNotebook<SaveAnswer>({
+    id: notebookId,
+    household,
+    at: new Date(),
+    change: (stored) => {
+      const document = JSON.parse(stored) as NotebookDocument
+      const edited = change(document)
+      if (!('next' in edited)) return { refused: edited }
+      const read = readDocument(edited.next)
+      const part = edited.within
+      const path = part ? pathOfPart(edited.next, part) : ''
+      if (!read.ok) return { refused: { faults: read.faults.map((fault) => fieldFault(fault, path)) } }
+      const saved = { saved: true as const, base: part ? fingerprintOf(readPart(edited.next, part) ?? {}) : '' }
+      const text = documentText(edited.next)
+      if (text === stored) return { refused: { ...saved, note: 'Nothing had changed.' } }
+      return { document: text, changed: itemChanges(document, edited.next, edited.renamed), kept: saved }
+    },
+  })
+}
+
+/** A fault of the file as a fault of the form: the part's own path is taken off. */
+export function fieldFault(fault: Fault, prefix: string): FieldFault {
+  const path = fault.path.startsWith(prefix) ? fault.path.slice(prefix.length) : fault.path
+  return { path, message: faultText(fault) }
+}
+
+function itemChanges(before: NotebookDocument, after: NotebookDocument, renamed: ReadonlyMap<string, string> = new Map()): ItemChange[] {
+  const changes = changedItems(before, after)
+  const oldKeys = new Set(renamed.values())
+  return changes
+    .filter((change) => !oldKeys.has(change.itemKey))
+    .map((change) => {
+      const previousKey = renamed.get(change.itemKey)
+      const previous = previousKey === undefined ? change.before : changes.find((one) => one.itemKey === previousKey)?.before
+      return { itemKey: change.itemKey, ...(previousKey ? { previousKey } : {}), before: previous, after: change.after }
+    })
+}
+
+/** Decisions have no ids: one that stands at the same place with other words is taken to be the same one, reworded. */
+function renamedDecisions(before: NotebookDocument, after: NotebookDocument): ReadonlyMap<string, string> {
+  const changes = changedItems(before, after)
+  const gone = changes.filter((change) => change.after === undefined)
+  const come = changes.filter((change) => change.before === undefined)
+  const place = (document: NotebookDocument, data: unknown) =>
+    (Array.isArray(document.decisions) ? document.decisions : []).findIndex((one) => JSON.stringify(one) === JSON.stringify(data))
+  return new Map(
+    come.flatMap((one) => {
+      const was = gone.find((other) => place(before, other.before) === place(after, one.after))
+      return was ? [[one.itemKey, was.itemKey] as const] : []
+    }),
+  )
+}
+
+/** Fills in what a conflict shows: the rows that differ, and who saved the other version when. */
+async function withRows(answer: SaveAnswer, draft: unknown, notebookId: string, part: Part): Promise<SaveAnswer> {
+  if (!('conflict' in answer)) return answer
+  const { theirs } = answer.conflict
+  const rows = differences(draft, theirs).map(({ label, before, after }) => ({ label, yours: before, theirs: after }))
+  const [last] = await changesOf(notebookId, { ...itemKeyOfPart(part), limit: 1 })
+  if (!last) return { conflict: { ...answer.conflict, rows } }
+  const stored = await findNotebook(notebookId)
+  const read = stored ? readNotebook(stored.document) : undefined
+  const by = read?.ok ? householdName(read.value.notebook, last.household) : last.household
+  return { conflict: { ...answer.conflict, rows, by, when: momentWords(last.at) } }
+}
+
+/** The item whose history tells who changed a part; decisions have a history each, so the newest change serves. */
+function itemKeyOfPart(part: Part): { itemKey?: string } {
+  switch (part.part) {
+    case 'item':
+      return { itemKey: itemKey(part.id) }
+    case 'heading':
+      return { itemKey: 'parties' }
+    case 'decisions':
+    case 'checks':
+      return {}
+    default:
+      return { itemKey: part.part }
+  }
+}
