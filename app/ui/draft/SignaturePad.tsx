@@ -1,6 +1,6 @@
 'use client'
 
-import { useContext, useState } from 'react'
+import { useContext, useEffect, useRef, useState } from 'react'
 import { DrawnField } from './DrawnField.tsx'
 import { DraftContext } from './draftContext.ts'
 import { useField } from './useField.ts'
@@ -19,9 +19,17 @@ function InDraft({ path, label, hint }: { path: string; label: string; hint?: st
 
 function InForm({ name, label, hint }: { name: string; label: string; hint?: string | undefined }) {
   const [drawn, setDrawn] = useState('')
+  const input = useRef<HTMLInputElement>(null)
+  // A form that is emptied leaves hidden inputs alone.
+  useEffect(() => {
+    const form = input.current?.form
+    const wipe = () => setDrawn('')
+    form?.addEventListener('reset', wipe)
+    return () => form?.removeEventListener('reset', wipe)
+  }, [])
   return (
     <>
-      <input type="hidden" name={name} value={drawn} />
+      <input type="hidden" ref={input} name={name} value={drawn} />
       <DrawnField
         id={`drawn-${name}`}
         label={label}
