@@ -13,6 +13,13 @@ export type DrawingWords = {
   readonly setbacksDrawnWider: (times: number) => string
   readonly heightsDrawnHigher: (times: number) => string
   readonly groundOf: (household: Household) => string
-  readonly unnamed: string
+  readonly fence: string
+  /** A gate's short name on the drawing, from its place in the list. */
+  readonly gateKey: (index: number) => string
+  /** One line of the key, under the drawing. */
+  readonly sectionLine: (index: number) => string
+  readonly gateLine: (index: number) => string
+  readonly leftOut: (count: number) => string
+  readonly post: string
   readonly nothing: string
 }

@@ -15,4 +15,3 @@ export type DrawingNote =
   | { readonly kind: 'swing-unknown'; readonly gate: number }
   | { readonly kind: 'setbacks-unknown' }
   | { readonly kind: 'grades-unknown' }
-  | { readonly kind: 'labels-left-out'; readonly count: number }

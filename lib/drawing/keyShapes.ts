@@ -1,0 +1,121 @@
+import type { PlacedLine } from '../core/boundary/placedLine.ts'
+import type { Notebook } from '../core/agreement/notebook.ts'
+import type { Point, Shape } from './drawing.ts'
+import type { DrawingWords } from './drawingWords.ts'
+import { groundStrokes } from './elevationShapes.ts'
+import type { Frame } from './frame.ts'
+import { scaleBar } from './niceScale.ts'
+import { boundaryStroke, fenceStroke, type Part, postShape, rowHeight, smallText } from './planShapes.ts'
+import { fitted, textWidth } from './textRoom.ts'
+
+/** More parts than this are not listed under the drawing; the summary lists them all in any case. */
+const mostListed = 24
+
+/** The scale bar, what each kind of line means, what is not to scale, and the parts by their numbers. */
+export function keyShapes(
+  notebook: Notebook,
+  placed: PlacedLine,
+  frame: Frame,
+  words: DrawingWords,
+  remarks: readonly string[],
+  top: number,
+): Part {
+  const scale = scaleShapes(notebook, frame, words, top)
+  const signs = signShapes(frame, words, scale.bottom + 4)
+  const lines = [
+    ...remarks,
+    ...(placed.sections.length + placed.gates.length > mostListed
+      ? []
+      : [...placed.sections.map(({ index }) => words.sectionLine(index)), ...placed.gates.map(({ index }) => words.gateLine(index))]),
+  ]
+  const list = columnsOf(lines, remarks.length, frame, signs.bottom + 4)
+  return { shapes: [...scale.shapes, ...signs.shapes, ...list.shapes], bottom: list.bottom, leftOut: 0 }
+}
+
+function scaleShapes(notebook: Notebook, frame: Frame, words: DrawingWords, top: number) {
+  const bar = scaleBar(notebook.units, frame.unitsPerMillimetre, (frame.right - frame.left) / 3)
+  if (bar === undefined) return { shapes: [], bottom: top }
+  const length = bar.millimetres * frame.unitsPerMillimetre
+  const y = top + 10
+  const box = (from: number, to: number, fill: 'ink' | 'sheet'): Shape => ({
+    kind: 'polygon',
+    points: [
+      { x: frame.left + from, y: y - 4 },
+      { x: frame.left + to, y: y - 4 },
+      { x: frame.left + to, y },
+      { x: frame.left + from, y },
+    ],
+    fill,
+    stroke: { ink: 'ink', width: 0.7 },
+  })
+  const label = words.length(bar.exact)
+  const at = { x: frame.left + length + 6, y: y + 1 }
+  return {
+    shapes: [
+      box(0, length / 2, 'ink'),
+      box(length / 2, length, 'sheet'),
+      { kind: 'text' as const, text: label, at, anchor: 'start' as const, size: smallText, ink: 'ink' as const, room: frame.right - at.x },
+    ],
+    bottom: y + 4,
+  }
+}
+
+/** Each sign beside its meaning, wrapped into as many rows as the width asks for. */
+function signShapes(frame: Frame, words: DrawingWords, top: number) {
+  const line = (stroke: typeof boundaryStroke) => (at: Point): Shape => ({
+    kind: 'polyline',
+    points: [at, { x: at.x + 26, y: at.y }],
+    stroke,
+  })
+  const signs = [
+    { text: words.boundaryLine, draw: line(boundaryStroke) },
+    { text: words.fence, draw: line(fenceStroke) },
+    { text: words.post, draw: (at: Point) => postShape({ x: at.x + 13, y: at.y }) },
+    { text: words.groundOf('a'), draw: line(groundStrokes.a) },
+    { text: words.groundOf('b'), draw: line(groundStrokes.b) },
+  ]
+  const shapes: Shape[] = []
+  let [x, y] = [frame.left, top + 9]
+  for (const { text, draw } of signs) {
+    const shown = fitted(text, smallText, frame.right - frame.left - 34)
+    const width = 32 + textWidth(shown, smallText)
+    if (x > frame.left && x + width > frame.right) [x, y] = [frame.left, y + rowHeight]
+    shapes.push(draw({ x, y: y - 3 }), {
+      kind: 'text',
+      text: shown,
+      at: { x: x + 31, y },
+      anchor: 'start',
+      size: smallText,
+      ink: 'ink',
+      room: frame.right - x - 31,
+    })
+    x += width + 14
+  }
+  return { shapes, bottom: y + 4 }
+}
+
+const gapBeforeParts = 5
+
+/** Remarks in full width, then the parts in as many columns as fit. */
+function columnsOf(lines: readonly string[], remarks: number, frame: Frame, top: number) {
+  const width = frame.right - frame.left
+  const columns = Math.max(1, Math.floor(width / 230))
+  const column = width / columns
+  const perColumn = Math.ceil((lines.length - remarks) / columns)
+  const shapes = lines.map((line, index): Shape => {
+    const listed = index - remarks
+    const place = listed < 0 ? 0 : Math.floor(listed / perColumn)
+    const row = listed < 0 ? index : remarks + (listed % perColumn)
+    const room = listed < 0 ? width : column - 8
+    return {
+      kind: 'text',
+      text: fitted(line, smallText, room),
+      at: { x: frame.left + place * column, y: top + 9 + row * rowHeight + (listed < 0 ? 0 : gapBeforeParts) },
+      anchor: 'start',
+      size: smallText,
+      ink: listed < 0 ? 'quiet' : 'ink',
+      room,
+    }
+  })
+  return { shapes, bottom: top + 4 + gapBeforeParts + (remarks + Math.max(0, perColumn)) * rowHeight }
+}

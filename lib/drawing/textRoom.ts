@@ -1,0 +1,32 @@
+/**
+ * About how wide a text is, in units of its size. The drawing is read in faces it does not know, so this is reckoned on
+ * the wide side.
+ */
+export function textWidth(text: string, size: number): number {
+  let ems = 0
+  for (const character of text) ems += emsOf(character)
+  return ems * size
+}
+
+function emsOf(character: string): number {
+  if (/[\s.,:;'’|!ilj]/.test(character)) return 0.32
+  if (/[A-Zmw%—]/.test(character)) return 0.78
+  // Scripts with wide signs, and pictures.
+  if ((character.codePointAt(0) ?? 0) >= 0x1100) return 1.1
+  return 0.58
+}
+
+/** The text, cut with an ellipsis where it is wider than the room; empty where not even one letter fits. */
+export function fitted(text: string, size: number, room: number): string {
+  // Far longer than any drawing is wide: cut first, so that no text costs much to measure.
+  const short = [...text.slice(0, 400)]
+  if (text.length <= 400 && textWidth(text, size) <= room) return text
+  let width = textWidth('…', size)
+  let kept = ''
+  for (const character of short) {
+    width += textWidth(character, size)
+    if (width > room) break
+    kept += character
+  }
+  return kept.trimEnd() === '' ? '' : `${kept.trimEnd()}…`
+}

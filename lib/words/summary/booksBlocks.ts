@@ -1,0 +1,111 @@
+import type { Contribution, Notebook } from '../../core/agreement/notebook.ts'
+import type { Minor } from '../../core/amounts/money.ts'
+import { contributed, contributionAmount } from '../../core/ledger/contributed.ts'
+import { type ForBoth, households } from '../../core/people/household.ts'
+import { placesOf } from '../../core/shares/itemShares.ts'
+import { digitsOf } from '../../core/shares/statement.ts'
+import { dayWords } from '../day.ts'
+import { contributionWords, householdName } from '../labels.ts'
+import { moneyWords } from '../money.ts'
+import type { Block, TableRow } from './block.ts'
+import { householdStart, itemTitle } from './names.ts'
+import type { SummaryInput } from './summaryInput.ts'
+import { unbroken } from './unbroken.ts'
+
+/** What has been given so far, the balance, and the one payment that evens the two. */
+export function booksBlocks({ notebook, statement, standing, booksAsOf }: SummaryInput): Block[] {
+  const day = booksAsOf === undefined ? '' : ` as of ${unbroken(dayWords(booksAsOf))}`
+  const apart = standing.kind === 'draft' ? '' : ' Receipts are kept apart from what is signed, and change nothing in it.'
+  const entries = notebook.contributions
+  return [
+    { kind: 'heading', level: 1, id: 'books', text: `What has been given so far${day}` },
+    {
+      kind: 'paragraph',
+      text: entries.length === 0 ? `Nothing has been given yet.${apart}` : `Only what has been given counts here.${apart}`,
+    },
+    ...(entries.length === 0 ? [] : [entryTable(notebook)]),
+    ...(statement.ok
+      ? balanceBlocks(notebook, statement.value)
+      : givenBlocks(notebook, contributed(entries, digitsOf(notebook)))),
+  ]
+}
+
+function entryTable(notebook: Notebook): Block {
+  return {
+    kind: 'table',
+    caption: 'Each entry in the books',
+    columns: [{ title: 'Day' }, { title: 'From' }, { title: 'What' }, { title: 'Amount', figure: true }],
+    rows: notebook.contributions.map((entry) => entryRow(notebook, entry)),
+  }
+}
+
+function entryRow(notebook: Notebook, entry: Contribution): TableRow {
+  const { struck, ...given } = entry
+  const amount = contributionAmount(given, digitsOf(notebook))
+  const words = moneyWords(entry.kind === 'refund' ? -amount : amount, notebook.currency)
+  const taken =
+    struck && `Struck on ${dayWords(struck.on)} by ${householdName(notebook, struck.by)}${struck.why.trim() ? `: ${struck.why.trim()}` : ''}`
+  return {
+    cells: [
+      unbroken(dayWords(entry.date)),
+      householdName(notebook, entry.household),
+      [taken, kindOfEntry(entry), forWhat(notebook, entry.for), entry.note.trim()].filter(Boolean).join('. '),
+      struck ? `struck, was ${words}` : words,
+    ],
+    ...(struck && { struck: true }),
+  }
+}
+
+function kindOfEntry(entry: Contribution): string {
+  if (entry.kind !== 'hours') return contributionWords[entry.kind]
+  const rate = entry.rate === '' ? 'no rate yet' : `at ${entry.rate}`
+  return `${contributionWords.hours}: ${unbroken(`${entry.hours} h`)} ${rate}`
+}
+
+function forWhat(notebook: Notebook, id: string): string {
+  const place = id === '' ? undefined : placesOf(notebook).find(({ item }) => item.id === id)
+  return place === undefined ? '' : `For ${itemTitle(place.kind, place.index, place.item.name)}`
+}
+
+type Balanced = {
+  readonly asked: ForBoth<Minor>
+  readonly contributed: ForBoth<Minor>
+  readonly balance: ForBoth<Minor>
+  readonly outstanding: Minor
+  readonly transfer: { readonly from: 'a' | 'b'; readonly to: 'a' | 'b'; readonly amount: Minor } | undefined
+}
+
+function balanceBlocks(notebook: Notebook, statement: Balanced): Block[] {
+  const money = (minor: Minor) => moneyWords(minor, notebook.currency)
+  const row = (name: string, amounts: ForBoth<Minor>) => [name, money(amounts.a), money(amounts.b)]
+  const { transfer, outstanding } = statement
+  const open =
+    outstanding < 0n
+      ? `More has been given than is asked for in all: the outstanding sum is ${money(outstanding)}.`
+      : `Bills that nobody has met yet: ${money(outstanding)}.`
+  const evening = transfer
+    ? `One payment evens the two: ${householdName(notebook, transfer.from)} pays ${money(transfer.amount)} to ${householdName(notebook, transfer.to)}.`
+    : 'No payment between the two is due now.'
+  return [
+    {
+      kind: 'table',
+      caption: 'The balance',
+      columns: balanceColumns(notebook),
+      rows: [{ cells: row('Asked for', statement.asked) }, { cells: row('Given so far', statement.contributed) }],
+      foot: row('Balance: still to give', statement.balance),
+    },
+    { kind: 'paragraph', text: `A minus in the balance means that the household has given more than it is asked for. ${open} ${evening}` },
+  ]
+}
+
+function givenBlocks(notebook: Notebook, given: ForBoth<Minor>): Block[] {
+  const cells = ['Given so far', moneyWords(given.a, notebook.currency), moneyWords(given.b, notebook.currency)]
+  return [
+    { kind: 'table', caption: 'Given so far', columns: balanceColumns(notebook), rows: [{ cells }] },
+    { kind: 'paragraph', text: 'The balance can’t be told until the shares can be worked out.' },
+  ]
+}
+
+function balanceColumns(notebook: Notebook) {
+  return [{ title: '' }, ...households.map((household) => ({ title: householdStart(notebook, household), figure: true }))]
+}

@@ -1,0 +1,26 @@
+import type { Notebook } from '../../core/agreement/notebook.ts'
+import { placedLine } from '../../core/boundary/placedLine.ts'
+import { householdName } from '../labels.ts'
+import type { DrawingBlock } from './block.ts'
+import { drawingNoteText } from './drawingNoteText.ts'
+import { capitalised, itemTitle } from './names.ts'
+import { unbroken } from './unbroken.ts'
+
+/** The place of the drawing, what it shows in words, and what it can't show. */
+export function drawingDescription(notebook: Notebook): DrawingBlock {
+  const placed = placedLine(notebook)
+  const sections = placed.sections.map(
+    ({ section, index }) => `${itemTitle('section', index, section.name)}, ${unbroken(section.from)} to ${unbroken(section.to)}`,
+  )
+  const gates = placed.gates.map(({ gate, index }) => `${itemTitle('gate', index, gate.name)}, middle at ${unbroken(gate.at)}`)
+  const parts = [...sections, ...gates]
+  return {
+    kind: 'drawing',
+    caption: `${capitalised(householdName(notebook, 'a'))} is at the top and hatched, ${householdName(notebook, 'b')} at the bottom and dotted. The start of the line is on the left. The hinges of a gate are drawn at its left, since the notebook does not say where they are.`,
+    description:
+      parts.length === 0
+        ? 'The boundary line, with nothing on it yet.'
+        : `The boundary line from above and from the side. Along it from the start: ${parts.join('; ')}.`,
+    notes: placed.notes.map((note) => drawingNoteText(notebook, note)),
+  }
+}
