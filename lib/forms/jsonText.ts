@@ -1,7 +1,7 @@
 /** What a scan of JSON text finds that JSON.parse does not tell. */
 export type JsonScan = {
-  /** Path of the first key that stands twice in one object, at its later place; undefined where there is none. */
-  readonly doubledKey: string | undefined
+  /** Paths of keys that stand twice in one object, at the later place, in the order of the text. */
+  readonly doubledKeys: readonly string[]
   /** How many lists and objects lie inside one another at the deepest place. */
   readonly depth: number
   /** Whether a string holds half of a surrogate pair, which no UTF-8 text can carry (RFC 8785 refuses it). */
@@ -20,7 +20,7 @@ const [openObject, closeObject, openList, closeList] = [0x7b, 0x7d, 0x5b, 0x5d]
  */
 export function scanJson(text: string): JsonScan {
   const levels: Level[] = []
-  let doubledKey: string | undefined
+  const doubledKeys: string[] = []
   let depth = 0
   let halfCharacter = false
   let keyExpected = false
@@ -46,11 +46,11 @@ export function scanJson(text: string): JsonScan {
       if (!keyExpected || !level?.keys) continue
       keyExpected = false
       level.key = value
-      if (level.keys.has(value)) doubledKey ??= pathText(levels.map(({ keys, key, index }) => (keys ? key : index)))
+      if (level.keys.has(value)) doubledKeys.push(pathText(levels.map(({ keys, key, index }) => (keys ? key : index))))
       level.keys.add(value)
     }
   }
-  return { doubledKey, depth, halfCharacter }
+  return { doubledKeys, depth, halfCharacter }
 }
 function endOfString(text: string, start: number): number {
   let position = start + 1

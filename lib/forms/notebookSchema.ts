@@ -131,12 +131,13 @@ function buildSchema(currency: string, digits: number, unknownKeys: UnknownKeys)
     infill: text,
     drainage: text,
   })
+  const passages = number('may be missing', 6, 'may be missing')
   const gate = object({
     ...priced(true),
     at: length('may be missing'),
     opening: length('may be missing'),
     stands: choice(['line', 'a', 'b'], 'may be missing'),
-    uses: object({ a: number('may be missing'), b: number('may be missing') }).prefault({}),
+    uses: object({ a: passages, b: passages }).prefault({}),
     opens: text,
     latch: text,
     keys: text,

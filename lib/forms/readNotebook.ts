@@ -51,8 +51,8 @@ function parse(text: string): Result<unknown> {
   const scan = scanJson(text)
   if (scan.depth > deepest) return refused(whole({ kind: 'too-deep', limit: deepest }))
   if (scan.halfCharacter) return refused(whole({ kind: 'not-json', detail: 'a text in it holds half of a character' }))
-  if (scan.doubledKey !== undefined) {
-    return refused({ path: scan.doubledKey, kind: 'key-twice', key: scan.doubledKey.split('.').at(-1) ?? '' })
+  if (scan.doubledKeys.length > 0) {
+    return refused(...scan.doubledKeys.map((path) => ({ path, kind: 'key-twice' as const, key: path.split('.').at(-1) ?? '' })))
   }
   return held(document)
 }
@@ -140,27 +140,29 @@ export function unknownKeys(document: NotebookDocument): string[] {
   )
 }
 
-/** Faults in the order in which a reader meets the fields in the file. */
+/** Faults in the order in which a reader meets the fields in the file; a missing key comes after those that are there. */
 function inFileOrder(faults: readonly Fault[], document: NotebookDocument): Fault[] {
-  const order = Object.keys(document)
-  const rank = (fault: Fault) => {
-    const position = order.indexOf(fault.path.split(/[.[]/)[0] ?? '')
-    return position < 0 ? -1 : position
-  }
   return faults
-    .map((fault, index) => ({ fault, index }))
-    .sort((left, right) => rank(left.fault) - rank(right.fault) || comparePaths(left.fault.path, right.fault.path) || left.index - right.index)
+    .map((fault) => ({ fault, places: placesAlong(fault.path, document) }))
+    .sort((left, right) => comparePlaces(left.places, right.places))
     .map(({ fault }) => fault)
 }
 
-/** Only the places in lists are compared: fields of one object keep the order in which they were found. */
-function comparePaths(left: string, right: string): number {
-  const [places, others] = [left, right].map((path) => [...path.matchAll(/\[([0-9]+)\]/g)].map((match) => Number(match[1])))
-  for (let index = 0; index < Math.min(places?.length ?? 0, others?.length ?? 0, 1); index += 1) {
-    const difference = (places?.[index] ?? 0) - (others?.[index] ?? 0)
-    if (difference !== 0) return difference
-  }
-  return 0
+/** For each step of a path, the place of its key in the object, or its index in the list. */
+function placesAlong(path: string, document: NotebookDocument): number[] {
+  let here: unknown = document
+  return [...path.matchAll(/[^.[\]]+/g)].map(([step]) => {
+    const keys = isObject(here) ? Object.keys(here) : []
+    const place = Array.isArray(here) ? Number(step) : keys.indexOf(step)
+    here = here !== null && typeof here === 'object' ? (here as Record<string, unknown>)[step] : undefined
+    return place < 0 ? Number.POSITIVE_INFINITY : place
+  })
+}
+
+function comparePlaces(left: readonly number[], right: readonly number[]): number {
+  const step = left.findIndex((place, index) => place !== right[index])
+  if (step < 0 || right[step] === undefined) return left.length - right.length
+  return (left[step] ?? 0) < right[step] ? -1 : 1
 }
 
 function whole(facts: FaultFacts): Fault {

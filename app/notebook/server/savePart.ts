@@ -30,6 +30,8 @@ export type Edited =
       readonly renamed?: ReadonlyMap<string, string>
       /** The part whose form sent this: faults inside it are given paths of that form. */
       readonly within?: Part
+      /** The same for a form that adds something which is no part yet. */
+      readonly prefix?: string
     }
   | SaveAnswer
 
@@ -100,7 +102,7 @@ export async function editDocument(
       if (!('next' in edited)) return { refused: edited }
       const read = readDocument(edited.next)
       const part = edited.within
-      const path = part ? pathOfPart(edited.next, part) : ''
+      const path = part ? pathOfPart(edited.next, part) : (edited.prefix ?? '')
       if (!read.ok) return { refused: { faults: read.faults.map((fault) => fieldFault(fault, path)) } }
       const saved = { saved: true as const, base: part ? fingerprintOf(readPart(edited.next, part) ?? {}) : '' }
       const text = documentText(edited.next)

@@ -22,6 +22,11 @@ export function costLineAmount(
     : rounded(net * (millionths + scaledInteger(line.taxPercent, 4)), millionths * millionths * millionths, digits)
 }
 
+/** A cost line's amount as it enters the pot: a credit is taken off. */
+export function signedCostAmount(line: Parameters<typeof costLineAmount>[0] & { readonly credit: boolean }, digits: number): Minor {
+  return line.credit ? -costLineAmount(line, digits) : costLineAmount(line, digits)
+}
+
 /** A labour line's or an hours entry's amount: hours × rate, rounded like a cost line. An empty rate counts as 0. */
 export function labourAmount(line: { readonly hours: string; readonly rate: string }, digits: number): Minor {
   if (line.rate === '') return 0n

@@ -1,5 +1,5 @@
 import type { CommonCost, Gate, ItemKind, Notebook, Section, Share } from '../agreement/notebook.ts'
-import { costLineAmount, labourAmount } from '../amounts/lineAmount.ts'
+import { labourAmount, signedCostAmount } from '../amounts/lineAmount.ts'
 import { type Minor, moneyText } from '../amounts/money.ts'
 import type { Fault } from '../faults.ts'
 import type { ForBoth } from '../people/household.ts'
@@ -58,12 +58,12 @@ export function shareItem(
   const { item, kind, index, path } = place
   const sums = sumLines(item, digits)
   const lowest = 'together' in item.share ? sums.materials + sums.labour : sums.materials
-  if (lowest < 0n) {
-    return refused({ path: `${path}.materials`, kind: 'pot-below-zero', below: moneyText(-lowest, digits) })
-  }
+  const belowZero: Fault[] =
+    lowest < 0n ? [{ path: `${path}.materials`, kind: 'pot-below-zero', below: moneyText(-lowest, digits) }] : []
   const context = { path: `${path}.share`, digits, uses: 'uses' in item ? item.uses : undefined }
-  const pots = sharePots(item.share, sums, context, asked.money)
-  if (!pots.ok) return pots
+  // A pot below zero is shared as if it were empty, so that faults of the other pot are found as well.
+  const pots = sharePots(item.share, lowest < 0n ? emptied(item.share, sums) : sums, context, asked.money)
+  if (!pots.ok || lowest < 0n) return refused(...belowZero, ...(pots.ok ? [] : pots.faults))
   const labourPot = pots.value.form === 'together' ? pots.value.together : pots.value.labour
   const shared = pots.value.form === 'together' ? [pots.value.together] : [pots.value.materials, pots.value.labour]
   const sumOf = (household: 'a' | 'b') => shared.reduce((sum, pot) => sum + pot[household], 0n)
@@ -84,13 +84,14 @@ export function shareItem(
   })
 }
 
-type LineSums = { materials: Minor; labour: Minor; promised: ForBoth<Minor> }
+/** Sums of an item's rounded lines: credits are taken off, gifts are in no sum. */
+export type LineSums = { readonly materials: Minor; readonly labour: Minor; readonly promised: ForBoth<Minor> }
 
-function sumLines(item: PricedItem, digits: number): LineSums {
+export function sumLines(item: PricedItem, digits: number): LineSums {
   const promised = { a: 0n, b: 0n }
   let materials = 0n
   for (const line of item.materials) {
-    const amount = line.credit ? -costLineAmount(line, digits) : costLineAmount(line, digits)
+    const amount = signedCostAmount(line, digits)
     materials += amount
     // A credit that a household keeps (it sold the scrap) lowers what that household brings.
     if (line.suppliedBy !== 'bought') promised[line.suppliedBy] += amount
@@ -103,6 +104,10 @@ function sumLines(item: PricedItem, digits: number): LineSums {
     if (line.by !== 'hired') promised[line.by] += amount
   }
   return { materials, labour, promised }
+}
+
+function emptied(share: Share, sums: LineSums): LineSums {
+  return { ...sums, materials: 0n, ...('together' in share ? { labour: 0n } : {}) }
 }
 
 function sharePots(share: Share, sums: LineSums, context: ShareContext, asked: ForBoth<Minor>): Result<ItemPots> {

@@ -2,7 +2,8 @@ import type { Principle, SimplePrinciple } from '../agreement/notebook.ts'
 import { minorUnits } from '../amounts/money.ts'
 import { addRatios, half, type Ratio, ratio } from '../amounts/ratio.ts'
 import { type Split, splitExactly } from '../amounts/split.ts'
-import { held, type Result } from '../result.ts'
+import type { Fault } from '../faults.ts'
+import { held, type Result, refused } from '../result.ts'
 import type { ForBoth } from '../people/household.ts'
 import type { ShareContext } from './context.ts'
 import { exactShare } from './exactShare.ts'
@@ -39,14 +40,19 @@ export function sharePot(
   askedSoFar: ForBoth<bigint>,
 ): Result<PotShare> {
   const parts: PotPart[] = []
+  const faults: Fault[] = []
   let asked = askedSoFar
   for (const piece of pieces(principle, total, context)) {
     const exact = exactShare(piece.principle, piece.pot, { ...context, path: piece.path })
-    if (!exact.ok) return exact
+    if (!exact.ok) {
+      faults.push(...exact.faults)
+      continue
+    }
     const split = splitExactly(piece.pot, exact.value, asked)
     asked = { a: asked.a + split.a, b: asked.b + split.b }
     parts.push({ part: piece.part, principle: piece.principle, pot: piece.pot, exactA: exact.value, ...split })
   }
+  if (faults.length > 0) return refused(...faults)
   const exactA = parts.reduce((sum, part) => addRatios(sum, part.exactA), ratio(0n, 1n))
   return held({
     total,

@@ -1,0 +1,57 @@
+import { notFound } from 'next/navigation'
+import { itemKey } from '../../../../../lib/core/agreement/agreedItems.ts'
+import { kindOf, readPart } from '../../../../../lib/forms/parts.ts'
+import { fingerprintOf } from '../../../../../lib/store/fingerprint.ts'
+import { itemTitle } from '../../../../../lib/words/itemWords.ts'
+import { faultText } from '../../../../../lib/words/faultText.ts'
+import { kindWords } from '../../../../../lib/words/labels.ts'
+import { shareNames } from '../../../../../lib/words/shareText.ts'
+import { Page } from '../../../../ui/Page.tsx'
+import { Panel } from '../../../../ui/Panel.tsx'
+import { ItemForm } from '../../../forms/ItemForm.tsx'
+import { removeNotebookItem, saveNotebookPart } from '../../../server/actions.ts'
+import { ItemShareView } from '../../../server/ItemShareView.tsx'
+import { MarkBox } from '../../../server/MarkBox.tsx'
+import { NotebookShell } from '../../../server/NotebookShell.tsx'
+import { openNotebook } from '../../../server/opened.ts'
+import { standingOf } from '../../../server/standingOf.ts'
+
+export const metadata = { title: 'One item' }
+
+export default async function ItemPage({ params }: { params: Promise<{ notebookId: string; itemId: string }> }) {
+  const { notebookId, itemId } = await params
+  const id = decodeURIComponent(itemId)
+  const opened = await openNotebook(notebookId)
+  const { document, notebook, shared } = opened
+  const part = { part: 'item', id } as const
+  const kind = kindOf(document, id) ?? notFound()
+  const draft = readPart(document, part) ?? notFound()
+  const standing = standingOf(opened, itemKey(id))
+  const shares = shared.items.find((item) => item.id === id)
+  const faults = shared.faults.filter((fault) => fault.path.startsWith(`${standing.item.path}.`))
+  const uses = notebook.gates.find((gate) => gate.id === id)?.uses
+  const home = `/notebook/${notebookId}`
+  return (
+    <NotebookShell opened={opened} page="">
+      <Page title={itemTitle(standing.item)} lead={kindWords[kind]} back={{ href: home, label: 'The line' }}>
+        <Panel heading="What it asks of each household">
+          {shares ? <ItemShareView item={shares} names={shareNames(notebook, uses)} /> : null}
+          {faults.map((fault) => (
+            <p key={fault.path}>This can’t be shared yet: {faultText(fault)}</p>
+          ))}
+        </Panel>
+        <Panel heading="Where this stands">
+          <MarkBox opened={opened} standing={standing} back={`${home}/item/${encodeURIComponent(id)}`} />
+        </Panel>
+        <ItemForm
+          kind={kind}
+          initial={draft}
+          base={fingerprintOf(draft)}
+          save={saveNotebookPart.bind(null, notebookId, part)}
+          remove={removeNotebookItem.bind(null, notebookId, id)}
+          names={shareNames(notebook)}
+        />
+      </Page>
+    </NotebookShell>
+  )
+}

@@ -1,0 +1,35 @@
+import { fingerprintOf } from '../../../../lib/store/fingerprint.ts'
+import { readPart } from '../../../../lib/forms/parts.ts'
+import { shareNames } from '../../../../lib/words/shareText.ts'
+import { Page } from '../../../ui/Page.tsx'
+import { Caution } from '../../../ui/Caution.tsx'
+import { Panel } from '../../../ui/Panel.tsx'
+import { LineForm } from '../../forms/LineForm.tsx'
+import { saveNotebookPart } from '../../server/actions.ts'
+import { MarkBox } from '../../server/MarkBox.tsx'
+import { NotebookShell } from '../../server/NotebookShell.tsx'
+import { openNotebook } from '../../server/opened.ts'
+import { standingOf } from '../../server/standingOf.ts'
+
+export const metadata = { title: 'Ends and stations' }
+
+export default async function LinePage({ params }: { params: Promise<{ notebookId: string }> }) {
+  const { notebookId } = await params
+  const opened = await openNotebook(notebookId)
+  const part = { part: 'line' } as const
+  const draft = readPart(opened.document, part) ?? {}
+  const home = `/notebook/${notebookId}`
+  return (
+    <NotebookShell opened={opened} page="">
+      <Page title="Ends and stations" lead="Where the line runs, and where the fence stands off it." back={{ href: home, label: 'The line' }}>
+        <Panel heading="Where this stands">
+          <MarkBox opened={opened} standing={standingOf(opened, 'line')} back={`${home}/line`} />
+        </Panel>
+        <Caution title="Before you rely on it">
+          <p>Have the line found by a licensed surveyor where it is in doubt. Signing over an uncertain line can in some places make a boundary.</p>
+        </Caution>
+        <LineForm initial={draft} base={fingerprintOf(draft)} save={saveNotebookPart.bind(null, notebookId, part)} names={shareNames(opened.notebook)} />
+      </Page>
+    </NotebookShell>
+  )
+}

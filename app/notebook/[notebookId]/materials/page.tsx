@@ -1,0 +1,69 @@
+import Link from 'next/link'
+import { signedCostAmount } from '../../../../lib/core/amounts/lineAmount.ts'
+import { placesOf, sumLines } from '../../../../lib/core/shares/itemShares.ts'
+import { digitsOf } from '../../../../lib/core/shares/statement.ts'
+import { itemTitle } from '../../../../lib/words/itemWords.ts'
+import { householdName } from '../../../../lib/words/labels.ts'
+import { moneyWords } from '../../../../lib/words/money.ts'
+import { FigureTable } from '../../../ui/FigureTable.tsx'
+import { Page } from '../../../ui/Page.tsx'
+import { Panel } from '../../../ui/Panel.tsx'
+import { NotebookShell } from '../../server/NotebookShell.tsx'
+import { openNotebook } from '../../server/opened.ts'
+
+export const metadata = { title: 'Materials' }
+
+export default async function MaterialsPage({ params }: { params: Promise<{ notebookId: string }> }) {
+  const { notebookId } = await params
+  const opened = await openNotebook(notebookId)
+  const { notebook } = opened
+  const digits = digitsOf(notebook)
+  const money = (minor: bigint) => moneyWords(minor, notebook.currency)
+  const from = { bought: 'bought', a: householdName(notebook, 'a'), b: householdName(notebook, 'b') }
+  return (
+    <NotebookShell opened={opened} page="materials">
+      <Page title="Materials" lead="Every cost line, item by item. Open an item to change its lines.">
+        {placesOf(notebook).map(({ item, kind }) => {
+          const title = itemTitle({ kind, name: item.name, key: `item:${item.id}` })
+          return (
+            <Panel
+              key={item.id}
+              heading={title}
+              aside={
+                <Link href={`/notebook/${notebookId}/item/${encodeURIComponent(item.id)}`} prefetch={false}>
+                  Open {title}
+                </Link>
+              }
+            >
+              {item.materials.length === 0 ? (
+                <p>No cost line yet.</p>
+              ) : (
+                <FigureTable
+                  caption={`Cost lines of ${title}`}
+                  columns={[
+                    { label: 'What' },
+                    { label: 'Quantity', figures: true },
+                    { label: 'Price of one', figures: true },
+                    { label: 'Tax', figures: true },
+                    { label: 'From' },
+                    { label: 'Amount', figures: true },
+                  ]}
+                  rows={item.materials.map((line) => [
+                    line.credit ? `${line.what || 'unnamed'} (credit)` : line.what || 'unnamed',
+                    `${line.quantity} ${line.unit}`.trim(),
+                    line.unitPrice === '' ? 'not priced yet' : line.unitPrice,
+                    line.taxPercent === '0' ? '' : `${line.taxPercent} %`,
+                    from[line.suppliedBy],
+                    money(signedCostAmount(line, digits)),
+                  ])}
+                  foot={[['Sum', '', '', '', '', money(sumLines(item, digits).materials)]]}
+                />
+              )}
+            </Panel>
+          )
+        })}
+        {placesOf(notebook).length === 0 ? <p>Lay out sections and gates on The line first.</p> : null}
+      </Page>
+    </NotebookShell>
+  )
+}

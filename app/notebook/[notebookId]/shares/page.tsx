@@ -1,0 +1,91 @@
+import Link from 'next/link'
+import { itemKey } from '../../../../lib/core/agreement/agreedItems.ts'
+import { readPart } from '../../../../lib/forms/parts.ts'
+import { fingerprintOf } from '../../../../lib/store/fingerprint.ts'
+import { itemTitle } from '../../../../lib/words/itemWords.ts'
+import { moneyWords } from '../../../../lib/words/money.ts'
+import { shareNames } from '../../../../lib/words/shareText.ts'
+import { FigureTable } from '../../../ui/FigureTable.tsx'
+import { Page } from '../../../ui/Page.tsx'
+import { Panel } from '../../../ui/Panel.tsx'
+import { CapsForm } from '../../forms/CapsForm.tsx'
+import { saveNotebookPart } from '../../server/actions.ts'
+import { ItemShareView } from '../../server/ItemShareView.tsx'
+import { MarkBox, StandingStatus } from '../../server/MarkBox.tsx'
+import { NotebookShell } from '../../server/NotebookShell.tsx'
+import { openNotebook } from '../../server/opened.ts'
+import { standingOf } from '../../server/standingOf.ts'
+import { WholeShare } from '../../server/WholeShare.tsx'
+
+export const metadata = { title: 'Shares' }
+
+export default async function SharesPage({ params }: { params: Promise<{ notebookId: string }> }) {
+  const { notebookId } = await params
+  const opened = await openNotebook(notebookId)
+  const { notebook, statement, shared } = opened
+  const names = shareNames(notebook)
+  const home = `/notebook/${notebookId}`
+  const caps = { part: 'caps' } as const
+  const draft = readPart(opened.document, caps) ?? {}
+  return (
+    <NotebookShell opened={opened} page="shares">
+      <Page title="Shares" lead="Who is asked for what, and why. Open an item to choose another principle for it.">
+        <WholeShare opened={opened} />
+        {statement.ok ? <PlanTable opened={opened} statement={statement.value} names={names} /> : null}
+        {shared.items.map((item) => {
+          const standing = standingOf(opened, itemKey(item.id))
+          return (
+            <Panel
+              key={item.id}
+              heading={
+                <Link href={`${home}/item/${encodeURIComponent(item.id)}`} prefetch={false}>
+                  {itemTitle(standing.item)}
+                </Link>
+              }
+              aside={<StandingStatus standing={standing} opened={opened} />}
+            >
+              <ItemShareView item={item} names={shareNames(notebook, notebook.gates.find((gate) => gate.id === item.id)?.uses)} />
+            </Panel>
+          )
+        })}
+        <Panel heading="Caps" id="caps">
+          <p>A cap is the most that a household has agreed to be asked for. What a share exceeds its cap by moves to the other household.</p>
+          <MarkBox opened={opened} standing={standingOf(opened, 'caps')} back={`${home}/shares`} />
+          <CapsForm initial={draft} base={fingerprintOf(draft)} save={saveNotebookPart.bind(null, notebookId, caps)} names={names} />
+        </Panel>
+      </Page>
+    </NotebookShell>
+  )
+}
+
+type PlanProps = {
+  opened: Awaited<ReturnType<typeof openNotebook>>
+  statement: Extract<Awaited<ReturnType<typeof openNotebook>>['statement'], { ok: true }>['value']
+  names: ReturnType<typeof shareNames>
+}
+
+/** The whole plan as one table that adds up. */
+function PlanTable({ opened, statement, names }: PlanProps) {
+  const money = (minor: bigint) => moneyWords(minor, statement.currency)
+  const { beforeCaps, total, asked, promised, inMoney } = statement
+  return (
+    <Panel heading="All items">
+      <FigureTable
+        caption="What each item asks for"
+        columns={[{ label: 'Item' }, { label: 'Total', figures: true }, { label: names.a, figures: true }, { label: names.b, figures: true }]}
+        rows={statement.items.map((item) => [
+          itemTitle(standingOf(opened, itemKey(item.id)).item),
+          money(item.total),
+          money(item.a),
+          money(item.b),
+        ])}
+        foot={[
+          ...(asked.moved ? [['Before caps', money(total), money(beforeCaps.a), money(beforeCaps.b)]] : []),
+          ['Asked', money(total), money(asked.a), money(asked.b)],
+          ['Promised in kind and hours', money(promised.a + promised.b), money(promised.a), money(promised.b)],
+          ['To bring in money', money(inMoney.a + inMoney.b), money(inMoney.a), money(inMoney.b)],
+        ]}
+      />
+    </Panel>
+  )
+}

@@ -1,0 +1,24 @@
+'use client'
+
+import { useState } from 'react'
+import { CopyField } from '../../ui/draft/CopyField.tsx'
+import { PressForm, type PressAction } from '../../ui/draft/PressForm.tsx'
+
+/** Makes an invitation and shows it once: it is stored nowhere but as a hash. */
+export function InvitationForm({ invite }: { invite: () => Promise<{ address: string } | { refused: string }> }) {
+  const [address, setAddress] = useState<string>()
+  const press: PressAction = async () => {
+    const answer = await invite()
+    if ('refused' in answer) return { refused: answer.refused }
+    setAddress(answer.address)
+    return { done: 'The invitation is ready.' }
+  }
+  return (
+    <>
+      <PressForm action={press} label="Make an invitation" weight="main" />
+      {address === undefined ? null : (
+        <CopyField label="Invitation, works once" value={address} hint="Hand it over on paper, by message or in person. It is not shown again." />
+      )}
+    </>
+  )
+}

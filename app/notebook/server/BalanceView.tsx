@@ -1,0 +1,43 @@
+import { faultText } from '../../../lib/words/faultText.ts'
+import { balanceSentences } from '../../../lib/words/balanceText.ts'
+import { moneyWords } from '../../../lib/words/money.ts'
+import { shareNames } from '../../../lib/words/shareText.ts'
+import { FigureTable } from '../../ui/FigureTable.tsx'
+import { Panel } from '../../ui/Panel.tsx'
+import type { Opened } from './opened.ts'
+
+/** Asked, promised, given and left to give, and the one payment that evens the two. */
+export function BalanceView({ opened }: { opened: Opened }) {
+  const { notebook, statement } = opened
+  const names = shareNames(notebook)
+  if (!statement.ok) {
+    return (
+      <Panel heading="Where you stand">
+        {statement.faults.map((fault) => (
+          <p key={fault.path}>{faultText(fault)}</p>
+        ))}
+      </Panel>
+    )
+  }
+  const money = (minor: bigint) => moneyWords(minor, notebook.currency)
+  const { asked, promised, inMoney, contributed, balance, total, outstanding } = statement.value
+  const row = (label: string, amounts: { a: bigint; b: bigint }) => [label, money(amounts.a), money(amounts.b), money(amounts.a + amounts.b)]
+  return (
+    <Panel heading="Where you stand">
+      <FigureTable
+        caption="Asked, promised and given"
+        columns={[{ label: '' }, { label: names.a, figures: true }, { label: names.b, figures: true }, { label: 'Both', figures: true }]}
+        rows={[
+          ['Asked', money(asked.a), money(asked.b), money(total)],
+          row('Promised in kind and hours', promised),
+          row('To bring in money, if all goes as planned', inMoney),
+          row('Given so far', contributed),
+        ]}
+        foot={[['Still to give', money(balance.a), money(balance.b), money(outstanding)]]}
+      />
+      {balanceSentences(statement.value, names).map((sentence) => (
+        <p key={sentence}>{sentence}</p>
+      ))}
+    </Panel>
+  )
+}

@@ -1,0 +1,65 @@
+import { otherHousehold } from '../../../lib/core/people/household.ts'
+import { dayWords, momentWords } from '../../../lib/words/day.ts'
+import { differences, differenceWords } from '../../../lib/words/differences.ts'
+import { householdName } from '../../../lib/words/labels.ts'
+import { PressForm } from '../../ui/draft/PressForm.tsx'
+import { HouseholdTag } from '../../ui/HouseholdTag.tsx'
+import { Status } from '../../ui/Status.tsx'
+import { Workings } from '../../ui/Workings.tsx'
+import { agreeToItem, takeAgreementBack } from './actions.ts'
+import { agreedByBoth, type Opened, type Standing } from './opened.ts'
+
+/** Where an item stands in one short word group, for lists. */
+export function StandingStatus({ standing, opened }: { standing: Standing; opened: Opened }) {
+  if (agreedByBoth(standing)) return <Status kind="agreed" text="Agreed by both" />
+  const marked = (['a', 'b'] as const).filter((household) => standing.markedAt[household])
+  const [only] = marked
+  if (only) return <Status kind="open" text={`Agreed by ${householdName(opened.notebook, only)} alone`} />
+  const changed = standing.lastChange?.before !== undefined && standing.lastChange?.before !== null
+  return changed ? <Status kind="changed" text="Changed, needs both marks" /> : <Status kind="open" text="Open" />
+}
+
+/** Both marks of an item, the household's own to set or take, and what last changed in it. */
+export function MarkBox({ opened, standing, back }: { opened: Opened; standing: Standing; back: string }) {
+  const { notebook, notebookId, household } = opened
+  const mine = standing.markedAt[household]
+  const change = standing.lastChange
+  return (
+    <div className="mark-box">
+      <p>
+        <StandingStatus standing={standing} opened={opened} />
+      </p>
+      <ul className="mark-list">
+        {([household, otherHousehold(household)] as const).map((one) => (
+          <li key={one}>
+            <HouseholdTag household={one} name={householdName(notebook, one)} />{' '}
+            {standing.markedAt[one] ? `agreed on ${dayWords(standing.markedAt[one].toISOString().slice(0, 10))}` : 'has not marked it yet'}
+          </li>
+        ))}
+      </ul>
+      <PressForm
+        action={(mine ? takeAgreementBack : agreeToItem).bind(null, notebookId)}
+        label={mine ? 'Take your mark off' : 'Agree to this as it stands'}
+        weight={mine ? 'plain' : 'main'}
+      >
+        <input type="hidden" name="itemKey" value={standing.item.key} />
+        <input type="hidden" name="fingerprint" value={standing.fingerprint} />
+        <input type="hidden" name="back" value={back} />
+      </PressForm>
+      {change ? (
+        <Workings
+          summary={`Last changed by ${householdName(notebook, change.household)}, ${momentWords(change.at)}`}
+          steps={changeWords(change.before, change.after)}
+        />
+      ) : null}
+    </div>
+  )
+}
+
+/** What changed, in words; at least one line. */
+export function changeWords(before: unknown, after: unknown): readonly string[] {
+  if (before === null || before === undefined) return ['Added.']
+  if (after === null || after === undefined) return ['Removed.']
+  const rows = differences(before, after).map(differenceWords)
+  return rows.length > 0 ? rows : ['Only what is not shown changed.']
+}

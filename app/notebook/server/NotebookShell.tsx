@@ -1,0 +1,57 @@
+import type { ReactNode } from 'react'
+import { faultText } from '../../../lib/words/faultText.ts'
+import { householdName, notebookTitle } from '../../../lib/words/labels.ts'
+import { whatThisIs } from '../../../lib/words/standingTexts.ts'
+import { NotebookFrame } from '../../ui/NotebookFrame.tsx'
+import { type OpenMatter, OpenMatters } from '../../ui/OpenMatters.tsx'
+import { agreedByBoth, type Opened } from './opened.ts'
+import { notebookPages } from './pages.ts'
+
+/** The frame of every notebook page, with what is still open. `page` is the last part of the address, '' for The line. */
+export function NotebookShell({ opened, page, children }: { opened: Opened; page: string; children: ReactNode }) {
+  const { notebook, notebookId, household } = opened
+  const home = `/notebook/${notebookId}`
+  return (
+    <NotebookFrame
+      title={notebookTitle(notebook)}
+      notebookId={notebookId}
+      current={page === '' ? home : `${home}/${page}`}
+      household={household}
+      householdName={householdName(notebook, household)}
+      nav={notebookPages(notebookId)}
+      notices={<OpenMatters items={openMatters(opened)} />}
+      footer={whatThisIs}
+    >
+      {children}
+    </NotebookFrame>
+  )
+}
+
+/** What is open, most pressing first; every page shows it. */
+function openMatters(opened: Opened): OpenMatter[] {
+  const { notebook, notebookId, shared, statement, standings, household, unknownKeys } = opened
+  const home = `/notebook/${notebookId}`
+  const faults = shared.faults.length > 0 ? shared.faults : statement.ok ? [] : statement.faults
+  const open = standings.filter((standing) => !agreedByBoth(standing))
+  const mine = open.filter((standing) => standing.markedAt[household] === undefined).length
+  const checks = notebook.checks.filter((check) => !check.done)
+  return [
+    ...faults.map((fault) => ({ text: `Shares can’t be worked out yet: ${faultText(fault)}`, href: faultPage(opened, fault.path) })),
+    ...(unknownKeys.length > 0 ? [{ text: count(unknownKeys.length, 'key in the file is', 'keys in the file are', 'unknown to this program'), href: `${home}/record` }] : []),
+    ...(open.length > 0
+      ? [{ text: `${count(open.length, 'item', 'items', 'not agreed by both')}${mine > 0 ? `, ${mine} of them waiting for your mark` : ''}`, href: `${home}/sign` }]
+      : []),
+    ...(checks.length > 0 ? [{ text: count(checks.length, 'check', 'checks', 'to ask first still open'), href: `${home}/ask-first` }] : []),
+  ]
+}
+
+function faultPage(opened: Opened, path: string): string {
+  const match = /^(sections|gates|common)\[([0-9]+)\]/.exec(path)
+  const item = match ? opened.notebook[match[1] as 'sections'][Number(match[2])] : undefined
+  const home = `/notebook/${opened.notebookId}`
+  return item ? `${home}/item/${encodeURIComponent(item.id)}` : `${home}/shares#caps`
+}
+
+function count(number: number, one: string, many: string, rest: string): string {
+  return `${number} ${number === 1 ? one : many} ${rest}`
+}

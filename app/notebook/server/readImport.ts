@@ -1,0 +1,17 @@
+import { wholeFile } from '../../../lib/core/faults.ts'
+import { type Result, refused } from '../../../lib/core/result.ts'
+import { type ReadNotebook, readNotebook } from '../../../lib/forms/readNotebook.ts'
+
+/** A notebook file is text that two people typed; it never comes near this size. */
+export const largestImport = 2_000_000
+
+/** Reads an uploaded notebook file: at most 2 MB, and only a file that holds. */
+export async function readImport(upload: FormDataEntryValue | null): Promise<Result<ReadNotebook>> {
+  if (!(upload instanceof File) || upload.size === 0) {
+    return refused({ path: wholeFile, kind: 'unreadable', detail: 'no file was chosen, or it is empty' })
+  }
+  if (upload.size > largestImport) {
+    return refused({ path: wholeFile, kind: 'too-large', bytes: upload.size, limit: largestImport })
+  }
+  return readNotebook(new Uint8Array(await upload.arrayBuffer()))
+}

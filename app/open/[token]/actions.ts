@@ -1,0 +1,26 @@
+'use server'
+
+import { notFound, redirect } from 'next/navigation'
+import { lookAtToken } from '../../../lib/access/openKey.ts'
+import { claimInvitation } from '../../../lib/store/entryKeys.ts'
+import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
+import { letIn, letInAndShowLink } from '../../notebook/server/letIn.ts'
+
+/** Lets this browser in by a link; the redirect takes the token out of the address bar. */
+export async function openByLink(token: string, _previous: PressAnswer, _form: FormData): Promise<PressAnswer> {
+  const key = await lookAtToken(String(token))
+  if (key?.kind !== 'link') notFound()
+  await letIn(key.notebookId, String(token))
+  redirect(`/notebook/${key.notebookId}`)
+}
+
+/** Claims an invitation, once: the second household gets a link of its own, which only it can replace. */
+export async function claim(token: string, _previous: PressAnswer, _form: FormData): Promise<PressAnswer> {
+  const claimed = await claimInvitation({ token: String(token), at: new Date() })
+  if ('refused' in claimed) {
+    if (claimed.refused === 'unknown') notFound()
+    return { refused: 'This invitation has been used already. Load the page again to see when.' }
+  }
+  await letInAndShowLink(claimed.notebookId, claimed.token)
+  redirect(`/notebook/${claimed.notebookId}/links`)
+}

@@ -1,0 +1,49 @@
+import { jobInOneSentence, whatThisIs } from '../lib/words/standingTexts.ts'
+import { openExample, startFromFile } from './start/actions.ts'
+import { BareFrame } from './ui/BareFrame.tsx'
+import { ButtonLink } from './ui/ButtonLink.tsx'
+import { PressForm } from './ui/draft/PressForm.tsx'
+import { Page } from './ui/Page.tsx'
+import { Panel } from './ui/Panel.tsx'
+
+export default function FrontPage() {
+  return (
+    <BareFrame footer={whatThisIs}>
+      <Page title="One fence, two households, one notebook" lead={jobInOneSentence}>
+        <Panel heading="Start">
+          <p>Write down the line, the fence and the costs together, agree item by item, and sign when you are both ready.</p>
+          <p>
+            <ButtonLink href="/start" weight="main">
+              Start a notebook
+            </ButtonLink>
+          </p>
+        </Panel>
+        <Panel heading="Look at an example">
+          <p>Two invented households replace a worn fence by steel pipe and mesh. You get a copy of your own; change what you like.</p>
+          <div className="button-row">
+            <PressForm action={openExample} label="Open the example as the first household">
+              <input type="hidden" name="household" value="a" />
+            </PressForm>
+            <PressForm action={openExample} label="Open the example as the second household">
+              <input type="hidden" name="household" value="b" />
+            </PressForm>
+          </div>
+        </Panel>
+        <Panel heading="You have a link or an invitation">
+          <p>Open it as it was given to you. It is the only way into a notebook; there are no accounts here.</p>
+        </Panel>
+        <Panel heading="You have a notebook file">
+          <p>Start a new notebook from it. Marks, signatures and history do not come with a file.</p>
+          <PressForm action={startFromFile} label="Start from this file">
+            <div className="field">
+              <label className="field-label" htmlFor="file">
+                Notebook file (JSON, at most 2 MB)
+              </label>
+              <input id="file" name="file" type="file" accept=".json,application/json" />
+            </div>
+          </PressForm>
+        </Panel>
+      </Page>
+    </BareFrame>
+  )
+}

@@ -1,0 +1,60 @@
+'use server'
+
+import { redirect } from 'next/navigation'
+import { documentText } from '../../lib/forms/parts.ts'
+import { newNotebook } from '../../lib/forms/newNotebook.ts'
+import { type NotebookDocument, readDocument } from '../../lib/forms/readNotebook.ts'
+import { issueFirstLink } from '../../lib/store/entryKeys.ts'
+import { createNotebook } from '../../lib/store/notebooks.ts'
+import { exampleDocument } from '../../lib/forms/exampleNotebook.ts'
+import { faultText } from '../../lib/words/faultText.ts'
+import { letIn, letInAndShowLink } from '../notebook/server/letIn.ts'
+import { readImport } from '../notebook/server/readImport.ts'
+import { fieldFault, readDraft, refusedDraft } from '../notebook/server/savePart.ts'
+import type { PressAnswer } from '../ui/draft/PressForm.tsx'
+import type { SaveAnswer } from '../ui/draft/saveAnswer.ts'
+
+/** Starts a notebook from its heading. The one who starts it is the first household. */
+export async function startNotebook(_base: string, draft: unknown): Promise<SaveAnswer> {
+  const read = readDraft.safeParse(draft)
+  if (!read.success) return refusedDraft
+  const document = newNotebook(read.data)
+  const checked = readDocument(document)
+  const unnamed = (['a', 'b'] as const).filter((household) => !checked.ok || checked.value.notebook.households[household].name.trim() === '')
+  if (!checked.ok) return { faults: checked.faults.map((fault) => fieldFault(fault, '')) }
+  if (unnamed.length > 0) {
+    return {
+      faults: unnamed.map((household) => ({
+        path: `households.${household}.name`,
+        message: 'Needed: what this household is called everywhere in the notebook, such as “Household at no. 12”.',
+      })),
+    }
+  }
+  return begin(document)
+}
+
+/** Starts a notebook from a notebook file. Marks, signatures and history never come with it. */
+export async function startFromFile(_previous: PressAnswer, form: FormData): Promise<PressAnswer> {
+  const read = await readImport(form.get('file'))
+  if (!read.ok) return { refused: read.faults.map((fault) => `${fault.path}: ${faultText(fault)}`).join('\n') }
+  return begin(read.value.document)
+}
+
+async function begin(document: NotebookDocument): Promise<never> {
+  const at = new Date()
+  const { id } = await createNotebook({ document: documentText(document), example: false, at })
+  const { token } = await issueFirstLink({ notebookId: id, household: 'a', at })
+  await letInAndShowLink(id, token)
+  redirect(`/notebook/${id}/links`)
+}
+
+/** Opens a copy of the example, so that whoever looks at it can change it without disturbing anyone. */
+export async function openExample(_previous: PressAnswer, form: FormData): Promise<PressAnswer> {
+  const household = form.get('household') === 'b' ? 'b' : 'a'
+  const at = new Date()
+  const { id } = await createNotebook({ document: documentText(exampleDocument()), example: true, at })
+  const { token } = await issueFirstLink({ notebookId: id, household, at })
+  await letIn(id, token)
+  redirect(`/notebook/${id}`)
+}
+

@@ -1,0 +1,82 @@
+import type { Drawing, Point, Shape, Stroke } from '../../lib/drawing/drawing.ts'
+import { hatchMarks } from '../../lib/drawing/hatchMarks.ts'
+
+/** A drawing of the core as SVG. The colours come from the page, so that it follows light and dark. */
+export function DrawnShapes({ drawing, label }: { drawing: Drawing; label: string }) {
+  return (
+    <svg className="drawn" viewBox={`0 0 ${drawing.width} ${drawing.height}`} role="img" aria-label={label}>
+      {drawing.shapes.map((shape, index) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: shapes have no names, and are drawn afresh each time
+        <Drawn key={index} shape={shape} />
+      ))}
+    </svg>
+  )
+}
+
+function Drawn({ shape }: { shape: Shape }) {
+  switch (shape.kind) {
+    case 'polyline':
+      return <polyline points={pointsText(shape.points)} fill="none" {...strokeOf(shape.stroke)} />
+    case 'polygon':
+      return <polygon points={pointsText(shape.points)} fill={colour(shape.fill)} {...strokeOf(shape.stroke)} />
+    case 'circle':
+      return <circle cx={shape.centre.x} cy={shape.centre.y} r={shape.radius} fill={colour(shape.fill)} {...strokeOf(shape.stroke)} />
+    case 'arc':
+      return <path d={arcPath(shape)} fill="none" {...strokeOf(shape.stroke)} />
+    case 'text':
+      return (
+        <text
+          x={shape.at.x}
+          y={shape.at.y}
+          textAnchor={shape.anchor}
+          fontSize={shape.size}
+          fontWeight={shape.bold ? 600 : undefined}
+          fill={colour(shape.ink)}
+        >
+          {shape.text}
+        </text>
+      )
+    case 'hatch': {
+      const marks = hatchMarks(shape)
+      return (
+        <g>
+          {marks.lines.map(({ from, to, width }) => (
+            <line key={`${from.x} ${from.y} ${to.x}`} x1={from.x} y1={from.y} x2={to.x} y2={to.y} stroke={colour(shape.household)} strokeWidth={width} />
+          ))}
+          {marks.dots.map(({ centre: { x, y }, radius }) => (
+            <circle key={`${x} ${y}`} cx={x} cy={y} r={radius} fill={colour(shape.household)} />
+          ))}
+        </g>
+      )
+    }
+  }
+}
+
+const colours: Readonly<Record<string, string>> = {
+  ink: 'var(--ink)',
+  quiet: 'var(--ink-quiet)',
+  rule: 'var(--rule)',
+  sheet: 'var(--sheet)',
+  a: 'var(--plum)',
+  b: 'var(--ochre)',
+  'soft-a': 'var(--plum-soft)',
+  'soft-b': 'var(--ochre-soft)',
+}
+
+function colour(ink: string | undefined): string {
+  return ink === undefined ? 'none' : (colours[ink] ?? 'var(--ink)')
+}
+
+function strokeOf(stroke: Stroke | undefined) {
+  if (stroke === undefined) return {}
+  return { stroke: colour(stroke.ink), strokeWidth: stroke.width, strokeDasharray: stroke.dash?.join(' ') }
+}
+
+function pointsText(points: readonly Point[]): string {
+  return points.map(({ x, y }) => `${x},${y}`).join(' ')
+}
+
+function arcPath({ centre, radius, from, to }: Extract<Shape, { kind: 'arc' }>): string {
+  const at = (angle: number) => `${centre.x + radius * Math.cos(angle)} ${centre.y + radius * Math.sin(angle)}`
+  return `M ${at(from)} A ${radius} ${radius} 0 ${to - from > Math.PI ? 1 : 0} 1 ${at(to)}`
+}

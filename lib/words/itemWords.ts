@@ -1,0 +1,67 @@
+import type { AgreedItem } from '../core/agreement/agreedItems.ts'
+import type { Obstacle } from '../core/agreement/readiness.ts'
+import type { Notebook } from '../core/agreement/notebook.ts'
+import { never } from '../core/assert.ts'
+import { faultText } from './faultText.ts'
+import { householdName, kindWords } from './labels.ts'
+
+/** What an agreed item is called. */
+export function itemTitle(item: Pick<AgreedItem, 'kind' | 'name' | 'key'>): string {
+  switch (item.kind) {
+    case 'parties':
+      return 'The parties'
+    case 'line':
+      return 'The line'
+    case 'caps':
+      return 'The caps'
+    case 'terms':
+      return 'The terms'
+    case 'decision':
+      return item.name.trim() === '' ? 'A decision' : `Decision: ${shortened(item.name)}`
+    case 'section':
+    case 'gate':
+    case 'common':
+      return item.name.trim() || `${kindWords[item.kind]} ${item.key.slice('item:'.length)}`
+    default:
+      return never(item.kind)
+  }
+}
+
+function shortened(text: string): string {
+  return text.length > 60 ? `${text.slice(0, 59).trimEnd()}…` : text
+}
+
+/** One sentence for what stands in the way of signing. */
+export function obstacleWords(obstacle: Obstacle, notebook: Notebook): string {
+  switch (obstacle.kind) {
+    case 'not agreed':
+      return `${itemTitle(obstacle.item)}: not marked as agreed by ${obstacle.missing.map((one) => householdName(notebook, one)).join(' and ')}.`
+    case 'no party':
+      return `${householdName(notebook, obstacle.household)} has no party yet who could sign.`
+    case 'party unnamed':
+      return `Party ${obstacle.partyIndex + 1} of ${householdName(notebook, obstacle.household)} has no name.`
+    case 'party without capacity':
+      return `It is not said as what party ${obstacle.partyIndex + 1} of ${householdName(notebook, obstacle.household)} signs.`
+    case 'nothing to build':
+      return 'There is no section and no gate yet.'
+    case 'unknown key':
+      return `The file has a key that this program does not know: ${obstacle.path}. Nobody can sign what a program can’t show.`
+    case 'fault':
+      return `The shares can’t be worked out yet (${obstacle.fault.path}): ${faultText(obstacle.fault)}`
+    default:
+      return never(obstacle)
+  }
+}
+
+/** What an item of the history is called: by its name now, else by its name then. */
+export function changedItemTitle(
+  change: { readonly itemKey: string; readonly before: unknown; readonly after: unknown },
+  items: readonly AgreedItem[],
+): string {
+  const now = items.find((item) => item.key === change.itemKey)
+  if (now) return itemTitle(now)
+  const data = (change.after ?? change.before) as { item?: { name?: unknown }; text?: unknown } | null
+  if (change.itemKey.startsWith('decision:')) return itemTitle({ kind: 'decision', name: String(data?.text ?? ''), key: change.itemKey })
+  const id = change.itemKey.slice('item:'.length)
+  return `${String(data?.item?.name ?? '') || id} (removed)`
+}
