@@ -1,6 +1,7 @@
 // Processes that end with the one that started them. Each is the head of a process group of its own, so that what it
 // starts in turn can be ended with it, and holds a line to its owner, so that it notices when the owner dies.
 import { spawn } from 'node:child_process'
+import { readFileSync } from 'node:fs'
 import { Refusal } from './refusal.mjs'
 
 const leaveWithParent = new URL('./leaveWithParent.mjs', import.meta.url).href
@@ -33,7 +34,7 @@ export function startOwned(folder, script, { env = process.env, quiet = false } 
   const printing = quiet ? 'pipe' : 'inherit'
   const child = spawn(process.execPath, ['--import', leaveWithParent, ...script], {
     cwd: folder,
-    env,
+    env: { ...env, MEARING_OWNER: String(process.pid) },
     detached: true,
     stdio: ['ignore', printing, printing, 'ipc'],
   })
@@ -132,10 +133,25 @@ export function endOwnedOnSignal(exitCode) {
     })
   }
   if (process.env.npm_lifecycle_event === undefined) return
-  const starter = process.ppid
+  const starters = findStarters()
   setInterval(() => {
-    if (process.ppid !== starter) process.kill(process.pid, 'SIGTERM')
+    if (findStarters() !== starters) process.kill(process.pid, 'SIGTERM')
   }, 500).unref()
+}
+
+/**
+ * The shell that npm put in between, and npm itself, as far as the system tells (proc(5) on Linux).
+ *
+ * @returns {string}
+ */
+function findStarters() {
+  const shell = process.ppid
+  try {
+    const afterName = readFileSync(`/proc/${shell}/stat`, 'utf8').split(') ').at(-1) ?? ''
+    return `${shell} ${afterName.split(' ')[1]}`
+  } catch {
+    return String(shell)
+  }
 }
 
 /** @param {number} milliseconds */

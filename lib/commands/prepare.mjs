@@ -17,6 +17,7 @@ const prismaScript = inProject('node_modules/prisma/build/index.js')
 const nextScript = inProject('node_modules/next/dist/bin/next')
 const clientStamp = inProject('node_modules/.cache/mearing/database-client')
 const buildStamp = inProject('.next/mearing-sources')
+const buildId = inProject('.next/BUILD_ID')
 
 /** @param {string} name a path relative to the project folder */
 export function inProject(name) {
@@ -116,8 +117,8 @@ export async function prepareDatabase(dataFolder) {
  */
 export async function buildWhenChanged() {
   const upToDate = readText(buildStamp) === stampOfSources(projectFolder, pageSources)
-  if (upToDate && existsSync(inProject('.next/BUILD_ID'))) return
-  console.log('Building the pages (about a minute) …')
+  if (upToDate && existsSync(buildId)) return
+  console.log('Building the pages (this can take a few minutes) …')
   if (!(await build())) throw new Refusal('The pages could not be built; the reason is above.')
 }
 
@@ -130,9 +131,12 @@ export async function build() {
   // Taken before the build: what is edited during it counts as changed at the next start.
   const stamp = stampOfSources(projectFolder, pageSources)
   rmSync(buildStamp, { force: true })
+  rmSync(buildId, { force: true })
   const { succeeded } = await runOwned(projectFolder, [nextScript, 'build'], { env: stepEnvironment() })
-  if (succeeded) writeFileSync(buildStamp, stamp)
-  return succeeded
+  // Next writes the id at the very end: without it there is nothing to serve, whatever the exit code.
+  const built = succeeded && existsSync(buildId)
+  if (built) writeFileSync(buildStamp, stamp)
+  return built
 }
 
 /**

@@ -27,6 +27,19 @@ describe('the first page', () => {
     expect(complaints).toEqual([])
   })
 
+  // With no-referrer a browser sends `Origin: null` along with a form (Fetch standard, "append a request Origin header"), and Next
+  // refuses such a form where it comes without script.
+  test('does not ask for the referrer policy that breaks forms sent without script', async () => {
+    const page = await browser.newPage()
+    await page.goto(inject('baseUrl'))
+
+    const policies = await page
+      .locator('meta[name=referrer]')
+      .evaluateAll((metas) => metas.map((meta) => meta.getAttribute('content')))
+
+    expect(policies).not.toContain('no-referrer')
+  })
+
   test('loads nothing from anywhere but the install itself', async () => {
     const page = await browser.newPage()
     const asked: string[] = []
