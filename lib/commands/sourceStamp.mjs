@@ -11,6 +11,7 @@ export const pageSources = [
   'tsconfig.json',
   'prisma/schema.prisma',
   'prisma/migrations',
+  'prisma/example',
   'app',
   'lib',
 ]

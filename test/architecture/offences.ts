@@ -42,7 +42,7 @@ function roomMayEnter(room: string, target: string): boolean {
   if (rule === undefined) return false
   // The generated client stands in prisma/, but is part of Prisma.
   if (target.startsWith('prisma/generated/')) return rule.packages.includes('@prisma/client')
-  if (!target.startsWith('lib/')) return false
+  if (!target.startsWith('lib/')) return rule.data?.includes(target) ?? false
   const other = roomOf(target)
   return other in roomRules && (other === room || rule.rooms.includes(other))
 }

@@ -2,7 +2,9 @@ import { execFileSync } from 'node:child_process'
 import { readFileSync } from 'node:fs'
 import path from 'node:path'
 import { describe, expect, test } from 'vitest'
+import { pageSources } from '../../lib/commands/sourceStamp.mjs'
 import { importOffences, nameOffences, topLevelOffences } from './offences.ts'
+import { roomRules } from './rooms.ts'
 
 const projectFolder = path.join(import.meta.dirname, '../..')
 
@@ -42,6 +44,13 @@ describe('the repository', () => {
   })
 })
 
+test('a start builds anew when data that a room imports has changed', () => {
+  const data = Object.values(roomRules).flatMap((rule) => rule.data ?? [])
+  expect(data.length).toBeGreaterThan(0)
+  const unwatched = data.filter((name) => !pageSources.some((source) => name.startsWith(`${source}/`)))
+  expect(unwatched).toEqual([])
+})
+
 describe('the check of imports catches', () => {
   test.each([
     ['lib/core/amounts/money.ts', `import { readFileSync } from 'node:fs'`],
@@ -50,6 +59,7 @@ describe('the check of imports catches', () => {
     ['lib/words/sentence.ts', `const clock = await import('node:perf_hooks')`],
     ['lib/words/sentence.ts', `type Row = import('../store/write.ts').Row`],
     ['lib/forms/readLength.ts', `import { PrismaClient } from '../../prisma/generated/client.ts'`],
+    ['lib/core/agreement/notebook.ts', `import example from '../../../prisma/example/notebook.json'`],
     ['lib/store/write.ts', `import { page } from '../../app/page.tsx'`],
     ['lib/store/write.ts', `const driver = require('better-sqlite3')`],
     ['lib/access/session.ts', `import { PDFDocument } from 'pdf-lib'`],
@@ -82,6 +92,7 @@ describe('the check of imports lets pass', () => {
     ['lib/core/agreement/canonicalText.ts', `import canonicalize from 'canonicalize'`],
     ['lib/words/money.ts', `import { money } from '../core/amounts/money.ts'`],
     ['lib/forms/readLength.ts', `import * as z from 'zod'`],
+    ['lib/forms/example.ts', `import example from '../../prisma/example/notebook.json'`],
     ['lib/store/write.ts', `import { PrismaClient } from '../../prisma/generated/client.ts'`],
     ['lib/access/session.ts', `import { cookies } from 'next/headers'`],
     ['lib/commands/statement.ts', `import { read } from '../forms/read.ts'`],

@@ -8,6 +8,8 @@ export type RoomRule = {
   readonly rooms: readonly Room[]
   /** Packages and Node modules; a name ending in `/` stands for all that begin so. */
   readonly packages: readonly string[]
+  /** Plain data outside of lib, by its path from the top. */
+  readonly data?: readonly string[]
 }
 
 const libRooms = ['core', 'words', 'forms', 'cutting', 'store', 'files', 'access', 'pdf', 'drawing']
@@ -16,7 +18,7 @@ export const roomRules: Readonly<Record<Room, RoomRule>> = {
   // Pure: no clock, no input or output, no framework. The two besides decimal.js are a pure function and a table.
   core: { rooms: [], packages: ['decimal.js', 'canonicalize', 'currency-codes', 'currency-codes/'] },
   words: { rooms: ['core'], packages: [] },
-  forms: { rooms: ['core', 'words'], packages: ['zod'] },
+  forms: { rooms: ['core', 'words'], packages: ['zod'], data: ['prisma/example/notebook.json'] },
   cutting: { rooms: ['core'], packages: ['highs'] },
   store: {
     rooms: ['core'],
