@@ -1,0 +1,36 @@
+import fontkit from '@pdf-lib/fontkit'
+import { PDFDocument } from 'pdf-lib'
+import type { Mark } from './mark.ts'
+import type { PageSize } from './pageSize.ts'
+import { paintMarks } from './paintMarks.ts'
+import type { PrintFonts } from './pdfInput.ts'
+
+/** A PDF document of laid-out pages. Same pages and dates, same bytes: nothing is taken from the clock. */
+export async function makeDocument(
+  pages: readonly (readonly Mark[])[],
+  page: PageSize,
+  about: { readonly title: string; readonly language: string; readonly madeAt?: Date | undefined },
+  fonts: PrintFonts,
+): Promise<PDFDocument> {
+  const document = await PDFDocument.create({ updateMetadata: false })
+  document.registerFontkit(fontkit)
+  document.setTitle(about.title, { showInWindowTitleBar: true })
+  document.setLanguage(about.language)
+  if (about.madeAt !== undefined) {
+    document.setCreationDate(about.madeAt)
+    document.setModificationDate(about.madeAt)
+  }
+  // No ligatures: what is read out of the file is then what was typed, letter for letter.
+  const options = { subset: true, features: { liga: false } }
+  const faces = {
+    regular: await document.embedFont(fonts.regular, options),
+    semibold: await document.embedFont(fonts.semibold, options),
+  }
+  for (const marks of pages) paintMarks(document.addPage([page.width, page.height]), marks, faces)
+  return document
+}
+
+/** Bytes without object streams, which a seal needs (see `stack` notes on signing a PDF). */
+export function bytesOf(document: PDFDocument): Promise<Uint8Array> {
+  return document.save({ useObjectStreams: false })
+}

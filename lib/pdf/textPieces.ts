@@ -1,0 +1,77 @@
+import type { Ink } from '../drawing/drawing.ts'
+import { breakLines } from './breakLines.ts'
+import type { Faces, Weight } from './faces.ts'
+import type { Piece } from './paginate.ts'
+
+export type TextStyle = {
+  readonly size: number
+  readonly lineHeight: number
+  readonly weight: Weight
+  readonly ink: Ink
+}
+
+export const styles = {
+  title: { size: 21, lineHeight: 26, weight: 'semibold', ink: 'ink' },
+  standing: { size: 11, lineHeight: 15, weight: 'semibold', ink: 'quiet' },
+  chapter: { size: 14, lineHeight: 18, weight: 'semibold', ink: 'ink' },
+  part: { size: 11, lineHeight: 14.5, weight: 'semibold', ink: 'ink' },
+  body: { size: 9.5, lineHeight: 13.5, weight: 'regular', ink: 'ink' },
+  strong: { size: 9.5, lineHeight: 13.5, weight: 'semibold', ink: 'ink' },
+  caption: { size: 9, lineHeight: 12.5, weight: 'semibold', ink: 'quiet' },
+  cell: { size: 8.5, lineHeight: 11.5, weight: 'regular', ink: 'ink' },
+  cellStrong: { size: 8.5, lineHeight: 11.5, weight: 'semibold', ink: 'ink' },
+  struck: { size: 8.5, lineHeight: 11.5, weight: 'regular', ink: 'quiet' },
+  small: { size: 8, lineHeight: 11, weight: 'regular', ink: 'quiet' },
+} as const satisfies Record<string, TextStyle>
+
+export function linesOf(text: string, width: number, style: TextStyle, faces: Faces): string[] {
+  return breakLines(text, width, (part) => faces.widthOf(part, style.size, style.weight))
+}
+
+/** Base line of a line of text, from the top of its line box. */
+export function baseLine(style: TextStyle): number {
+  return (style.lineHeight - style.size) / 2 + style.size * 0.79
+}
+
+/**
+ * A text as one piece a line. The first two lines stay together, and so do the last two, so that no page begins or ends
+ * with a single line of a paragraph.
+ */
+export function textPieces(
+  text: string,
+  style: TextStyle,
+  faces: Faces,
+  place: {
+    readonly width: number
+    readonly before: number
+    readonly indent?: number
+    readonly sign?: string
+    readonly keepWithNext?: boolean
+  },
+): Piece[] {
+  const indent = place.indent ?? 0
+  const lines = linesOf(text, place.width - indent, style, faces)
+  const last = lines.length - 1
+  return lines.map((line, index): Piece => ({
+    height: style.lineHeight,
+    before: index === 0 ? place.before : 0,
+    keepWithNext: index === last ? (place.keepWithNext ?? false) : index === 0 || index === last - 1,
+    marks: [
+      ...(index === 0 && place.sign !== undefined
+        ? [textMark(place.sign, { x: indent - 10, y: 0 }, style)]
+        : []),
+      textMark(line, { x: indent, y: 0 }, style),
+    ],
+  }))
+}
+
+export function textMark(text: string, corner: { x: number; y: number }, style: TextStyle) {
+  return {
+    kind: 'text' as const,
+    text,
+    at: { x: corner.x, y: corner.y + baseLine(style) },
+    size: style.size,
+    weight: style.weight,
+    ink: style.ink,
+  }
+}
