@@ -1,0 +1,90 @@
+import { momentWords } from '../../../../lib/words/day.ts'
+import { ButtonLink } from '../../../ui/ButtonLink.tsx'
+import { PressForm } from '../../../ui/draft/PressForm.tsx'
+import { Page } from '../../../ui/Page.tsx'
+import { Panel } from '../../../ui/Panel.tsx'
+import { replaceByFile } from '../../server/fileActions.ts'
+import { NotebookShell } from '../../server/NotebookShell.tsx'
+import { openNotebook } from '../../server/opened.ts'
+import { frozenRevisions } from '../../server/standingRevision.ts'
+
+export const metadata = { title: 'Record' }
+
+export default async function RecordPage({ params }: { params: Promise<{ notebookId: string }> }) {
+  const { notebookId } = await params
+  const opened = await openNotebook(notebookId)
+  const revisions = await frozenRevisions(opened)
+  const home = `/notebook/${notebookId}`
+  return (
+    <NotebookShell opened={opened} page="record">
+      <Page title="Record" lead="What to keep: the summary, the notebook file, and what was signed when.">
+        <Panel heading="The notebook as it stands">
+          <div className="button-row">
+            <ButtonLink href={`${home}/summary.pdf`} weight="main" download>
+              Draft summary (PDF)
+            </ButtonLink>
+            <ButtonLink href={`${home}/notebook.json`} download>
+              Notebook file (JSON)
+            </ButtonLink>
+            <ButtonLink href={`${home}/changes`}>Changes</ButtonLink>
+            <ButtonLink href={`${home}/links`}>Links</ButtonLink>
+          </div>
+          {opened.unknownKeys.length > 0 ? (
+            <>
+              <p>The file has keys that this program does not know. They are kept and exported; nobody can sign while they are there.</p>
+              <ul>
+                {opened.unknownKeys.map((path) => (
+                  <li key={path}>
+                    <code>{path}</code>
+                  </li>
+                ))}
+              </ul>
+            </>
+          ) : null}
+        </Panel>
+        <Panel heading="Revisions">
+          {revisions.length === 0 ? <p>Nothing has been put up for signing yet.</p> : null}
+          {revisions.map(({ revision, stillToSign, signatures, outdated }) => (
+            <Panel key={revision.id} heading={`Revision ${revision.number}`} level={3} tone="quiet">
+              <p>
+                Put up {momentWords(revision.frozenAt)}.{' '}
+                {stillToSign.length === 0 ? 'Signed by all.' : `${signatures.length} signed, ${stillToSign.length} not signed.`}
+                {outdated ? ' A newer revision stands in its place.' : ''}
+              </p>
+              <p className="hash">
+                SHA-256 <code>{revision.sha256}</code>
+              </p>
+              <div className="button-row">
+                <ButtonLink href={`${home}/summary.pdf?revision=${revision.number}`} download>
+                  Summary (PDF)
+                </ButtonLink>
+                <ButtonLink href={`${home}/agreement.json?revision=${revision.number}`} download>
+                  Agreement (JSON)
+                </ButtonLink>
+              </div>
+            </Panel>
+          ))}
+        </Panel>
+        <Panel heading="Put a notebook file in its place">
+          <p>
+            The file replaces the whole notebook, the books included. Marks come off what it changes; revisions,
+            signatures and the history stay as they are.
+          </p>
+          <PressForm
+            action={replaceByFile.bind(null, notebookId)}
+            label="Put this file in its place"
+            weight="grave"
+            confirm="Replace the whole notebook by this file? What it changes loses both marks."
+          >
+            <div className="field">
+              <label className="field-label" htmlFor="file">
+                Notebook file (JSON, at most 2 MB)
+              </label>
+              <input id="file" name="file" type="file" accept=".json,application/json" />
+            </div>
+          </PressForm>
+        </Panel>
+      </Page>
+    </NotebookShell>
+  )
+}

@@ -1,0 +1,44 @@
+import { summaryContent } from '../../../../lib/words/summary/summaryContent.ts'
+import { ButtonLink } from '../../../ui/ButtonLink.tsx'
+import { Page } from '../../../ui/Page.tsx'
+import { Panel } from '../../../ui/Panel.tsx'
+import { NotebookShell } from '../../server/NotebookShell.tsx'
+import { openNotebook } from '../../server/opened.ts'
+import { PutUpPart } from '../../server/PutUpPart.tsx'
+import { SigningPart } from '../../server/SigningPart.tsx'
+import { draftDiffers, frozenRevisions } from '../../server/standingRevision.ts'
+import { SummaryView } from '../../server/SummaryView.tsx'
+import { draftSummary, revisionSummary } from '../../server/summaryOf.ts'
+
+export const metadata = { title: 'Sign' }
+
+export default async function SignPage({ params }: { params: Promise<{ notebookId: string }> }) {
+  const { notebookId } = await params
+  const opened = await openNotebook(notebookId)
+  const [newest] = await frozenRevisions(opened)
+  const differs = newest === undefined || draftDiffers(opened, newest)
+  const summary = newest ? revisionSummary(newest) : draftSummary(opened)
+  return (
+    <NotebookShell opened={opened} page="sign">
+      <Page title="Sign" lead="Nothing binds anyone until both households have signed. Agreeing tonight and signing days later is the normal case.">
+        {newest ? <SigningPart opened={opened} frozen={newest} /> : null}
+        {newest && differs ? (
+          <Panel heading="The notebook has changed since">
+            <p>What was changed belongs to the next revision. The one that stands is not touched by it.</p>
+          </Panel>
+        ) : null}
+        {differs ? <PutUpPart opened={opened} number={(newest?.revision.number ?? 0) + 1} /> : null}
+        <Panel
+          heading={newest ? `The agreement, revision ${newest.revision.number}` : 'The agreement so far, a draft'}
+          aside={
+            <ButtonLink href={`/notebook/${notebookId}/summary.pdf`} download>
+              Draft summary (PDF)
+            </ButtonLink>
+          }
+        >
+          <SummaryView blocks={summaryContent(summary)} notebook={summary.notebook} />
+        </Panel>
+      </Page>
+    </NotebookShell>
+  )
+}

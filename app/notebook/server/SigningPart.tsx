@@ -1,0 +1,81 @@
+import { momentWords } from '../../../lib/words/day.ts'
+import { householdName } from '../../../lib/words/labels.ts'
+import { intentSentence } from '../../../lib/words/signingWords.ts'
+import { ButtonLink } from '../../ui/ButtonLink.tsx'
+import { Caution } from '../../ui/Caution.tsx'
+import { HouseholdTag } from '../../ui/HouseholdTag.tsx'
+import { Panel } from '../../ui/Panel.tsx'
+import { SignatureForm } from '../forms/SignatureForm.tsx'
+import type { Opened } from './opened.ts'
+import { signForParty } from './signActions.ts'
+import type { FrozenRevision } from './standingRevision.ts'
+
+/** The revision that stands: its hash, who has signed, the forms for this household's parties, and the copies to take. */
+export function SigningPart({ opened, frozen }: { opened: Opened; frozen: FrozenRevision }) {
+  const { revision, notebook, signatures, stillToSign } = frozen
+  const { notebookId, household } = opened
+  const home = `/notebook/${notebookId}`
+  const mine = stillToSign.filter((place) => place.household === household)
+  return (
+    <>
+      <Panel heading={stillToSign.length === 0 ? `Revision ${revision.number} is signed by all` : `Revision ${revision.number} is up for signing`}>
+        <p>
+          Put up by {householdName(notebook, revision.frozenBy)}, {momentWords(revision.frozenAt)}. It does not change any
+          more; the notebook goes on beside it.
+        </p>
+        <p className="hash">
+          SHA-256 <code>{revision.sha256}</code>
+        </p>
+        <ul className="mark-list">
+          {signatures.map((one) => (
+            <li key={one.id}>
+              <HouseholdTag household={one.household} name={one.partyName} /> signed, {momentWords(one.signedAt)}
+            </li>
+          ))}
+          {stillToSign.map((place) => (
+            <li key={`${place.household} ${place.partyIndex}`}>
+              <HouseholdTag household={place.household} name={place.name} /> has not signed yet
+            </li>
+          ))}
+        </ul>
+      </Panel>
+      <Panel heading="Take your copy">
+        <p>Keep both files yourself. The hash in them shows later that nothing was changed; it does not show who signed.</p>
+        <div className="button-row">
+          <ButtonLink href={`${home}/summary.pdf?revision=${revision.number}`} weight="main" download>
+            Summary, revision {revision.number} (PDF)
+          </ButtonLink>
+          <ButtonLink href={`${home}/agreement.json?revision=${revision.number}`} download>
+            Agreement as signed (JSON)
+          </ButtonLink>
+          <ButtonLink href={`${home}/notebook.json`} download>
+            Notebook file (JSON)
+          </ButtonLink>
+          <ButtonLink href={`${home}/ink.pdf?revision=${revision.number}`} download>
+            Page for signing in ink (PDF)
+          </ButtonLink>
+        </div>
+      </Panel>
+      {mine.map((place) => {
+        const intent = intentSentence(place, householdName(notebook, household))
+        const bound = { revisionId: revision.id, sha256: revision.sha256, partyIndex: place.partyIndex }
+        return (
+          <Panel key={place.partyIndex} heading={`${place.name} signs`} id={`party-${place.partyIndex}`}>
+            <Caution title="Before you sign">
+              <p>
+                Read the whole agreement below. All parties of your household sign through your one link; sign only for
+                yourself. A typed name is a simple electronic signature: for rights in land the law may ask for more.
+              </p>
+            </Caution>
+            <SignatureForm
+              partyName={place.name}
+              intent={intent}
+              save={signForParty.bind(null, notebookId, bound)}
+              form={`party-${place.partyIndex}-field`}
+            />
+          </Panel>
+        )
+      })}
+    </>
+  )
+}

@@ -1,0 +1,45 @@
+import { agreementText } from '../../../lib/core/agreement/canonicalText.ts'
+import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
+import { type PartyPlace, partiesStillToSign } from '../../../lib/core/agreement/revision.ts'
+import { assert } from '../../../lib/core/assert.ts'
+import { readNotebook } from '../../../lib/forms/readNotebook.ts'
+import { type Revision, type Signature, revisionsOf, signaturesOf } from '../../../lib/store/revisions.ts'
+import type { Opened } from './opened.ts'
+
+/** A revision as it was frozen, with its signatures. */
+export type FrozenRevision = {
+  readonly revision: Revision
+  /** The frozen agreement, with the books as they are now: receipts are no part of what was signed. */
+  readonly notebook: Notebook
+  readonly signatures: readonly Signature[]
+  readonly stillToSign: readonly PartyPlace[]
+  /** Whether a newer one has taken its place. */
+  readonly outdated: boolean
+}
+
+/** Every revision of a notebook, newest first. */
+export async function frozenRevisions(opened: Opened): Promise<readonly FrozenRevision[]> {
+  const revisions = await revisionsOf(opened.notebookId)
+  return Promise.all(revisions.map((revision, index) => freeze(opened, revision, index > 0)))
+}
+
+async function freeze(opened: Opened, revision: Revision, outdated: boolean): Promise<FrozenRevision> {
+  const read = readNotebook(revision.canonicalText)
+  assert(read.ok, 'only agreements that hold are frozen')
+  const frozen = read.value.notebook
+  // Books in another currency than the revision's (after an import) can't be held against it.
+  const contributions = frozen.currency === opened.notebook.currency ? opened.notebook.contributions : []
+  const signatures = await signaturesOf(revision.id)
+  return {
+    revision,
+    notebook: { ...frozen, contributions },
+    signatures,
+    stillToSign: partiesStillToSign(frozen, signatures),
+    outdated,
+  }
+}
+
+/** Whether the draft says something else than the revision. */
+export function draftDiffers(opened: Opened, { revision }: FrozenRevision): boolean {
+  return agreementText(opened.document) !== revision.canonicalText
+}

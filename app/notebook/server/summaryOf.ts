@@ -1,0 +1,33 @@
+import { agreementText } from '../../../lib/core/agreement/canonicalText.ts'
+import { statementOf } from '../../../lib/core/shares/statement.ts'
+import { sha256Hex } from '../../../lib/store/sha256.ts'
+import type { SummaryInput } from '../../../lib/words/summary/summaryInput.ts'
+import type { Opened } from './opened.ts'
+import type { FrozenRevision } from './standingRevision.ts'
+
+/** The summary of the notebook as it stands, a draft. */
+export function draftSummary(opened: Opened): SummaryInput {
+  return {
+    notebook: opened.notebook,
+    statement: opened.statement,
+    standing: { kind: 'draft', sha256: sha256Hex(agreementText(opened.document)) },
+    signatures: [],
+    booksAsOf: today(),
+  }
+}
+
+/** The summary of a frozen revision, with the books as they are now. */
+export function revisionSummary({ revision, notebook, signatures, stillToSign }: FrozenRevision): SummaryInput {
+  const { number, sha256, frozenAt } = revision
+  return {
+    notebook,
+    statement: statementOf(notebook),
+    standing: { kind: stillToSign.length === 0 ? 'signed' : 'up for signing', number, sha256, frozenAt },
+    signatures,
+    booksAsOf: today(),
+  }
+}
+
+function today(): string {
+  return new Date().toISOString().slice(0, 10)
+}
