@@ -28,6 +28,7 @@ export type FaultFacts =
   | { readonly kind: 'length-negative'; readonly found: string }
   | { readonly kind: 'date-form'; readonly found: string; readonly mayBeEmpty: boolean }
   | { readonly kind: 'currency-unknown'; readonly found: string }
+  | { readonly kind: 'currency-fixed'; readonly currency: string }
   // ids
   | { readonly kind: 'id-twice'; readonly id: string }
   | { readonly kind: 'id-unknown'; readonly id: string; readonly known: readonly string[] }

@@ -40,6 +40,8 @@ export function faultText(fault: FaultFacts): string {
       return `${quoted(fault.found)} is not a day of the calendar: write year-month-day, such as "2027-04-30"${fault.mayBeEmpty ? ', or leave it empty' : ''}.`
     case 'currency-unknown':
       return `${quoted(fault.found)} is not a currency that ISO 4217 lists as money in use; write its three letters, such as "USD", "EUR" or "JPY".`
+    case 'currency-fixed':
+      return `The book has entries in ${fault.currency}, so the currency stays ${fault.currency}. Start a new notebook for another one.`
     case 'id-twice':
       return `The id ${quoted(fault.id)} is taken already; sections, gates and common costs each need an id of their own.`
     case 'id-unknown':

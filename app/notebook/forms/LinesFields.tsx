@@ -4,6 +4,7 @@ import { ChoiceField } from '../../ui/draft/ChoiceField.tsx'
 import { FieldLine } from '../../ui/draft/FieldLine.tsx'
 import { FigureField } from '../../ui/draft/FigureField.tsx'
 import { RowsField } from '../../ui/draft/RowsField.tsx'
+import { Shown } from '../../ui/draft/Shown.tsx'
 import { TextField } from '../../ui/draft/TextField.tsx'
 import { TickField } from '../../ui/draft/TickField.tsx'
 import { type FormNames, householdChoices } from './partWords.ts'
@@ -45,8 +46,12 @@ export function MaterialsFields({ names }: { names: FormNames }) {
           <TickField
             path={`${row}.credit`}
             label="A credit: salvage or a return, taken off the cost"
-            hint="For a credit, “comes from” says who receives the money: bought means it comes off a supplier’s bill."
           />
+          <Shown path={`${row}.credit`} is={true}>
+            <p className="field-hint">
+              “Comes from” then says who receives the money: “bought” means it comes off a supplier’s bill.
+            </p>
+          </Shown>
         </>
       )}
     </RowsField>
@@ -59,7 +64,7 @@ export function LabourFields({ names }: { names: FormNames }) {
     <RowsField
       path="labour"
       label="Labour lines"
-      hint="Each line is hours × rate. A line without a rate counts its hours but no money."
+      hint="Each line is hours × rate. A line without a rate counts its hours but no money. A line that does not count in the split is a gift: shown and thanked for, but in no sum; hired labour always counts."
       rowLabel={(row) => textOf(row, 'task')}
       empty={{ task: '', hours: '', rate: '', by: 'a' }}
       addLabel="Add a labour line"
@@ -79,7 +84,6 @@ export function LabourFields({ names }: { names: FormNames }) {
           <TickField
             path={`${row}.counts`}
             label="Counts in the split"
-            hint="Without the tick it is a gift of labour: shown and thanked for, but in no sum. Hired labour always counts."
             whenMissing
           />
         </>

@@ -36,13 +36,13 @@ export function ItemRow({
       <span className="figure">{total}</span>
       <div className="item-row-moves">
         {first ? null : (
-          <PressForm action={move} label={`Move up ${title}`}>
+          <PressForm action={move} label="Move up" labelFor={title}>
             <input type="hidden" name="id" value={id} />
             <input type="hidden" name="way" value="up" />
           </PressForm>
         )}
         {last ? null : (
-          <PressForm action={move} label={`Move down ${title}`}>
+          <PressForm action={move} label="Move down" labelFor={title}>
             <input type="hidden" name="id" value={id} />
             <input type="hidden" name="way" value="down" />
           </PressForm>

@@ -46,6 +46,10 @@ export async function savePart(notebookId: string, part: Part, base: string, dra
   if (!read.success) return refusedDraft
   const answer = await edit(notebookId, household, part, base, (document) => {
     const next = writePart(document, part, read.data)
+    const booked = Array.isArray(document.contributions) && document.contributions.length > 0
+    if (booked && next.currency !== document.currency) {
+      return { faults: [fieldFault({ path: 'currency', kind: 'currency-fixed', currency: String(document.currency) }, '')] }
+    }
     return { next, renamed: part.part === 'decisions' ? renamedDecisions(document, next) : new Map() }
   })
   return withRows(answer, read.data, notebookId, part)

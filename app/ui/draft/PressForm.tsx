@@ -24,12 +24,15 @@ const pressFailures = {
 export function PressForm({
   action,
   label,
+  labelFor,
   confirm,
   weight = 'plain',
   children,
 }: {
   action: PressAction
   label: string
+  /** Said after the label to those who hear the page: which of many equal buttons this is. */
+  labelFor?: string | undefined
   confirm?: string | undefined
   weight?: Exclude<ButtonWeight, 'quiet'> | undefined
   children?: ReactNode
@@ -67,6 +70,7 @@ export function PressForm({
       {confirm === undefined ? (
         <button type="submit" className={`button button-${weight}`} disabled={waiting}>
           {label}
+          {labelFor === undefined ? null : <span className="only-read-out">: {labelFor}</span>}
         </button>
       ) : (
         <AskFirst label={label} question={confirm} weight={weight} disabled={waiting} submits />

@@ -1,0 +1,17 @@
+import { agreementText } from '../../../../lib/core/agreement/canonicalText.ts'
+import { askedRevision } from '../../server/askedRevision.ts'
+import { download, fileName } from '../../server/download.ts'
+import { openNotebook } from '../../server/opened.ts'
+import { summaryPaper } from '../../server/paper.ts'
+import { draftSummary, revisionSummary } from '../../server/summaryOf.ts'
+
+/** The summary: of the revision that is asked for, or of the notebook as it stands, marked as a draft. */
+export async function GET(request: Request, { params }: { params: Promise<{ notebookId: string }> }): Promise<Response> {
+  const opened = await openNotebook((await params).notebookId)
+  const frozen = await askedRevision(opened, request)
+  const pdf = frozen
+    ? await summaryPaper(revisionSummary(frozen), frozen.revision.canonicalText, frozen.revision.frozenAt)
+    : await summaryPaper(draftSummary(opened), agreementText(opened.document))
+  const ending = frozen ? `-revision-${frozen.revision.number}.pdf` : '-draft.pdf'
+  return download(pdf, fileName(opened.notebook.title, ending), 'application/pdf')
+}
