@@ -31,7 +31,7 @@ const colours: Readonly<Record<Fill | 'band' | 'faint', RGB>> = {
   'soft-a': hex('f6ebf3'),
   'soft-b': hex('fbf1d8'),
   band: hex('f1ebdf'),
-  faint: hex('f3eee6'),
+  faint: hex('f7f3ec'),
 }
 
 function hex(text: string): RGB {

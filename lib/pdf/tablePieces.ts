@@ -8,8 +8,13 @@ import { linesOf, styles, textMark, textPieces, type TextStyle } from './textPie
 /** Blank between two columns, and above and below the lines of a row. */
 const gutter = 9
 const padding = 2.5
+/** Titles of figures claim no more than this, in points. */
+const widestFigureTitle = 90
 /** A head of more lines than this is cut: names are given in full at the beginning of the paper. */
 const mostHeadLines = 5
+
+/** A table of so few rows stays on one page. */
+const shortTable = 8
 
 type Column = { readonly left: number; readonly width: number; readonly figure: boolean }
 
@@ -23,9 +28,11 @@ export function tablePieces(table: TableBlock, faces: Faces, width: number, colu
   const last = rows.at(-1)
   return [
     ...(table.caption === '' ? [] : textPieces(table.caption, styles.caption, faces, { width, before: 9, keepWithNext: true })),
-    // The first row stays with the head, the last one with the foot.
+    // The first two rows stay with the head, the last one with the foot; a short table stays whole.
     { ...head, keepWithNext: rows.length + foot.length > 0 },
-    ...rows.slice(0, -1).map((row, index) => (index === 0 ? withoutHead(row) : row)),
+    ...rows
+      .slice(0, -1)
+      .map((row, index) => ({ ...(index === 0 ? withoutHead(row) : row), keepWithNext: index === 0 || rows.length <= shortTable })),
     ...(last === undefined ? [] : [{ ...(rows.length === 1 ? withoutHead(last) : last), keepWithNext: foot.length > 0 }]),
     ...foot,
     { height: 5, before: 0, keepWithNext: false, marks: [] },
@@ -45,8 +52,8 @@ function columnsOf(table: TableBlock, faces: Faces, width: number): Column[] {
       texts.reduce((widest, text) => Math.max(widest, ...text.split(' ').map(measure)), 0)
     const natural = Math.max(...cells.map(measure), widestWord([column.title]))
     return {
-      natural: column.figure ? natural : Math.max(natural, measure(column.title)),
-      least: column.figure ? natural : widestWord([...cells, column.title]),
+      natural: column.figure ? Math.max(natural, Math.min(measure(column.title), twoLines(column.title, measure))) : Math.max(natural, measure(column.title)),
+      least: column.figure ? Math.max(...cells.map(measure), widestWord([column.title])) : widestWord([...cells, column.title]),
       figure: column.figure ?? false,
     }
   })
@@ -57,6 +64,13 @@ function columnsOf(table: TableBlock, faces: Faces, width: number): Column[] {
     left += placed.width + gutter
     return placed
   })
+}
+
+/** The narrowest width at which a column's title takes no more than two lines, if it is not too wide for figures. */
+function twoLines(title: string, measure: (text: string) => number): number {
+  const words = title.split(' ').slice(0, 12)
+  const splits = words.map((_, index) => Math.max(measure(words.slice(0, index).join(' ')), measure(words.slice(index).join(' '))))
+  return Math.min(widestFigureTitle, ...splits)
 }
 
 function headPiece(table: TableBlock, columns: readonly Column[], faces: Faces, width: number): Piece {
@@ -152,7 +166,8 @@ function cellMarks(
       const corner = { x: column.left + (column.figure ? column.width - width : 0), y: top + row * style.lineHeight }
       const mark = textMark(text, corner, style)
       const middle = mark.at.y - style.size * 0.27
-      return struck
+      // Only the figures are lined through: the words beside them say why.
+      return struck && column.figure
         ? [mark, rule({ x: corner.x, y: middle }, { x: corner.x + width, y: middle }, 'quiet', 0.6)]
         : [mark]
     })

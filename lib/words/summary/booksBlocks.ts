@@ -8,7 +8,7 @@ import { dayWords } from '../day.ts'
 import { contributionWords, householdName } from '../labels.ts'
 import { moneyWords } from '../money.ts'
 import type { Block, TableRow } from './block.ts'
-import { householdStart, itemTitle } from './names.ts'
+import { householdStart, itemTitle, typedSentence } from './names.ts'
 import type { SummaryInput } from './summaryInput.ts'
 import { unbroken } from './unbroken.ts'
 
@@ -49,7 +49,10 @@ function entryRow(notebook: Notebook, entry: Contribution): TableRow {
     cells: [
       unbroken(dayWords(entry.date)),
       householdName(notebook, entry.household),
-      [taken, kindOfEntry(entry), forWhat(notebook, entry.for), entry.note.trim()].filter(Boolean).join('. '),
+      [taken, kindOfEntry(entry), forWhat(notebook, entry.for), entry.note.trim() && `Note: ${entry.note.trim()}`]
+        .map((part) => typedSentence(part ?? ''))
+        .filter(Boolean)
+        .join(' '),
       struck ? `struck, was ${words}` : words,
     ],
     ...(struck && { struck: true }),

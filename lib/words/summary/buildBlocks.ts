@@ -50,8 +50,7 @@ function sectionWords(notebook: Notebook, section: Section): string {
     labelled('Face', section.face),
     labelled('Infill', section.infill),
     labelled('Drainage', section.drainage),
-    keeperWords(notebook, section.owner, 'own', 'it afterwards'),
-    keeperWords(notebook, section.upkeep, 'keep', 'it in good order'),
+    keepingWords(notebook, section),
     labelled('Notes', section.notes),
   ])
 }
@@ -110,8 +109,7 @@ function gateWords(notebook: Notebook, gate: Gate): string {
     labelled('Opens', gate.opens),
     labelled('Latch', gate.latch),
     labelled('Keys', gate.keys),
-    keeperWords(notebook, gate.owner, 'own', 'it afterwards'),
-    keeperWords(notebook, gate.upkeep, 'keep', 'it in good order'),
+    keepingWords(notebook, gate),
     labelled('Notes', gate.notes),
   ])
 }
@@ -120,6 +118,16 @@ function useWords(notebook: Notebook, { uses }: Gate): string {
   if (uses.a === '' && uses.b === '') return ''
   const passages = (count: string) => unbroken(count === '1' ? '1 time' : `${count || '0'} times`)
   return `${householdStart(notebook, 'a')} goes through it ${passages(uses.a)} a week, and ${householdName(notebook, 'b')} ${passages(uses.b)}.`
+}
+
+/** Who owns it afterwards, and who keeps it. */
+function keepingWords(notebook: Notebook, { owner, upkeep }: { readonly owner: Keeper; readonly upkeep: Keeper }): string {
+  if (owner !== '' && owner === upkeep) {
+    return owner === 'both'
+      ? 'Both households own it afterwards and keep it in good order.'
+      : `${householdStart(notebook, owner)} owns it afterwards and keeps it in good order.`
+  }
+  return `${keeperWords(notebook, owner, 'own', 'it afterwards')} ${keeperWords(notebook, upkeep, 'keep', 'it in good order')}`
 }
 
 function keeperWords(notebook: Notebook, keeper: Keeper, verb: 'own' | 'keep', what: string): string {

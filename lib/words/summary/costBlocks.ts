@@ -45,7 +45,7 @@ function itemBlocks(notebook: Notebook, place: Place, shared: ItemShares | undef
     ...unpricedBlocks(item.materials, counted),
     ...(shared === undefined
       ? [{ kind: 'paragraph' as const, text: 'How this part is shared can’t be worked out yet.' }]
-      : potBlocks(notebook, shared, 'uses' in item ? item.uses : undefined)),
+      : potBlocks(notebook, item, shared, 'uses' in item ? item.uses : undefined)),
   ]
 }
 
@@ -138,13 +138,20 @@ function unpricedBlocks(materials: readonly CostLine[], labour: readonly LabourL
   return [{ kind: 'paragraph', text: `Not priced yet, and counted as nothing so far: ${spokenList(unpriced)}.` }]
 }
 
-function potBlocks(notebook: Notebook, item: ItemShares, uses: { a: string; b: string } | undefined): Block[] {
+function potBlocks(
+  notebook: Notebook,
+  lines: { readonly materials: readonly unknown[]; readonly labour: readonly unknown[] },
+  item: ItemShares,
+  uses: { a: string; b: string } | undefined,
+): Block[] {
   const money = (minor: Minor) => moneyWords(minor, notebook.currency)
   const row = (name: string, pot: { total: Minor; a: Minor; b: Minor }) => ({
     cells: [name, money(pot.total), money(pot.a), money(pot.b)],
   })
   const { pots } = item
-  const sentences = itemShareSentences(item, shareNames(notebook, uses))
+  // A pot without any line needs no sentence.
+  const empty = [...(lines.materials.length === 0 ? ['Materials'] : []), ...(lines.labour.length === 0 ? ['Labour'] : [])]
+  const sentences = itemShareSentences(item, shareNames(notebook, uses)).filter(({ pot }) => !empty.includes(pot))
   return [
     {
       kind: 'table',

@@ -16,7 +16,7 @@ export function drawingDescription(notebook: Notebook): DrawingBlock {
   const parts = [...sections, ...gates]
   return {
     kind: 'drawing',
-    caption: `${capitalised(householdName(notebook, 'a'))} is at the top and hatched, ${householdName(notebook, 'b')} at the bottom and dotted. The start of the line is on the left. The hinges of a gate are drawn at its left, since the notebook does not say where they are.`,
+    caption: `The drawing is to scale along the line. It shows what the households wrote down, and it is no survey. ${capitalised(householdName(notebook, 'a'))} is at the top and hatched, ${householdName(notebook, 'b')} at the bottom and dotted. The start of the line is on the left. The hinges of a gate are drawn at its left, since the notebook does not say where they are.`,
     description:
       parts.length === 0
         ? 'The boundary line, with nothing on it yet.'

@@ -15,10 +15,6 @@ export function lineBlocks(notebook: Notebook): Block[] {
       ? [{ kind: 'paragraph' as const, text: 'No station has been set on the line yet.' }]
       : [stationTable(notebook)]),
     { kind: 'heading', level: 1, id: 'drawing', text: 'The drawing' },
-    {
-      kind: 'paragraph',
-      text: 'The drawing is to scale along the line. It shows the line as the households describe it. It is no survey.',
-    },
     drawingDescription(notebook),
   ]
 }
