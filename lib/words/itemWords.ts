@@ -28,7 +28,8 @@ export function itemTitle(item: Pick<AgreedItem, 'kind' | 'name' | 'key'>): stri
 }
 
 function shortened(text: string): string {
-  return text.length > 60 ? `${text.slice(0, 59).trimEnd()}…` : text
+  const whole = text.trim().replace(/\.$/, '')
+  return whole.length > 60 ? `${whole.slice(0, 59).trimEnd()}…` : whole
 }
 
 /** One sentence for what stands in the way of signing. */

@@ -1,10 +1,9 @@
-import Link from 'next/link'
-import { obstaclesToSigning } from '../../../lib/core/agreement/readiness.ts'
+import { type Obstacle, obstaclesToSigning } from '../../../lib/core/agreement/readiness.ts'
 import { obstacleWords } from '../../../lib/words/itemWords.ts'
 import { PressForm } from '../../ui/draft/PressForm.tsx'
 import { Panel } from '../../ui/Panel.tsx'
-import type { Opened } from './opened.ts'
-import { pageOfItem } from './pages.ts'
+import { OpenItemRow } from './OpenItemRow.tsx'
+import { agreedByBoth, type Opened } from './opened.ts'
 import { putUpForSigning } from './signActions.ts'
 
 /** What stands in the way of signing; or the button that freezes the next revision. */
@@ -13,30 +12,36 @@ export function PutUpPart({ opened, number }: { opened: Opened; number: number }
   const obstacles = obstaclesToSigning(document, notebook, unknownKeys, (item, household) =>
     standings.some((standing) => standing.item.key === item.key && standing.markedAt[household] !== undefined),
   )
-  const open = notebook.checks.filter((check) => !check.done).length
+  const others = obstacles.filter((obstacle: Obstacle) => obstacle.kind !== 'not agreed')
+  const open = standings.filter((standing) => !agreedByBoth(standing))
+  const checks = notebook.checks.filter((check) => !check.done).length
   return (
     <Panel heading={obstacles.length > 0 ? 'What stands in the way of signing' : 'Ready to be put up for signing'}>
-      {obstacles.length > 0 ? (
+      {others.length > 0 ? (
         <ul>
-          {obstacles.map((obstacle) => {
+          {others.map((obstacle) => {
             const words = obstacleWords(obstacle, notebook)
-            return (
-              <li key={words}>
-                {obstacle.kind === 'not agreed' ? (
-                  <Link href={pageOfItem(notebookId, obstacle.item.key, obstacle.item.kind)} prefetch={false}>
-                    {words}
-                  </Link>
-                ) : (
-                  words
-                )}
-              </li>
-            )
+            return <li key={words}>{words}</li>
           })}
         </ul>
-      ) : (
-        <p>Every item is agreed by both. Putting it up freezes revision {number}; what you change afterwards belongs to the next one, and receipts never change it.</p>
-      )}
-      {open > 0 ? <p>{open} of the checks to ask first are still open. You may sign all the same; they are printed in the summary.</p> : null}
+      ) : null}
+      {open.length > 0 ? (
+        <>
+          <p>Not agreed by both yet. Open an item to read it whole; agree to it there or here.</p>
+          <ul className="item-rows">
+            {open.map((standing) => (
+              <OpenItemRow key={standing.item.key} opened={opened} standing={standing} />
+            ))}
+          </ul>
+        </>
+      ) : null}
+      {obstacles.length === 0 ? (
+        <p>
+          Every item is agreed by both. Putting it up freezes revision {number}; what you change afterwards belongs to the
+          next one, and receipts never change it.
+        </p>
+      ) : null}
+      {checks > 0 ? <p>{checks} of the checks to ask first are still open. You may sign all the same; they are printed in the summary.</p> : null}
       <PressForm action={putUpForSigning.bind(null, notebookId)} label={`Put revision ${number} up for signing`} weight="main" />
     </Panel>
   )
