@@ -52,13 +52,13 @@ function readPgm(bytes: Buffer): GreyPage {
   return { width: Number(width), height: Number(height), levels: new Uint8Array(bytes.subarray(whole.length)) }
 }
 
-/** How black a box of a page is, in full pixels of ink. */
-export function inkIn(page: GreyPage, box: { x: number; y: number; width: number; height: number }): number {
-  let ink = 0
+/** The ink of each point of a box of a page, row by row: 0 is white, 255 is black. */
+export function inkPoints(page: GreyPage, box: { x: number; y: number; width: number; height: number }): number[] {
+  const points: number[] = []
   for (let y = Math.round(box.y); y < Math.round(box.y + box.height); y += 1) {
     for (let x = Math.round(box.x); x < Math.round(box.x + box.width); x += 1) {
-      ink += 255 - (page.levels[y * page.width + x] ?? 255)
+      points.push(255 - (page.levels[y * page.width + x] ?? 255))
     }
   }
-  return ink / 255
+  return points
 }

@@ -14,7 +14,7 @@ export type ReadPdf = { readonly pages: readonly ReadPage[]; readonly attachment
 
 /** Reads a PDF back with another program than the one that made it: pdf.js. */
 export async function readPdf(pdf: Uint8Array): Promise<ReadPdf> {
-  const loading = getDocument({ data: pdf.slice(), isEvalSupported: false, verbosity: 0 })
+  const loading = getDocument({ data: new Uint8Array(pdf), isEvalSupported: false, verbosity: 0 })
   const document = await loading.promise
   const pages: ReadPage[] = []
   for (let number = 1; number <= document.numPages; number += 1) {
@@ -43,4 +43,12 @@ export function wordsOf(...pages: readonly ReadPage[]): string {
     .flatMap((page) => page.texts.filter((one) => !one.turned).map((one) => one.text))
     .join(' ')
     .replace(/\s+/g, ' ')
+}
+
+/** The date that a PDF says it was made, as it stands in the file. */
+export async function creationDateOf(pdf: Uint8Array): Promise<unknown> {
+  const loading = getDocument({ data: new Uint8Array(pdf), isEvalSupported: false, verbosity: 0 })
+  const { info } = await (await loading.promise).getMetadata()
+  await loading.destroy()
+  return (info as { CreationDate?: unknown }).CreationDate
 }
