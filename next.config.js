@@ -33,6 +33,8 @@ const config = {
   poweredByHeader: false,
   reactStrictMode: true,
   headers: async () => [{ source: '/:path*', headers: securityHeaders }],
+  // Browsers ask for it whatever the page names as its icon.
+  rewrites: async () => [{ source: '/favicon.ico', destination: '/icon.svg' }],
   experimental: { serverActions: { bodySizeLimit: '3mb' } },
   // A native module can't be bundled, and the adapter loads it.
   serverExternalPackages: ['@prisma/adapter-better-sqlite3', 'better-sqlite3'],

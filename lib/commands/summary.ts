@@ -2,13 +2,8 @@ import { createHash } from 'node:crypto'
 import { writeFileSync } from 'node:fs'
 import { agreementText } from '../core/agreement/canonicalText.ts'
 import { statementOf } from '../core/shares/statement.ts'
-import { lineDrawing } from '../drawing/lineDrawing.ts'
 import { printFonts } from '../files/printFonts.ts'
-import { drawingWidth } from '../pdf/pageSize.ts'
-import { summaryPdf } from '../pdf/summaryPdf.ts'
-import { notebookTitle } from '../words/labels.ts'
-import { drawingWords } from '../words/summary/drawingWords.ts'
-import { summaryContent } from '../words/summary/summaryContent.ts'
+import { summaryPaper } from '../pdf/summaryPaper.ts'
 import { readNotebookFile, stopWithFaults } from './readFile.ts'
 
 const [file, target, ...more] = process.argv.slice(2)
@@ -29,17 +24,8 @@ if (epoch !== undefined && !/^[0-9]{1,12}$/.test(epoch)) {
   process.stderr.write('(file): SOURCE_DATE_EPOCH has to be a whole number of seconds.\n')
   process.exit(1)
 }
-const pdf = await summaryPdf({
-  title: notebookTitle(notebook),
-  language: 'en',
-  units: notebook.units,
-  content: summaryContent({ notebook, statement, standing, signatures: [] }),
-  drawing: lineDrawing(notebook, { widthUnits: drawingWidth(notebook.units), words: drawingWords(notebook) }),
-  standing,
-  attachments: { agreementText: text, signatures: [] },
-  ...(epoch === undefined ? {} : { madeAt: new Date(Number(epoch) * 1000) }),
-  fonts: printFonts(),
-})
+const madeAt = epoch === undefined ? undefined : new Date(Number(epoch) * 1000)
+const pdf = await summaryPaper({ notebook, statement, standing, signatures: [] }, text, printFonts(), madeAt)
 try {
   writeFileSync(target, pdf)
 } catch (error) {

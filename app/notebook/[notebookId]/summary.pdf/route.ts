@@ -1,8 +1,9 @@
 import { agreementText } from '../../../../lib/core/agreement/canonicalText.ts'
+import { printFonts } from '../../../../lib/files/printFonts.ts'
+import { summaryPaper } from '../../../../lib/pdf/summaryPaper.ts'
 import { askedRevision } from '../../server/askedRevision.ts'
 import { download, fileName } from '../../server/download.ts'
 import { openNotebook } from '../../server/opened.ts'
-import { summaryPaper } from '../../server/paper.ts'
 import { draftSummary, revisionSummary } from '../../server/summaryOf.ts'
 
 /** The summary: of the revision that is asked for, or of the notebook as it stands, marked as a draft. */
@@ -10,8 +11,8 @@ export async function GET(request: Request, { params }: { params: Promise<{ note
   const opened = await openNotebook((await params).notebookId)
   const frozen = await askedRevision(opened, request)
   const pdf = frozen
-    ? await summaryPaper(revisionSummary(frozen), frozen.revision.canonicalText, frozen.revision.frozenAt)
-    : await summaryPaper(draftSummary(opened), agreementText(opened.document))
+    ? await summaryPaper(revisionSummary(frozen), frozen.revision.canonicalText, printFonts(), frozen.revision.frozenAt)
+    : await summaryPaper(draftSummary(opened), agreementText(opened.document), printFonts())
   const ending = frozen ? `-revision-${frozen.revision.number}.pdf` : '-draft.pdf'
   return download(pdf, fileName(opened.notebook.title, ending), 'application/pdf')
 }
