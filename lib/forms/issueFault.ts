@@ -1,5 +1,5 @@
 import type { z } from 'zod'
-import type { Fault, FaultFacts } from '../core/faults.ts'
+import type { Fault, FaultFacts, ValueKind } from '../core/faults.ts'
 import { wholeFile } from '../core/faults.ts'
 import { pathText, valueAt } from './jsonText.ts'
 import { shown } from './leaf.ts'
@@ -15,11 +15,23 @@ function facts(issue: Issue, found: unknown): FaultFacts {
   if (issue.code === 'custom' && issue.params?.facts) return issue.params.facts as FaultFacts
   if (issue.code === 'invalid_union' && 'options' in issue) {
     const allowed = (issue.options ?? []).map(String)
-    if (found === undefined || found === '') return { kind: 'needed', what: 'choice', allowed }
     // The principle exists, only not here: `difference` inside `difference`.
     if (found === 'difference' && !allowed.includes('difference')) return { kind: 'difference-nested' }
-    return { kind: 'not-one-of', found: shown(found), allowed }
+    return choiceFacts(allowed, found)
   }
-  const what = issue.code === 'invalid_type' && issue.expected === 'array' ? 'list' : 'object'
+  if (issue.code === 'invalid_value') return choiceFacts(issue.values.map(String), found)
+  const what = issue.code === 'invalid_type' ? kindOf(issue) : 'object'
   return found === undefined ? { kind: 'needed', what } : { kind: 'not-a', what, found: shown(found) }
+}
+
+/** Leaves carry their kind of value as zod's message; lists and objects have zod's own. */
+function kindOf(issue: Extract<Issue, { code: 'invalid_type' }>): ValueKind {
+  if (issue.expected === 'array') return 'list'
+  return issue.expected === 'string' || issue.expected === 'boolean' ? (issue.message as ValueKind) : 'object'
+}
+
+function choiceFacts(values: readonly string[], found: unknown): FaultFacts {
+  const allowed = values.filter((value) => value !== '')
+  if (found === undefined || found === '') return { kind: 'needed', what: 'choice', allowed }
+  return { kind: 'not-one-of', found: shown(found), allowed }
 }

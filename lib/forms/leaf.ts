@@ -10,42 +10,25 @@ export function faultIssue(facts: FaultFacts, path: (string | number)[] = []) {
   return { code: 'custom' as const, message: facts.kind, params: { facts }, path, input: undefined }
 }
 
+type Missing = 'needed' | 'may be missing'
+
 /**
- * A leaf of the file: reads one value or reports one fault. zod walks lists and objects; what a value may be is said by
- * the core.
+ * A text leaf: zod holds that it is a text, the core says what the text may be. A missing key that may be missing reads
+ * as ''. zod's own message carries the kind of value, for the sentence that is made elsewhere.
  */
-function leaf<Value>(read: (found: unknown, report: (facts: FaultFacts) => void) => Value | undefined) {
-  return z.unknown().optional().transform((found, context) => {
-    const facts: FaultFacts[] = []
-    const value = read(found, (fact) => facts.push(fact))
-    for (const fact of facts) context.issues.push(faultIssue(fact))
-    return facts.length > 0 ? z.NEVER : (value as Value)
+function typed(what: ValueKind, check: (text: string) => FaultFacts | undefined, empty: Missing) {
+  return z.string({ error: what }).check((payload) => {
+    const facts: FaultFacts | undefined =
+      payload.value !== '' ? check(payload.value) : empty === 'needed' ? { kind: 'needed', what } : undefined
+    if (facts) payload.issues.push({ ...faultIssue(facts), input: payload.value })
   })
 }
 
-type Leaf<Value> = ReturnType<typeof leaf<Value>>
+type TextLeaf = ReturnType<typeof typed>
 
-type Missing = 'needed' | 'may be missing'
-
-/** A string leaf with a default of '' where it may be missing, and a check of what was typed. */
-function typed(what: ValueKind, missing: Missing, check: (text: string) => FaultFacts | undefined, empty = missing) {
-  return leaf<string>((found, report) => {
-    if (found === undefined) {
-      if (missing === 'needed') report({ kind: 'needed', what })
-      return ''
-    }
-    if (typeof found !== 'string') {
-      report({ kind: 'not-a', what, found: shown(found) })
-      return ''
-    }
-    if (found === '') {
-      if (empty === 'needed') report({ kind: 'needed', what })
-      return ''
-    }
-    const fault = check(found)
-    if (fault) report(fault)
-    return found
-  })
+/** A default turns a missing key into '' before any check. Either way a text comes out, so one type serves both. */
+function orMissing(leaf: TextLeaf, missing: Missing): z.ZodDefault<TextLeaf> {
+  return missing === 'needed' ? (leaf as unknown as z.ZodDefault<TextLeaf>) : leaf.default('')
 }
 
 /** A found value for a message, short. */
@@ -54,78 +37,61 @@ export function shown(found: unknown): string {
   return text.length > 60 ? `${text.slice(0, 57)}…` : text
 }
 
-export const text = typed('text', 'may be missing', () => undefined)
-export const neededText = typed('text', 'needed', () => undefined)
+export const text = z.string({ error: 'text' satisfies ValueKind }).default('')
+export const neededText = typed('text', () => undefined, 'needed')
 
 export function number(missing: Missing, fractionDigits = 6, empty: Missing = 'needed') {
-  return typed('number', missing, (found) => numberFault(found, fractionDigits), empty)
+  return orMissing(typed('number', (found) => numberFault(found, fractionDigits), empty), missing)
 }
 
 function numberFault(found: string, fractionDigits: number): FaultFacts | undefined {
-  return isNumber(found, fractionDigits) ? undefined : { kind: 'number-form', found, fractionDigits }
+  return isNumber(found, fractionDigits) ? undefined : { kind: 'number-form', found: shown(found), fractionDigits }
 }
 
 export function money(currency: string, digits: number, missing: Missing) {
   const check = (found: string): FaultFacts | undefined => {
     if (isNumber(found, digits)) return undefined
-    return isNumber(found, 1000) ? { kind: 'money-digits', found, currency, digits } : numberFault(found, digits)
+    return isNumber(found, 1000) ? { kind: 'money-digits', found: shown(found), currency, digits } : numberFault(found, digits)
   }
-  return typed('money', missing, check, 'needed')
+  return orMissing(typed('money', check, 'needed'), missing)
 }
 
 function percentFault(found: string): FaultFacts | undefined {
-  if (!isNumber(found, 4)) return { kind: 'number-form', found, fractionDigits: 4 }
+  if (!isNumber(found, 4)) return { kind: 'number-form', found: shown(found), fractionDigits: 4 }
   return percentInRange(found) ? undefined : { kind: 'percent-range', found }
 }
 
-export const neededPercent = typed('percent', 'needed', percentFault)
+export const neededPercent = typed('percent', percentFault, 'needed')
 
 /** Missing is 0, and reads as '0'. */
-export const taxPercent = leaf<string>((found, report) => {
-  if (found === undefined) return '0'
-  if (typeof found !== 'string') report({ kind: 'not-a', what: 'percent', found: shown(found) })
-  else {
-    const fault = percentFault(found)
-    if (fault) report(fault)
-    return found
-  }
-  return '0'
-})
+export const taxPercent = typed('percent', percentFault, 'needed').default('0')
 
 export function length(missing: Missing, mayBeNegative = false) {
-  return typed('length', missing, (found) => {
+  const check = (found: string): FaultFacts | undefined => {
     const size = parseLength(found)
-    if (size === undefined) return { kind: 'length-form', found, mayBeNegative }
+    if (size === undefined) return { kind: 'length-form', found: shown(found), mayBeNegative }
     return size.over < 0n && !mayBeNegative ? { kind: 'length-negative', found } : undefined
-  })
+  }
+  return orMissing(typed('length', check, missing), missing)
 }
 
 export function date(mayBeEmpty: boolean) {
   const missing = mayBeEmpty ? 'may be missing' : 'needed'
-  return typed('date', missing, (found) =>
-    isCalendarDay(found) ? undefined : { kind: 'date-form', found, mayBeEmpty },
-  )
+  const check = (found: string): FaultFacts | undefined =>
+    isCalendarDay(found) ? undefined : { kind: 'date-form', found: shown(found), mayBeEmpty }
+  return orMissing(typed('date', check, missing), missing)
 }
 
-/** One of a fixed set; where it may be missing, '' is "not said yet". */
-export function choice<const Choice extends string>(allowed: readonly Choice[], missing: 'needed'): Leaf<Choice>
-export function choice<const Choice extends string>(allowed: readonly Choice[], missing: Missing): Leaf<Choice | ''>
-export function choice<const Choice extends string>(allowed: readonly Choice[], missing: Missing): Leaf<Choice | ''> {
-  return leaf<Choice | ''>((found, report) => {
-    const chosen = allowed.find((one) => one === found)
-    if (chosen !== undefined) return chosen
-    const empty = found === undefined || found === ''
-    if (empty && missing === 'needed') report({ kind: 'needed', what: 'choice', allowed })
-    else if (!empty) report({ kind: 'not-one-of', found: shown(found), allowed })
-    return ''
-  })
+/** One of a fixed set; needed. */
+export function neededChoice<const Choice extends string>(allowed: readonly Choice[]) {
+  return z.enum(allowed)
+}
+
+/** One of a fixed set; missing and '' are "not said yet". */
+export function choice<const Choice extends string>(allowed: readonly Choice[]) {
+  return z.enum([...allowed, '']).default('' as never)
 }
 
 export function yesOrNo(missing: boolean) {
-  return leaf<boolean>((found, report) => {
-    if (found === undefined) return missing
-    if (typeof found === 'boolean') return found
-    report({ kind: 'not-a', what: 'yes-or-no', found: shown(found) })
-    return missing
-  })
+  return z.boolean({ error: 'yes-or-no' satisfies ValueKind }).default(missing)
 }

@@ -6,7 +6,7 @@ import {
   measuredFromKinds,
 } from '../core/agreement/notebook.ts'
 import { percentSum } from '../core/shares/percent.ts'
-import { choice, date, faultIssue, length, money, neededPercent, neededText, number, taxPercent, text, yesOrNo } from './leaf.ts'
+import { choice, date, faultIssue, length, money, neededChoice, neededPercent, neededText, number, taxPercent, text, yesOrNo } from './leaf.ts'
 
 /** `keep` passes unknown keys on; `find` reports them as `unrecognized_keys` issues. */
 export type UnknownKeys = 'keep' | 'find'
@@ -32,8 +32,8 @@ const built = new Map<string, NotebookSchema>()
 function buildSchema(currency: string, digits: number, unknownKeys: UnknownKeys) {
   const object: typeof z.looseObject = unknownKeys === 'keep' ? z.looseObject : (z.strictObject as never)
   const list = <Entry extends z.ZodType>(entry: Entry) => z.array(entry).default([])
-  const house = choice(['a', 'b'], 'needed')
-  const keeper = choice(['both', 'a', 'b'], 'may be missing')
+  const house = neededChoice(['a', 'b'])
+  const keeper = choice(['both', 'a', 'b'])
   const amount = money(currency, digits, 'needed')
 
   const simplePrinciples = (onGate: boolean) =>
@@ -81,14 +81,14 @@ function buildSchema(currency: string, digits: number, unknownKeys: UnknownKeys)
     unit: text,
     unitPrice: number('may be missing', 6, 'may be missing'),
     taxPercent,
-    suppliedBy: choice(['bought', 'a', 'b'], 'needed'),
+    suppliedBy: neededChoice(['bought', 'a', 'b']),
     credit: yesOrNo(false),
   })
   const labourLine = object({
     task: text,
     hours: number('needed'),
     rate: number('may be missing', 6, 'may be missing'),
-    by: choice(['a', 'b', 'hired'], 'needed'),
+    by: neededChoice(['a', 'b', 'hired']),
     counts: yesOrNo(true),
   }).superRefine((line, context) => {
     if (!line.counts && line.by === 'hired') context.addIssue(faultIssue({ kind: 'gift-hired' }, ['counts']))
@@ -102,11 +102,11 @@ function buildSchema(currency: string, digits: number, unknownKeys: UnknownKeys)
     notes: text,
   })
 
-  const party = object({ name: text, capacity: choice(capacities, 'may be missing'), address: text, parcel: text })
+  const party = object({ name: text, capacity: choice(capacities), address: text, parcel: text })
   const household = object({ name: text, parties: list(party) })
   const station = object({
     at: length('may be missing'),
-    setback: object({ side: choice(['a', 'b'], 'may be missing'), distance: length('may be missing') }).optional(),
+    setback: object({ side: choice(['a', 'b']), distance: length('may be missing') }).optional(),
     gradeA: length('may be missing', true),
     gradeB: length('may be missing', true),
     gradeFence: length('may be missing', true),
@@ -114,7 +114,7 @@ function buildSchema(currency: string, digits: number, unknownKeys: UnknownKeys)
   const line = object({
     start: text,
     end: text,
-    evidence: choice(evidenceKinds, 'may be missing'),
+    evidence: choice(evidenceKinds),
     stations: list(station),
   })
   const section = object({
@@ -125,7 +125,7 @@ function buildSchema(currency: string, digits: number, unknownKeys: UnknownKeys)
     upkeep: keeper,
     height: object({
       agreed: length('may be missing'),
-      measuredFrom: choice(measuredFromKinds, 'may be missing'),
+      measuredFrom: choice(measuredFromKinds),
     }).prefault({}),
     face: text,
     infill: text,
@@ -136,7 +136,7 @@ function buildSchema(currency: string, digits: number, unknownKeys: UnknownKeys)
     ...priced(true),
     at: length('may be missing'),
     opening: length('may be missing'),
-    stands: choice(['line', 'a', 'b'], 'may be missing'),
+    stands: choice(['line', 'a', 'b']),
     uses: object({ a: passages, b: passages }).prefault({}),
     opens: text,
     latch: text,
@@ -157,7 +157,7 @@ function buildSchema(currency: string, digits: number, unknownKeys: UnknownKeys)
     version: z.literal(1),
     title: text,
     currency: z.string(),
-    units: choice(['ft-in', 'metric'], 'may be missing').transform((units) => units || ('ft-in' as const)),
+    units: choice(['ft-in', 'metric']).transform((units) => units || ('ft-in' as const)),
     households: object({ a: household, b: household }),
     line: line.prefault({}),
     sections: list(section),
@@ -169,7 +169,7 @@ function buildSchema(currency: string, digits: number, unknownKeys: UnknownKeys)
     checks: list(
       object({
         what: text,
-        who: choice(['a', 'b'], 'may be missing'),
+        who: choice(['a', 'b']),
         on: date(true),
         answer: text,
         reference: text,
