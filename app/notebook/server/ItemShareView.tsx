@@ -1,4 +1,5 @@
 import type { ItemShares } from '../../../lib/core/shares/itemShares.ts'
+import { capitalised } from '../../../lib/words/summary/names.ts'
 import { hoursText } from '../../../lib/core/amounts/hours.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
 import { itemShareSentences, type ShareNames } from '../../../lib/words/shareText.ts'
@@ -42,5 +43,5 @@ export function ItemShareView({ item, names }: { item: ItemShares; names: ShareN
 }
 
 function giftWords(hours: bigint, name: string): string {
-  return hours === 0n ? '' : `${name} gives ${hoursText(hours)} hours that are in no sum. Thank you.`
+  return hours === 0n ? '' : `${capitalised(name)} gives ${hoursText(hours)} hours that are in no sum. Thank you.`
 }
