@@ -8,7 +8,9 @@ import { readNotebookFile, stopWithFaults } from './readFile.ts'
 
 const [file, target, ...more] = process.argv.slice(2)
 if (file === undefined || target === undefined || more.length > 0) {
-  process.stderr.write('(file): Name a notebook file and the PDF to write: npm run -s summary -- FILE OUT.pdf\n')
+  process.stderr.write(
+    '(file): Name a notebook file and the PDF to write: npm run -s summary -- FILE OUT.pdf\n',
+  )
   process.exit(1)
 }
 const read = readNotebookFile(file)
@@ -29,6 +31,8 @@ const pdf = await summaryPaper({ notebook, statement, standing, signatures: [] }
 try {
   writeFileSync(target, pdf)
 } catch (error) {
-  process.stderr.write(`(file): The PDF can't be written: ${error instanceof Error ? error.message : String(error)}\n`)
+  process.stderr.write(
+    `(file): The PDF can't be written: ${error instanceof Error ? error.message : String(error)}\n`,
+  )
   process.exit(1)
 }

@@ -36,7 +36,12 @@ export type Stroke = { readonly ink: Ink; readonly width: number; readonly dash?
 
 export type Shape =
   | { readonly kind: 'polyline'; readonly points: readonly Point[]; readonly stroke: Stroke }
-  | { readonly kind: 'polygon'; readonly points: readonly Point[]; readonly fill?: Fill; readonly stroke?: Stroke }
+  | {
+      readonly kind: 'polygon'
+      readonly points: readonly Point[]
+      readonly fill?: Fill
+      readonly stroke?: Stroke
+    }
   | {
       readonly kind: 'arc'
       readonly centre: Point
@@ -46,7 +51,13 @@ export type Shape =
       readonly to: number
       readonly stroke: Stroke
     }
-  | { readonly kind: 'circle'; readonly centre: Point; readonly radius: number; readonly fill?: Fill; readonly stroke?: Stroke }
+  | {
+      readonly kind: 'circle'
+      readonly centre: Point
+      readonly radius: number
+      readonly fill?: Fill
+      readonly stroke?: Stroke
+    }
   | TextShape
   | HatchShape
 

@@ -32,11 +32,13 @@ export function elevationShapes(
     const height = section.section.height.agreed
     return height === '' ? [] : [{ section, height: inMillimetres(lengthOf(height)) }]
   })
-  const heights = placed.sections.length + placed.gates.length === 0 && grades.a.length + grades.b.length === 0 ? [] : [0]
+  const heights =
+    placed.sections.length + placed.gates.length === 0 && grades.a.length + grades.b.length === 0 ? [] : [0]
   for (const profile of [grades.a, grades.b, grades.fence]) heights.push(...profile.map(({ value }) => value))
   for (const { section, height } of tall) {
     const { from, to } = inFloats(section)
-    for (const at of bends(grades, from, to)) heights.push(ground.measured(section.section.height.measuredFrom, at) + height)
+    for (const at of bends(grades, from, to))
+      heights.push(ground.measured(section.section.height.measuredFrom, at) + height)
   }
   const [lowest, highest] = [Math.min(0, ...heights), Math.max(0, ...heights)]
   const scale = exaggerate(highest - lowest, frame.unitsPerMillimetre, 55, 120)
@@ -46,7 +48,9 @@ export function elevationShapes(
   const point = (at: number, height: number): Point => ({ x: frame.toX(at), y: toY(height) })
   const floor = toY(lowest) + 10
   const whole = bends(grades, frame.from, frame.to)
-  const fences = tall.map(({ section, height }) => sectionShapes(section, height, placed.gates, grades, ground, point))
+  const fences = tall.map(({ section, height }) =>
+    sectionShapes(section, height, placed.gates, grades, ground, point),
+  )
   return {
     shapes: [
       {
@@ -68,7 +72,15 @@ export function elevationShapes(
         const peak = point(middle, ground.measured(section.section.height.measuredFrom, middle) + height)
         return [
           leader({ x: centre, y: y + 2 }, { x: centre, y: peak.y - 2 }),
-          { kind: 'text' as const, text: label.text, at: { x, y }, anchor: 'middle' as const, size: smallText, ink: 'ink' as const, room: width },
+          {
+            kind: 'text' as const,
+            text: label.text,
+            at: { x, y },
+            anchor: 'middle' as const,
+            size: smallText,
+            ink: 'ink' as const,
+            room: width,
+          },
         ]
       }),
     ],
@@ -128,11 +140,19 @@ function sectionShapes(
   return {
     panels: [
       ...fenceRuns(section, gates).map(
-        (run): Shape => ({ kind: 'polygon', points: outline(run), fill: 'sheet', stroke: { ink: 'ink', width: 1 } }),
+        (run): Shape => ({
+          kind: 'polygon',
+          points: outline(run),
+          fill: 'sheet',
+          stroke: { ink: 'ink', width: 1 },
+        }),
       ),
       ...openings.flatMap((gate) => gateLeaf(outline(gate))),
     ],
-    arrow: heightMark(point(middle, ground.measured(from, middle)), point(middle, ground.measured(from, middle) + height)),
+    arrow: heightMark(
+      point(middle, ground.measured(from, middle)),
+      point(middle, ground.measured(from, middle) + height),
+    ),
   }
 }
 
@@ -143,7 +163,13 @@ function gateLeaf(outline: readonly Point[]): Shape[] {
   return [
     { kind: 'polygon', points: outline, fill: 'sheet', stroke: { ink: 'ink', width: 1 } },
     ...(topLeft && bottomRight
-      ? [{ kind: 'polyline' as const, points: [topLeft, bottomRight], stroke: { ink: 'quiet' as const, width: 0.8 } }]
+      ? [
+          {
+            kind: 'polyline' as const,
+            points: [topLeft, bottomRight],
+            stroke: { ink: 'quiet' as const, width: 0.8 },
+          },
+        ]
       : []),
   ]
 }
@@ -151,7 +177,14 @@ function gateLeaf(outline: readonly Point[]): Shape[] {
 /** A dimension line from the ground the height is measured from to the top. */
 function heightMark(bottom: Point, top: Point): Shape[] {
   const stroke: Stroke = { ink: 'quiet', width: 0.8 }
-  const tick = (at: Point): Shape => ({ kind: 'polyline', points: [{ x: at.x - 2.5, y: at.y + 1.5 }, { x: at.x + 2.5, y: at.y - 1.5 }], stroke })
+  const tick = (at: Point): Shape => ({
+    kind: 'polyline',
+    points: [
+      { x: at.x - 2.5, y: at.y + 1.5 },
+      { x: at.x + 2.5, y: at.y - 1.5 },
+    ],
+    stroke,
+  })
   return [{ kind: 'polyline', points: [bottom, top], stroke }, tick(bottom), tick(top)]
 }
 
@@ -169,7 +202,11 @@ function heightLabels(
     tall.map(({ section, height }) => {
       const middle = middleOfLongestRun(section, gates)
       const text = words.typed(section.section.height.agreed)
-      return { label: { section, height, middle, text }, centre: frame.toX(middle), width: textWidth(text, smallText) }
+      return {
+        label: { section, height, middle, text },
+        centre: frame.toX(middle),
+        width: textWidth(text, smallText),
+      }
     }),
     { from: 0, to: frame.width },
     3,

@@ -26,10 +26,12 @@ export function fenceRuns(section: PlacedSection, gates: readonly PlacedGate[]):
 
 /** Where posts stand for certain: at the ends of sections and at both sides of each opening. Bays are not laid out here. */
 export function postPlaces(placed: PlacedLine): readonly number[] {
-  const ends = [...placed.sections, ...placed.gates.filter(({ gate }) => gate.opening !== '')].flatMap((stretch) => {
-    const { from, to } = inFloats(stretch)
-    return [from, to]
-  })
+  const ends = [...placed.sections, ...placed.gates.filter(({ gate }) => gate.opening !== '')].flatMap(
+    (stretch) => {
+      const { from, to } = inFloats(stretch)
+      return [from, to]
+    },
+  )
   const openings = placed.gates.map(inFloats)
   // A section's end that lies inside an opening has no post.
   return [...new Set(ends)].filter((place) => !openings.some(({ from, to }) => place > from && place < to))

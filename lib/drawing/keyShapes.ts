@@ -1,5 +1,5 @@
-import type { PlacedLine } from '../core/boundary/placedLine.ts'
 import type { Notebook } from '../core/agreement/notebook.ts'
+import type { PlacedLine } from '../core/boundary/placedLine.ts'
 import type { Point, Shape } from './drawing.ts'
 import type { DrawingWords } from './drawingWords.ts'
 import { groundStrokes } from './elevationShapes.ts'
@@ -26,7 +26,10 @@ export function keyShapes(
     ...remarks,
     ...(placed.sections.length + placed.gates.length > mostListed
       ? []
-      : [...placed.sections.map(({ index }) => words.sectionLine(index)), ...placed.gates.map(({ index }) => words.gateLine(index))]),
+      : [
+          ...placed.sections.map(({ index }) => words.sectionLine(index)),
+          ...placed.gates.map(({ index }) => words.gateLine(index)),
+        ]),
   ]
   const list = columnsOf(lines, remarks.length, frame, signs.bottom + 4)
   return { shapes: [...scale.shapes, ...signs.shapes, ...list.shapes], bottom: list.bottom, leftOut: 0 }
@@ -54,7 +57,15 @@ function scaleShapes(notebook: Notebook, frame: Frame, words: DrawingWords, top:
     shapes: [
       box(0, length / 2, 'ink'),
       box(length / 2, length, 'sheet'),
-      { kind: 'text' as const, text: label, at, anchor: 'start' as const, size: smallText, ink: 'ink' as const, room: frame.right - at.x },
+      {
+        kind: 'text' as const,
+        text: label,
+        at,
+        anchor: 'start' as const,
+        size: smallText,
+        ink: 'ink' as const,
+        room: frame.right - at.x,
+      },
     ],
     bottom: y + 4,
   }
@@ -62,11 +73,13 @@ function scaleShapes(notebook: Notebook, frame: Frame, words: DrawingWords, top:
 
 /** Each sign beside its meaning, wrapped into as many rows as the width asks for. */
 function signShapes(frame: Frame, words: DrawingWords, top: number) {
-  const line = (stroke: typeof boundaryStroke) => (at: Point): Shape => ({
-    kind: 'polyline',
-    points: [at, { x: at.x + 26, y: at.y }],
-    stroke,
-  })
+  const line =
+    (stroke: typeof boundaryStroke) =>
+    (at: Point): Shape => ({
+      kind: 'polyline',
+      points: [at, { x: at.x + 26, y: at.y }],
+      stroke,
+    })
   const signs = [
     { text: words.boundaryLine, draw: line(boundaryStroke) },
     { text: words.fence, draw: line(fenceStroke) },
@@ -110,7 +123,10 @@ function columnsOf(lines: readonly string[], remarks: number, frame: Frame, top:
     return {
       kind: 'text',
       text: fitted(line, smallText, room),
-      at: { x: frame.left + place * column, y: top + 9 + row * rowHeight + (listed < 0 ? 0 : gapBeforeParts) },
+      at: {
+        x: frame.left + place * column,
+        y: top + 9 + row * rowHeight + (listed < 0 ? 0 : gapBeforeParts),
+      },
       anchor: 'start',
       size: smallText,
       ink: listed < 0 ? 'quiet' : 'ink',

@@ -19,7 +19,9 @@ export function labelRows<Label>(
     const half = one.width / 2
     const x = Math.min(Math.max(one.centre, edges.from + half), Math.max(edges.from + half, edges.to - half))
     const box = { from: x - half - gap, to: x + half + gap }
-    const row = taken.findIndex((boxes) => boxes.every(({ from, to }) => box.to - gap <= from || box.from + gap >= to))
+    const row = taken.findIndex((boxes) =>
+      boxes.every(({ from, to }) => box.to - gap <= from || box.from + gap >= to),
+    )
     if (row < 0) continue
     taken[row]?.push(box)
     placed.push({ ...one, x, row })

@@ -15,7 +15,10 @@ import { gradeProfile, setbackProfile } from './profile.ts'
  * @param options.widthUnits width of the drawing in its own units, at least 200; see `Drawing`
  * @param options.words `drawingWords(notebook)` of `lib/words/summary/drawingWords.ts`
  */
-export function lineDrawing(notebook: Notebook, options: { widthUnits: number; words: DrawingWords }): Drawing {
+export function lineDrawing(
+  notebook: Notebook,
+  options: { widthUnits: number; words: DrawingWords },
+): Drawing {
   const placed = placedLine(notebook)
   const frame = frameOf(placed, Math.max(200, options.widthUnits))
   return frame.unitsPerMillimetre > 0 && Number.isFinite(frame.unitsPerMillimetre)
@@ -25,13 +28,19 @@ export function lineDrawing(notebook: Notebook, options: { widthUnits: number; w
 
 function placedDrawing(notebook: Notebook, placed: PlacedLine, frame: Frame, words: DrawingWords): Drawing {
   const { stations } = notebook.line
-  const grades = { a: gradeProfile(stations, 'a'), b: gradeProfile(stations, 'b'), fence: gradeProfile(stations, 'fence') }
+  const grades = {
+    a: gradeProfile(stations, 'a'),
+    b: gradeProfile(stations, 'b'),
+    fence: gradeProfile(stations, 'fence'),
+  }
   const plan = planShapes(placed, setbackProfile(stations), frame, words, titleHeight)
   const elevationTop = plan.bottom + 14
   const elevation = elevationShapes(placed, grades, frame, words, elevationTop + titleHeight)
   const leftOut = plan.leftOut + elevation.leftOut
   const remarks = [
-    ...(placed.notes.some(({ kind }) => kind === 'setbacks-unknown') ? [] : [words.setbacksDrawnWider(plan.setbacksDrawnWider)]),
+    ...(placed.notes.some(({ kind }) => kind === 'setbacks-unknown')
+      ? []
+      : [words.setbacksDrawnWider(plan.setbacksDrawnWider)]),
     words.heightsDrawnHigher(elevation.heightsDrawnHigher),
     ...(leftOut > 0 ? [words.leftOut(leftOut)] : []),
   ]
@@ -59,7 +68,16 @@ const titleHeight = 18
 
 function title(text: string, frame: Frame, top: number): Shape {
   const at = { x: frame.left, y: top + 11 }
-  return { kind: 'text', text, at, anchor: 'start', size: 10.5, bold: true, ink: 'ink', room: frame.right - frame.left }
+  return {
+    kind: 'text',
+    text,
+    at,
+    anchor: 'start',
+    size: 10.5,
+    bold: true,
+    ink: 'ink',
+    room: frame.right - frame.left,
+  }
 }
 
 function emptyDrawing(placed: PlacedLine, frame: Frame, words: DrawingWords): Drawing {

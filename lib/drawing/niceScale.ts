@@ -16,7 +16,12 @@ export type Exaggeration = { readonly unitsPerMillimetre: number; readonly times
  * To scale where the largest is at least `visible` units; else a round figure of times larger, up to `most` units.
  * Where to scale would be more than `most`, smaller than to scale (times below 1).
  */
-export function exaggerate(largest: number, unitsPerMillimetre: number, visible: number, most: number): Exaggeration {
+export function exaggerate(
+  largest: number,
+  unitsPerMillimetre: number,
+  visible: number,
+  most: number,
+): Exaggeration {
   const drawn = largest * unitsPerMillimetre
   if (!(drawn > 0) || (drawn >= visible && drawn <= most)) return { unitsPerMillimetre, times: 1 }
   const times = drawn > most ? most / drawn : Math.max(1, roundFigureUpTo(most / drawn))
@@ -29,7 +34,10 @@ export function scaleBar(
   unitsPerMillimetre: number,
   longest: number,
 ): { readonly millimetres: number; readonly exact: Millimetres } | undefined {
-  const bases = units === 'metric' ? [ratio(1000n, 1n), ratio(10n, 1n), ratio(1n, 1n)] : [ratio(3048n, 10n), ratio(254n, 10n)]
+  const bases =
+    units === 'metric'
+      ? [ratio(1000n, 1n), ratio(10n, 1n), ratio(1n, 1n)]
+      : [ratio(3048n, 10n), ratio(254n, 10n)]
   for (const base of bases) {
     const one = inMillimetres(base)
     const count = roundFigureUpTo(longest / (one * unitsPerMillimetre))

@@ -22,7 +22,13 @@ const deepestLand = 110
 export type Plan = Part & { readonly setbacksDrawnWider: number }
 
 /** The line from above: household a's land at the top, b's at the bottom, the fence beside the line by its setbacks. */
-export function planShapes(placed: PlacedLine, setbacks: Profile, frame: Frame, words: DrawingWords, top: number): Plan {
+export function planShapes(
+  placed: PlacedLine,
+  setbacks: Profile,
+  frame: Frame,
+  words: DrawingWords,
+  top: number,
+): Plan {
   const landDepth = depthOfLand(placed, frame)
   const labels = topLabels(placed, frame, words, top)
   const line = labels.bottom + landDepth
@@ -87,7 +93,13 @@ function depthOfLand(placed: PlacedLine, frame: Frame): number {
   return Math.max(52, ...swings.map((radius) => radius + 34))
 }
 
-function landShapes(household: Household, frame: Frame, top: number, depth: number, words: DrawingWords): Shape[] {
+function landShapes(
+  household: Household,
+  frame: Frame,
+  top: number,
+  depth: number,
+  words: DrawingWords,
+): Shape[] {
   const [x, width] = [frame.left, frame.right - frame.left]
   const patternTop = household === 'a' ? top : top + depth - patternHeight
   const room = width - 16
@@ -131,18 +143,24 @@ function topLabels(placed: PlacedLine, frame: Frame, words: DrawingWords, top: n
     const text = textWidth(full, smallText) <= right - left - 10 ? full : number
     return { left, right, text, centre: (left + right) / 2, width: textWidth(text, smallText) }
   })
-  const keyRows = labelRows(keys.map((label) => ({ label, centre: label.centre, width: label.width })), { from: frame.left, to: frame.right }, 3)
+  const keyRows = labelRows(
+    keys.map((label) => ({ label, centre: label.centre, width: label.width })),
+    { from: frame.left, to: frame.right },
+    3,
+  )
   const bracket = top + keyRows.rows * rowHeight + 3
-  const keyShapes = keyRows.placed.map(({ label, x, row, width }): Shape => ({
-    kind: 'text',
-    text: label.text,
-    at: { x, y: bracket - 5 - row * rowHeight },
-    anchor: 'middle',
-    size: smallText,
-    bold: true,
-    ink: 'ink',
-    room: width,
-  }))
+  const keyShapes = keyRows.placed.map(
+    ({ label, x, row, width }): Shape => ({
+      kind: 'text',
+      text: label.text,
+      at: { x, y: bracket - 5 - row * rowHeight },
+      anchor: 'middle',
+      size: smallText,
+      bold: true,
+      ink: 'ink',
+      room: width,
+    }),
+  )
   const gateKeys = placed.gates.map((gate) => {
     const text = words.gateKey(gate.index)
     const { from, to } = inFloats(gate)
@@ -154,31 +172,37 @@ function topLabels(placed: PlacedLine, frame: Frame, words: DrawingWords, top: n
   return {
     bottom,
     leftOut: keyRows.leftOut + gateRows.leftOut,
-    leaders: gateRows.placed.map(({ label, centre, row }): Leader => ({
-      gate: label.gate,
-      from: { x: centre, y: gateY(row) + 2 },
-    })),
+    leaders: gateRows.placed.map(
+      ({ label, centre, row }): Leader => ({
+        gate: label.gate,
+        from: { x: centre, y: gateY(row) + 2 },
+      }),
+    ),
     shapes: [
-      ...keys.map(({ left, right }): Shape => ({
-        kind: 'polyline',
-        points: [
-          { x: left + 0.75, y: bracket + 4 },
-          { x: left + 0.75, y: bracket },
-          { x: right - 0.75, y: bracket },
-          { x: right - 0.75, y: bracket + 4 },
-        ],
-        stroke: { ink: 'quiet', width: 0.8 },
-      })),
+      ...keys.map(
+        ({ left, right }): Shape => ({
+          kind: 'polyline',
+          points: [
+            { x: left + 0.75, y: bracket + 4 },
+            { x: left + 0.75, y: bracket },
+            { x: right - 0.75, y: bracket },
+            { x: right - 0.75, y: bracket + 4 },
+          ],
+          stroke: { ink: 'quiet', width: 0.8 },
+        }),
+      ),
       ...keyShapes,
-      ...gateRows.placed.map(({ label, x, row, width }): Shape => ({
-        kind: 'text',
-        text: label.text,
-        at: { x, y: gateY(row) },
-        anchor: 'middle',
-        size: smallText,
-        ink: 'ink',
-        room: width,
-      })),
+      ...gateRows.placed.map(
+        ({ label, x, row, width }): Shape => ({
+          kind: 'text',
+          text: label.text,
+          at: { x, y: gateY(row) },
+          anchor: 'middle',
+          size: smallText,
+          ink: 'ink',
+          room: width,
+        }),
+      ),
     ],
   }
 }
@@ -200,7 +224,11 @@ function gateShapes(gate: PlacedGate, frame: Frame, onFence: (place: number) => 
   const [hinge, latch] = [onFence(from), onFence(to)]
   const radius = (to - from) * frame.unitsPerMillimetre
   if (radius === 0) return { shapes: [postShape(hinge)], whole: true }
-  const closed: Shape = { kind: 'polyline', points: [hinge, latch], stroke: { ink: 'ink', width: 0.8, dash: [2, 2] } }
+  const closed: Shape = {
+    kind: 'polyline',
+    points: [hinge, latch],
+    stroke: { ink: 'ink', width: 0.8, dash: [2, 2] },
+  }
   if (radius + 14 > landDepth) return { shapes: [closed], whole: gate.toward.length === 0 }
   const swings = gate.toward.flatMap((household): Shape[] => {
     const up = household === 'a'
@@ -224,21 +252,29 @@ function gateShapes(gate: PlacedGate, frame: Frame, onFence: (place: number) => 
 }
 
 /** A tick on the line at every station, and its distance below, joined by a fine line. */
-function stationLabels(placed: PlacedLine, frame: Frame, line: number, bottomOfLand: number, words: DrawingWords) {
+function stationLabels(
+  placed: PlacedLine,
+  frame: Frame,
+  line: number,
+  bottomOfLand: number,
+  words: DrawingWords,
+) {
   const labels = placed.stations.map(({ at, typed }) => {
     const text = words.typed(typed)
     return { label: text, centre: frame.toX(inMillimetres(at)), width: textWidth(text, smallText) }
   })
   const rows = labelRows(labels, { from: 0, to: frame.width }, 3)
   const shapes: Shape[] = [
-    ...labels.map(({ centre }): Shape => ({
-      kind: 'polyline',
-      points: [
-        { x: centre, y: line - 5 },
-        { x: centre, y: line + 5 },
-      ],
-      stroke: { ink: 'ink', width: 0.8 },
-    })),
+    ...labels.map(
+      ({ centre }): Shape => ({
+        kind: 'polyline',
+        points: [
+          { x: centre, y: line - 5 },
+          { x: centre, y: line + 5 },
+        ],
+        stroke: { ink: 'ink', width: 0.8 },
+      }),
+    ),
     ...rows.placed.flatMap(({ label, centre, x, row, width }): Shape[] => {
       const y = bottomOfLand + 11 + row * rowHeight
       return [
@@ -250,7 +286,15 @@ function stationLabels(placed: PlacedLine, frame: Frame, line: number, bottomOfL
           ],
           stroke: { ink: 'quiet', width: 0.5, dash: [1, 2.5] },
         },
-        { kind: 'text', text: label, at: { x, y }, anchor: 'middle', size: smallText, ink: 'ink', room: width },
+        {
+          kind: 'text',
+          text: label,
+          at: { x, y },
+          anchor: 'middle',
+          size: smallText,
+          ink: 'ink',
+          room: width,
+        },
       ]
     }),
   ]

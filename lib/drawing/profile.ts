@@ -8,7 +8,10 @@ export type Profile = readonly { readonly at: number; readonly value: number }[]
 
 /** Above zero on household a's land. */
 export function setbackProfile(stations: readonly Station[]): Profile {
-  return setbackPoints(stations).map(({ at, setback }) => ({ at: inMillimetres(at), value: inMillimetres(setback) }))
+  return setbackPoints(stations).map(({ at, setback }) => ({
+    at: inMillimetres(at),
+    value: inMillimetres(setback),
+  }))
 }
 
 /** Ground heights as typed at the stations, for one household's side or under the fence. */
@@ -34,6 +37,8 @@ export function valueAt(profile: Profile, at: number): number {
 
 /** The ends of a stretch and every place between them where a profile bends. */
 export function bendsWithin(profiles: readonly Profile[], from: number, to: number): readonly number[] {
-  const bends = profiles.flatMap((profile) => profile.map(({ at }) => at)).filter((at) => at > from && at < to)
+  const bends = profiles
+    .flatMap((profile) => profile.map(({ at }) => at))
+    .filter((at) => at > from && at < to)
   return [from, ...[...new Set(bends)].sort((left, right) => left - right), to]
 }

@@ -12,8 +12,12 @@ let read: FontFiles | undefined
  */
 export function printFonts(): FontFiles {
   read ??= {
-    regular: readFileSync(/* turbopackIgnore: true */ `${process.cwd()}/${folder}/400Regular/IBMPlexSans_400Regular.ttf`),
-    semibold: readFileSync(/* turbopackIgnore: true */ `${process.cwd()}/${folder}/600SemiBold/IBMPlexSans_600SemiBold.ttf`),
+    regular: readFileSync(
+      /* turbopackIgnore: true */ `${process.cwd()}/${folder}/400Regular/IBMPlexSans_400Regular.ttf`,
+    ),
+    semibold: readFileSync(
+      /* turbopackIgnore: true */ `${process.cwd()}/${folder}/600SemiBold/IBMPlexSans_600SemiBold.ttf`,
+    ),
   }
   return read
 }

@@ -20,11 +20,15 @@ export function blockPieces(block: Block, drawing: Drawing, faces: Faces, page: 
         ...textPieces(block.standing, styles.standing, faces, { width, before: 2, keepWithNext: true }),
       ]
     case 'heading':
-      return block.level === 1 ? chapterPieces(block.text, faces, width) : textPieces(block.text, styles.part, faces, { width, before: 12, keepWithNext: true })
+      return block.level === 1
+        ? chapterPieces(block.text, faces, width)
+        : textPieces(block.text, styles.part, faces, { width, before: 12, keepWithNext: true })
     case 'paragraph':
       return textPieces(block.text, styles.body, faces, { width, before: 5 })
     case 'list':
-      return block.items.flatMap((item) => textPieces(item, styles.body, faces, { width, before: 3, indent: 14, sign: '•' }))
+      return block.items.flatMap((item) =>
+        textPieces(item, styles.body, faces, { width, before: 3, indent: 14, sign: '•' }),
+      )
     case 'table':
       return tablePieces(block, faces, width, columnHeight(page))
     case 'caution':
@@ -32,8 +36,13 @@ export function blockPieces(block: Block, drawing: Drawing, faces: Faces, page: 
     case 'drawing':
       return [
         { ...drawingPiece(drawing, faces, width, columnHeight(page) - 60), keepWithNext: true },
-        ...textPieces(`${block.caption} ${scaleSentence(drawing)}`.trim(), styles.small, faces, { width, before: 4 }),
-        ...block.notes.flatMap((note) => textPieces(note, styles.body, faces, { width, before: 3, indent: 14, sign: '•' })),
+        ...textPieces(`${block.caption} ${scaleSentence(drawing)}`.trim(), styles.small, faces, {
+          width,
+          before: 4,
+        }),
+        ...block.notes.flatMap((note) =>
+          textPieces(note, styles.body, faces, { width, before: 3, indent: 14, sign: '•' }),
+        ),
       ]
     case 'signature':
       return signaturePieces(block, faces, width, columnHeight(page))
@@ -55,7 +64,11 @@ function chapterPieces(text: string, faces: Faces, width: number): Piece[] {
 }
 
 /** A bar at the left and a pale ground: it has to be seen. Our own words only, so it never fills a page. */
-function cautionPiece(block: { readonly title: string; readonly text: string }, faces: Faces, width: number): Piece {
+function cautionPiece(
+  block: { readonly title: string; readonly text: string },
+  faces: Faces,
+  width: number,
+): Piece {
   const [indent, padding] = [12, 6]
   const room = width - indent - padding
   const rows = [
@@ -63,7 +76,10 @@ function cautionPiece(block: { readonly title: string; readonly text: string }, 
     ...linesOf(block.text, room, styles.body, faces).map((text) => ({ text, style: styles.body })),
   ]
   const height = rows.length * styles.body.lineHeight + 2 * padding - 2
-  const texts = rows.map(({ text, style }, index): Mark => textMark(text, { x: indent, y: padding - 1 + index * style.lineHeight }, style))
+  const texts = rows.map(
+    ({ text, style }, index): Mark =>
+      textMark(text, { x: indent, y: padding - 1 + index * style.lineHeight }, style),
+  )
   return {
     height,
     before: 6,

@@ -15,9 +15,14 @@ const [widestNatural, widestWord, widestFigure] = [240, 96, 118]
  * would take on one line.
  */
 export function columnWidths(wishes: readonly ColumnWish[], width: number): number[] {
-  const least = wishes.map((wish) => (wish.figure ? Math.min(wish.least, widestFigure) : Math.min(wish.least, widestWord)))
+  const least = wishes.map((wish) =>
+    wish.figure ? Math.min(wish.least, widestFigure) : Math.min(wish.least, widestWord),
+  )
   const natural = wishes.map((wish, index) =>
-    Math.max(least[index] ?? 0, wish.figure ? Math.min(wish.natural, widestFigure) : Math.min(wish.natural, widestNatural)),
+    Math.max(
+      least[index] ?? 0,
+      wish.figure ? Math.min(wish.natural, widestFigure) : Math.min(wish.natural, widestNatural),
+    ),
   )
   const [leastSum, naturalSum] = [sum(least), sum(natural)]
   if (naturalSum <= width) {

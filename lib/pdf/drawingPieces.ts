@@ -26,14 +26,23 @@ function marksOf(shape: Shape, faces: Faces): Mark[] {
       const steps = Math.max(2, Math.ceil((shape.to - shape.from) / 0.06))
       const points = Array.from({ length: steps + 1 }, (_, step) => {
         const angle = shape.from + ((shape.to - shape.from) * step) / steps
-        return { x: shape.centre.x + shape.radius * Math.cos(angle), y: shape.centre.y + shape.radius * Math.sin(angle) }
+        return {
+          x: shape.centre.x + shape.radius * Math.cos(angle),
+          y: shape.centre.y + shape.radius * Math.sin(angle),
+        }
       })
       return [{ kind: 'polyline', points, stroke: shape.stroke }]
     }
     case 'hatch': {
       const { lines, dots } = hatchMarks(shape)
       return [
-        ...lines.map((line): Mark => ({ kind: 'polyline', points: [line.from, line.to], stroke: { ink: 'a', width: line.width } })),
+        ...lines.map(
+          (line): Mark => ({
+            kind: 'polyline',
+            points: [line.from, line.to],
+            stroke: { ink: 'a', width: line.width },
+          }),
+        ),
         ...dots.map((dot): Mark => ({ kind: 'circle', ...dot, fill: 'b' })),
       ]
     }
@@ -41,8 +50,11 @@ function marksOf(shape: Shape, faces: Faces): Mark[] {
       const weight = shape.bold ? 'semibold' : 'regular'
       // The drawing reckons widths on the wide side; a text that is wider all the same is set smaller, then cut.
       const natural = faces.widthOf(shape.text, shape.size, weight)
-      const size = natural > shape.room ? Math.max(shape.size * 0.75, (shape.size * shape.room) / natural) : shape.size
-      const text = shortened(shape.text, Math.max(shape.room, size), (part) => faces.widthOf(part, size, weight))
+      const size =
+        natural > shape.room ? Math.max(shape.size * 0.75, (shape.size * shape.room) / natural) : shape.size
+      const text = shortened(shape.text, Math.max(shape.room, size), (part) =>
+        faces.widthOf(part, size, weight),
+      )
       const width = faces.widthOf(text, size, weight)
       const x = shape.at.x - { start: 0, middle: width / 2, end: width }[shape.anchor]
       return [{ kind: 'text', text, at: { x, y: shape.at.y }, size, weight, ink: shape.ink }]
@@ -62,7 +74,12 @@ function scaled(mark: Mark, by: number): Mark {
     case 'text':
       return { ...mark, at: point(mark.at), size: mark.size * by }
     case 'circle':
-      return { ...mark, centre: point(mark.centre), radius: mark.radius * by, stroke: mark.stroke && stroke(mark.stroke) }
+      return {
+        ...mark,
+        centre: point(mark.centre),
+        radius: mark.radius * by,
+        stroke: mark.stroke && stroke(mark.stroke),
+      }
     case 'polygon':
       return { ...mark, points: mark.points.map(point), stroke: mark.stroke && stroke(mark.stroke) }
     case 'polyline':

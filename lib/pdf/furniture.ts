@@ -47,7 +47,13 @@ export function furnitureMarks(
   const footY = page.height - 30
   return [
     ...(standing.kind === 'draft'
-      ? [{ kind: 'polygon' as const, points: box(page.left - 8, headY - 12, page.right - page.left + 16, 18), fill: 'band' as const }]
+      ? [
+          {
+            kind: 'polygon' as const,
+            points: box(page.left - 8, headY - 12, page.right - page.left + 16, 18),
+            fill: 'band' as const,
+          },
+        ]
       : [rule({ x: page.left, y: headY + 7 }, { x: page.right, y: headY + 7 })]),
     small(kind, page.left, headY, 'semibold'),
     small(force, page.left + kindWidth + 8, headY, 'regular'),

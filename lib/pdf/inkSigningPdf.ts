@@ -2,11 +2,11 @@ import type { Notebook } from '../core/agreement/notebook.ts'
 import { signingParties } from '../core/agreement/revision.ts'
 import { momentWords } from '../words/day.ts'
 import { notebookTitle } from '../words/labels.ts'
+import type { Block } from '../words/summary/block.ts'
 import { householdStart } from '../words/summary/names.ts'
 import { inkWords } from '../words/summary/paperWords.ts'
 import { capacityName } from '../words/summary/signatureBlocks.ts'
 import type { Standing } from '../words/summary/summaryInput.ts'
-import type { Block } from '../words/summary/block.ts'
 import { blockPieces } from './blockPieces.ts'
 import { type Faces, facesOf } from './faces.ts'
 import { furnitureMarks } from './furniture.ts'
@@ -29,24 +29,47 @@ export type InkSigningInput = {
 }
 
 /** A paper for signing one revision in ink, with room for every party and a witness or notary. Same input, same bytes. */
-export async function inkSigningPdf({ notebook, standing, madeAt, fonts }: InkSigningInput): Promise<Uint8Array> {
+export async function inkSigningPdf({
+  notebook,
+  standing,
+  madeAt,
+  fonts,
+}: InkSigningInput): Promise<Uint8Array> {
   const page = pageSize(notebook.units)
   const faces = facesOf(fonts)
   const print = printer(faces.canPrint)
   const title = print.text(inkWords.title(standing.number))
   const opening: Block[] = [
-    { kind: 'title', text: inkWords.title(standing.number), standing: inkWords.frozen(momentWords(standing.frozenAt)) },
+    {
+      kind: 'title',
+      text: inkWords.title(standing.number),
+      standing: inkWords.frozen(momentWords(standing.frozenAt)),
+    },
     { kind: 'paragraph', text: inkWords.lead(notebookTitle(notebook)) },
     { kind: 'paragraph', text: inkWords.hash(standing.number, standing.sha256) },
     { kind: 'paragraph', text: inkWords.care },
-    ...(signingParties(notebook).length === 0 ? [{ kind: 'paragraph' as const, text: inkWords.noParties }] : []),
+    ...(signingParties(notebook).length === 0
+      ? [{ kind: 'paragraph' as const, text: inkWords.noParties }]
+      : []),
   ]
-  const nothing = { width: 1, height: 1, shapes: [], notes: [], scale: { millimetresPerUnit: 0, setbacksDrawnWider: 1, heightsDrawnHigher: 1 } }
+  const nothing = {
+    width: 1,
+    height: 1,
+    shapes: [],
+    notes: [],
+    scale: { millimetresPerUnit: 0, setbacksDrawnWider: 1, heightsDrawnHigher: 1 },
+  }
   const pieces = [
     ...printableBlocks(opening, print).flatMap((block) => blockPieces(block, nothing, faces, page)),
     ...signingParties(notebook).map((party) => {
       const who = `${print.text(party.name) || '—'}, ${capacityName(party.capacity)}`
-      return placeToSign(who, print.text(householdStart(notebook, party.household)), party.household, faces, page)
+      return placeToSign(
+        who,
+        print.text(householdStart(notebook, party.household)),
+        party.household,
+        faces,
+        page,
+      )
     }),
   ]
   const columns = paginate(pieces, columnHeight(page))
@@ -98,7 +121,11 @@ function placeToSign(who: string, household: string, side: 'a' | 'b', faces: Fac
       ...field(inkWords.nameInPrint, half + 8, right, first),
       ...field(inkWords.date, left, half - 8, second),
       ...field(inkWords.place, half + 8, right, second),
-      { kind: 'polygon', points: box(left, stampTop, right - left, stampHeight), stroke: { ink: 'rule', width: 0.7, dash: [3, 3] } },
+      {
+        kind: 'polygon',
+        points: box(left, stampTop, right - left, stampHeight),
+        stroke: { ink: 'rule', width: 0.7, dash: [3, 3] },
+      },
       textMark(inkWords.witness, { x: left + 5, y: stampTop + 2 }, styles.small),
     ],
   }

@@ -4,7 +4,12 @@ import type { Weight } from './faces.ts'
 /** One thing on a page, in points from its top left corner, y down. */
 export type Mark =
   | TextMark
-  | { readonly kind: 'polyline'; readonly points: readonly Point[]; readonly stroke: Stroke; readonly round?: boolean }
+  | {
+      readonly kind: 'polyline'
+      readonly points: readonly Point[]
+      readonly stroke: Stroke
+      readonly round?: boolean
+    }
   | {
       readonly kind: 'polygon'
       readonly points: readonly Point[]

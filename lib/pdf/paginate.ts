@@ -54,5 +54,8 @@ function chainsOf(pieces: readonly Piece[]): readonly (readonly Piece[])[] {
 }
 
 function heightOf(chain: readonly Piece[], withFirstGap: boolean): number {
-  return chain.reduce((sum, piece, index) => sum + piece.height + (index > 0 || withFirstGap ? piece.before : 0), 0)
+  return chain.reduce(
+    (sum, piece, index) => sum + piece.height + (index > 0 || withFirstGap ? piece.before : 0),
+    0,
+  )
 }

@@ -1,18 +1,18 @@
 import {
   degrees,
-  type PDFFont,
-  type PDFPage,
-  rgb,
   LineCapStyle,
-  type RGB,
   lineTo,
   moveTo,
-  pushGraphicsState,
+  type PDFFont,
+  type PDFPage,
   popGraphicsState,
-  setLineWidth,
+  pushGraphicsState,
+  type RGB,
+  rgb,
+  setDashPattern,
   setLineCap,
   setLineJoin,
-  setDashPattern,
+  setLineWidth,
   setStrokingColor,
   stroke as strokePath,
 } from 'pdf-lib'
@@ -40,7 +40,11 @@ function hex(text: string): RGB {
 }
 
 /** Paints marks on a page. Turns y over: marks count from the top, PDF (ISO 32000) from the bottom. */
-export function paintMarks(page: PDFPage, marks: readonly Mark[], fonts: Readonly<Record<Weight, PDFFont>>): void {
+export function paintMarks(
+  page: PDFPage,
+  marks: readonly Mark[],
+  fonts: Readonly<Record<Weight, PDFFont>>,
+): void {
   const flip = (y: number) => page.getHeight() - y
   for (const mark of marks) {
     switch (mark.kind) {
@@ -86,7 +90,11 @@ export function paintMarks(page: PDFPage, marks: readonly Mark[], fonts: Readonl
   }
 }
 
-function paintPolyline(page: PDFPage, mark: Extract<Mark, { kind: 'polyline' }>, flip: (y: number) => number): void {
+function paintPolyline(
+  page: PDFPage,
+  mark: Extract<Mark, { kind: 'polyline' }>,
+  flip: (y: number) => number,
+): void {
   const [first, ...rest] = mark.points
   if (first === undefined) return
   const { red, green, blue } = colours[mark.stroke.ink]

@@ -24,8 +24,9 @@ export function printer(canPrint: (codePoint: number) => boolean): Printer {
         .normalize('NFC')
         .replace(/[\u00A0\u202F\u2007]/g, '\u00A0')
         .replace(/[^\S\u00A0]+/g, ' ')
-        // Also variation selectors, which only choose between pictures.
-        .replace(/[\p{Cc}\p{Cf}\u{FE00}-\u{FE0F}]/gu, '')
+        .replace(/\p{Cc}|\p{Cf}/gu, '')
+        // Variation selectors only choose between pictures.
+        .replace(/\p{Variation_Selector}/gu, '')
       let printed = ''
       for (const character of folded) {
         const codePoint = character.codePointAt(0) ?? 0
@@ -40,45 +41,49 @@ export function printer(canPrint: (codePoint: number) => boolean): Printer {
   }
 }
 
-export function printableBlocks(blocks: readonly Block[], { text }: Printer): Block[] {
-  return blocks.map((block): Block => {
-    switch (block.kind) {
-      case 'title':
-        return { ...block, text: text(block.text), standing: text(block.standing) }
-      case 'heading':
-      case 'paragraph':
-        return { ...block, text: text(block.text) }
-      case 'list':
-        return { ...block, items: block.items.map(text) }
-      case 'table':
-        return {
-          ...block,
-          caption: text(block.caption),
-          columns: block.columns.map((column) => ({ ...column, title: text(column.title) })),
-          rows: block.rows.map((row) => ({ ...row, cells: row.cells.map(text) })),
-          ...(block.foot && { foot: block.foot.map(text) }),
-        }
-      case 'caution':
-        return { ...block, title: text(block.title), text: text(block.text) }
-      case 'drawing':
-        return { ...block, caption: text(block.caption), notes: block.notes.map(text) }
-      case 'signature':
-        return {
-          ...block,
-          householdName: text(block.householdName),
-          party: text(block.party),
-          state:
-            block.state.kind === 'signed'
-              ? { ...block.state, typedName: text(block.state.typedName), intent: text(block.state.intent) }
-              : block.state,
-        }
-    }
-  })
+export function printableBlocks(blocks: readonly Block[], print: Printer): Block[] {
+  return blocks.map((block) => printableBlock(block, print))
+}
+
+function printableBlock(block: Block, { text }: Printer): Block {
+  switch (block.kind) {
+    case 'title':
+      return { ...block, text: text(block.text), standing: text(block.standing) }
+    case 'heading':
+    case 'paragraph':
+      return { ...block, text: text(block.text) }
+    case 'list':
+      return { ...block, items: block.items.map(text) }
+    case 'table':
+      return {
+        ...block,
+        caption: text(block.caption),
+        columns: block.columns.map((column) => ({ ...column, title: text(column.title) })),
+        rows: block.rows.map((row) => ({ ...row, cells: row.cells.map(text) })),
+        ...(block.foot && { foot: block.foot.map(text) }),
+      }
+    case 'caution':
+      return { ...block, title: text(block.title), text: text(block.text) }
+    case 'drawing':
+      return { ...block, caption: text(block.caption), notes: block.notes.map(text) }
+    case 'signature':
+      return {
+        ...block,
+        householdName: text(block.householdName),
+        party: text(block.party),
+        state:
+          block.state.kind === 'signed'
+            ? { ...block.state, typedName: text(block.state.typedName), intent: text(block.state.intent) }
+            : block.state,
+      }
+  }
 }
 
 export function printableDrawing(drawing: Drawing, { text }: Printer): Drawing {
   return {
     ...drawing,
-    shapes: drawing.shapes.map((shape) => (shape.kind === 'text' ? { ...shape, text: text(shape.text) } : shape)),
+    shapes: drawing.shapes.map((shape) =>
+      shape.kind === 'text' ? { ...shape, text: text(shape.text) } : shape,
+    ),
   }
 }

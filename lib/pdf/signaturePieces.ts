@@ -1,10 +1,10 @@
-import type { SignatureBlock } from '../words/summary/block.ts'
 import type { Household } from '../core/people/household.ts'
 import { hatchMarks } from '../drawing/hatchMarks.ts'
+import type { SignatureBlock } from '../words/summary/block.ts'
 import type { Faces } from './faces.ts'
 import { box, type Mark } from './mark.ts'
 import type { Piece } from './paginate.ts'
-import { linesOf, styles, textMark, type TextStyle } from './textPieces.ts'
+import { linesOf, styles, type TextStyle, textMark } from './textPieces.ts'
 
 const stripWidth = 9
 const padding = 8
@@ -14,7 +14,12 @@ const drawnBox = { width: 165, height: 55 } as const
  * One party's signature: who, for which household, in what capacity; the typed name, the sentence, when, and the drawn
  * lines. Not split over pages unless it is taller than one.
  */
-export function signaturePieces(block: SignatureBlock, faces: Faces, width: number, columnHeight: number): Piece[] {
+export function signaturePieces(
+  block: SignatureBlock,
+  faces: Faces,
+  width: number,
+  columnHeight: number,
+): Piece[] {
   const textWidth = width - stripWidth - 3 * padding - drawnBox.width
   const lines: { text: string; style: TextStyle }[] = textsOf(block).flatMap(({ text, style }) =>
     linesOf(text, textWidth, style, faces).map((line) => ({ text: line, style })),
@@ -27,7 +32,12 @@ export function signaturePieces(block: SignatureBlock, faces: Faces, width: numb
   })
 }
 
-function textsOf({ party, capacity, householdName, state }: SignatureBlock): { text: string; style: TextStyle }[] {
+function textsOf({
+  party,
+  capacity,
+  householdName,
+  state,
+}: SignatureBlock): { text: string; style: TextStyle }[] {
   const who = [
     { text: party, style: styles.strong },
     { text: `${householdName}, ${capacity}`, style: styles.cell },
@@ -82,7 +92,9 @@ export function patternMarks(household: Household, height: number): Mark[] {
   const { lines, dots } = hatchMarks({ kind: 'hatch', household, x: 0, y: 0, width: stripWidth, height })
   return [
     { kind: 'polygon', points: box(0, 0, stripWidth, height), fill: household === 'a' ? 'soft-a' : 'soft-b' },
-    ...lines.map((line): Mark => ({ kind: 'polyline', points: [line.from, line.to], stroke: { ink: 'a', width: 0.9 } })),
+    ...lines.map(
+      (line): Mark => ({ kind: 'polyline', points: [line.from, line.to], stroke: { ink: 'a', width: 0.9 } }),
+    ),
     ...dots.map((dot): Mark => ({ kind: 'circle', ...dot, fill: 'b' })),
   ]
 }
@@ -94,13 +106,15 @@ function strokeMarks(path: string, left: number, top: number): Mark[] {
   return path
     .split('M')
     .slice(1)
-    .map((stroke): Mark => ({
-      kind: 'polyline',
-      points: stroke.split('L').map((pair) => {
-        const [x = 0, y = 0] = pair.split(' ').map(Number)
-        return { x: left + Math.min(x, 600) * factor, y: top + Math.min(y, 200) * factor }
+    .map(
+      (stroke): Mark => ({
+        kind: 'polyline',
+        points: stroke.split('L').map((pair) => {
+          const [x = 0, y = 0] = pair.split(' ').map(Number)
+          return { x: left + Math.min(x, 600) * factor, y: top + Math.min(y, 200) * factor }
+        }),
+        stroke: { ink: 'ink', width: 1.1 },
+        round: true,
       }),
-      stroke: { ink: 'ink', width: 1.1 },
-      round: true,
-    }))
+    )
 }

@@ -24,7 +24,10 @@ export function summaryPaper(
     language: 'en',
     units: notebook.units,
     content: summaryContent(summary),
-    drawing: lineDrawing(notebook, { widthUnits: drawingWidth(notebook.units), words: drawingWords(notebook) }),
+    drawing: lineDrawing(notebook, {
+      widthUnits: drawingWidth(notebook.units),
+      words: drawingWords(notebook),
+    }),
     standing,
     attachments: { agreementText, signatures: signatures.map(withoutIds) },
     ...(madeAt ? { madeAt } : {}),
@@ -35,5 +38,15 @@ export function summaryPaper(
 /** What belongs into the file of signatures: none of the install's own ids. */
 function withoutIds(one: Signature): Signature {
   const { household, partyIndex, partyName, capacity, typedName, intent, drawing, sha256, signedAt } = one
-  return { household, partyIndex, partyName, capacity, typedName, intent, ...(drawing ? { drawing } : {}), sha256, signedAt }
+  return {
+    household,
+    partyIndex,
+    partyName,
+    capacity,
+    typedName,
+    intent,
+    ...(drawing ? { drawing } : {}),
+    sha256,
+    signedAt,
+  }
 }

@@ -1,6 +1,6 @@
 import { AFRelationship } from 'pdf-lib'
-import type { Signature } from '../core/agreement/revision.ts'
 import { canonicalText } from '../core/agreement/canonicalText.ts'
+import type { Signature } from '../core/agreement/revision.ts'
 import { paperWords } from '../words/summary/paperWords.ts'
 import { facesOf } from './faces.ts'
 import { layOut } from './layOut.ts'
@@ -34,11 +34,12 @@ export async function summaryPdf(input: SummaryPdfInput): Promise<Uint8Array> {
 
 /** The signatures as canonical JSON, times in ISO 8601. */
 export function signaturesText(signatures: readonly Signature[]): string {
-  return canonicalText(signatures.map(({ signedAt, ...signature }) => ({ ...signature, signedAt: signedAt.toISOString() })))
+  return canonicalText(
+    signatures.map(({ signedAt, ...signature }) => ({ ...signature, signedAt: signedAt.toISOString() })),
+  )
 }
 
 /** A title for the window's bar: without control characters. */
 export function plainTitle(title: string): string {
   return title.replace(/[\p{Cc}\p{Cf}]/gu, ' ').trim()
 }
-

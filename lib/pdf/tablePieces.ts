@@ -3,7 +3,7 @@ import { columnWidths } from './columnWidths.ts'
 import type { Faces } from './faces.ts'
 import { type Mark, rule } from './mark.ts'
 import type { Piece } from './paginate.ts'
-import { linesOf, styles, textMark, textPieces, type TextStyle } from './textPieces.ts'
+import { linesOf, styles, type TextStyle, textMark, textPieces } from './textPieces.ts'
 
 /** Blank between two columns, and above and below the lines of a row. */
 const gutter = 9
@@ -27,13 +27,18 @@ export function tablePieces(table: TableBlock, faces: Faces, width: number, colu
   const foot = table.foot ? footPieces(table.foot, columns, faces, width, tallest, head) : []
   const last = rows.at(-1)
   return [
-    ...(table.caption === '' ? [] : textPieces(table.caption, styles.caption, faces, { width, before: 9, keepWithNext: true })),
+    ...(table.caption === ''
+      ? []
+      : textPieces(table.caption, styles.caption, faces, { width, before: 9, keepWithNext: true })),
     // The first two rows stay with the head, the last one with the foot; a short table stays whole.
     { ...head, keepWithNext: rows.length + foot.length > 0 },
-    ...rows
-      .slice(0, -1)
-      .map((row, index) => ({ ...(index === 0 ? withoutHead(row) : row), keepWithNext: index === 0 || rows.length <= shortTable })),
-    ...(last === undefined ? [] : [{ ...(rows.length === 1 ? withoutHead(last) : last), keepWithNext: foot.length > 0 }]),
+    ...rows.slice(0, -1).map((row, index) => ({
+      ...(index === 0 ? withoutHead(row) : row),
+      keepWithNext: index === 0 || rows.length <= shortTable,
+    })),
+    ...(last === undefined
+      ? []
+      : [{ ...(rows.length === 1 ? withoutHead(last) : last), keepWithNext: foot.length > 0 }]),
     ...foot,
     { height: 5, before: 0, keepWithNext: false, marks: [] },
   ]
@@ -52,8 +57,12 @@ function columnsOf(table: TableBlock, faces: Faces, width: number): Column[] {
       texts.reduce((widest, text) => Math.max(widest, ...text.split(' ').map(measure)), 0)
     const natural = Math.max(...cells.map(measure), widestWord([column.title]))
     return {
-      natural: column.figure ? Math.max(natural, Math.min(measure(column.title), twoLines(column.title, measure))) : Math.max(natural, measure(column.title)),
-      least: column.figure ? Math.max(...cells.map(measure), widestWord([column.title])) : widestWord([...cells, column.title]),
+      natural: column.figure
+        ? Math.max(natural, Math.min(measure(column.title), twoLines(column.title, measure)))
+        : Math.max(natural, measure(column.title)),
+      least: column.figure
+        ? Math.max(...cells.map(measure), widestWord([column.title]))
+        : widestWord([...cells, column.title]),
       figure: column.figure ?? false,
     }
   })
@@ -69,7 +78,9 @@ function columnsOf(table: TableBlock, faces: Faces, width: number): Column[] {
 /** The narrowest width at which a column's title takes no more than two lines, if it is not too wide for figures. */
 function twoLines(title: string, measure: (text: string) => number): number {
   const words = title.split(' ').slice(0, 12)
-  const splits = words.map((_, index) => Math.max(measure(words.slice(0, index).join(' ')), measure(words.slice(index).join(' '))))
+  const splits = words.map((_, index) =>
+    Math.max(measure(words.slice(0, index).join(' ')), measure(words.slice(index).join(' '))),
+  )
   return Math.min(widestFigureTitle, ...splits)
 }
 
@@ -80,7 +91,10 @@ function headPiece(table: TableBlock, columns: readonly Column[], faces: Faces, 
   })
   const lineCount = Math.max(1, ...cells.map((lines) => lines.length))
   // Heads stand on the rule below them, whatever their number of lines.
-  const resting = cells.map((lines) => [...Array.from({ length: lineCount - lines.length }, () => ''), ...lines])
+  const resting = cells.map((lines) => [
+    ...Array.from({ length: lineCount - lines.length }, () => ''),
+    ...lines,
+  ])
   const height = lineCount * styles.cellStrong.lineHeight + padding
   return {
     height: height + 1,
@@ -135,7 +149,10 @@ function footPieces(
       before: 0,
       keepWithNext: false,
       head,
-      marks: [rule({ x: 0, y: 0 }, { x: width, y: 0 }, 'ink', 0.8), ...cellMarks(lines, columns, faces, style, padding)],
+      marks: [
+        rule({ x: 0, y: 0 }, { x: width, y: 0 }, 'ink', 0.8),
+        ...cellMarks(lines, columns, faces, style, padding),
+      ],
     }
   })
 }
@@ -163,7 +180,10 @@ function cellMarks(
     return lines.flatMap((text, row): Mark[] => {
       if (text === '') return []
       const width = faces.widthOf(text, style.size, style.weight)
-      const corner = { x: column.left + (column.figure ? column.width - width : 0), y: top + row * style.lineHeight }
+      const corner = {
+        x: column.left + (column.figure ? column.width - width : 0),
+        y: top + row * style.lineHeight,
+      }
       const mark = textMark(text, corner, style)
       const middle = mark.at.y - style.size * 0.27
       // Only the figures are lined through: the words beside them say why.

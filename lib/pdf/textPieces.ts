@@ -52,17 +52,19 @@ export function textPieces(
   const indent = place.indent ?? 0
   const lines = linesOf(text, place.width - indent, style, faces)
   const last = lines.length - 1
-  return lines.map((line, index): Piece => ({
-    height: style.lineHeight,
-    before: index === 0 ? place.before : 0,
-    keepWithNext: index === last ? (place.keepWithNext ?? false) : index === 0 || index === last - 1,
-    marks: [
-      ...(index === 0 && place.sign !== undefined
-        ? [textMark(place.sign, { x: indent - 10, y: 0 }, style)]
-        : []),
-      textMark(line, { x: indent, y: 0 }, style),
-    ],
-  }))
+  return lines.map(
+    (line, index): Piece => ({
+      height: style.lineHeight,
+      before: index === 0 ? place.before : 0,
+      keepWithNext: index === last ? (place.keepWithNext ?? false) : index === 0 || index === last - 1,
+      marks: [
+        ...(index === 0 && place.sign !== undefined
+          ? [textMark(place.sign, { x: indent - 10, y: 0 }, style)]
+          : []),
+        textMark(line, { x: indent, y: 0 }, style),
+      ],
+    }),
+  )
 }
 
 export function textMark(text: string, corner: { x: number; y: number }, style: TextStyle) {

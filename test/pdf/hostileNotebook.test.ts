@@ -18,7 +18,12 @@ function hostile(text: string) {
       a: { name: text, parties: [{ name: text, capacity: 'tenant', address: text, parcel: text }] },
       b: { name: text, parties: [] },
     },
-    line: { start: text, end: text, evidence: 'belief', stations: [{ at: '0 ft' }, { at: '90 ft', setback: { side: 'b', distance: '3 in' } }] },
+    line: {
+      start: text,
+      end: text,
+      evidence: 'belief',
+      stations: [{ at: '0 ft' }, { at: '90 ft', setback: { side: 'b', distance: '3 in' } }],
+    },
     sections: [
       {
         id: 's1',
@@ -30,7 +35,9 @@ function hostile(text: string) {
         drainage: text,
         notes: text,
         height: { agreed: '6 ft', measuredFrom: 'a' },
-        materials: [{ what: text, quantity: '123456789012.123456', unit: text, unitPrice: '999999', suppliedBy: 'a' }],
+        materials: [
+          { what: text, quantity: '123456789012.123456', unit: text, unitPrice: '999999', suppliedBy: 'a' },
+        ],
         labour: [
           { task: text, hours: '8', rate: '20', by: 'a' },
           { task: text, hours: '8', by: 'b', counts: false },
@@ -38,10 +45,29 @@ function hostile(text: string) {
         share: halves,
       },
     ],
-    gates: [{ id: 'g1', name: text, at: '45 ft', opening: '4 ft', opens: text, latch: text, keys: text, share: halves }],
+    gates: [
+      {
+        id: 'g1',
+        name: text,
+        at: '45 ft',
+        opening: '4 ft',
+        opens: text,
+        latch: text,
+        keys: text,
+        share: halves,
+      },
+    ],
     common: [{ id: 'c1', name: text, notes: text, share: halves }],
     contributions: [
-      { household: 'a', kind: 'cash', amount: '5.00', date: '2027-01-01', for: 's1', note: text, struck: { on: '2027-01-02', by: 'b', why: text } },
+      {
+        household: 'a',
+        kind: 'cash',
+        amount: '5.00',
+        date: '2027-01-01',
+        for: 's1',
+        note: text,
+        struck: { on: '2027-01-02', by: 'b', why: text },
+      },
     ],
     terms: [{ topic: text, text }],
     checks: [{ what: text, answer: text, reference: text }],
@@ -65,7 +91,9 @@ function textsOffThePage({ pages }: ReadPdf): string[] {
 function textsInTheMargins({ pages }: ReadPdf): string[] {
   return pages.flatMap((page) =>
     page.texts
-      .filter(({ y, turned }) => !turned && ((y > 42 && y < 62) || (y > page.height - 54 && y < page.height - 36)))
+      .filter(
+        ({ y, turned }) => !turned && ((y > 42 && y < 62) || (y > page.height - 54 && y < page.height - 36)),
+      )
       .map(({ text }) => text.slice(0, 60)),
   )
 }
@@ -105,7 +133,10 @@ describe('a notebook that means no good', () => {
       opens: 'both ways',
       share: halves,
     }))
-    const stations = [{ at: '0 ft' }, { at: '90 m', setback: { side: 'a', distance: '40 m' }, gradeA: '-30 m', gradeB: '400 ft' }]
+    const stations = [
+      { at: '0 ft' },
+      { at: '90 m', setback: { side: 'a', distance: '40 m' }, gradeA: '-30 m', gradeB: '400 ft' },
+    ]
     const bytes = await summaryPdf(summaryInputFor(notebookWith({ sections, gates, line: { stations } })))
     const read = await readPdf(bytes)
     expect(textsOffThePage(read)).toEqual([])

@@ -12,13 +12,15 @@ const standing = {
   frozenAt: new Date('2027-03-03T19:12:00Z'),
 } as const
 
-const made = (notebook = exampleNotebook().notebook) => inkSigningPdf({ notebook, standing, fonts: printFonts() })
+const made = (notebook = exampleNotebook().notebook) =>
+  inkSigningPdf({ notebook, standing, fonts: printFonts() })
 
 describe('the paper for signing in ink', () => {
   test('names every party with its capacity, the revision and the whole hash on every page', async () => {
     const { pages } = await readPdf(await made())
     const words = wordsOf(...pages)
-    for (const who of ['Marnie Oakshott, owner', 'Tobias Oakshott, co-owner', 'Ines Vandermolen, owner']) expect(words).toContain(who)
+    for (const who of ['Marnie Oakshott, owner', 'Tobias Oakshott, co-owner', 'Ines Vandermolen, owner'])
+      expect(words).toContain(who)
     expect(words).toContain('Signing in ink: revision 7')
     for (const page of pages) {
       expect(wordsOf(page)).toContain('Revision 7')
@@ -40,6 +42,8 @@ describe('the paper for signing in ink', () => {
   })
 
   test('says so where no party has been named', async () => {
-    expect(wordsOf(...(await readPdf(await made(notebookWith().notebook))).pages)).toContain('there is nothing to sign')
+    expect(wordsOf(...(await readPdf(await made(notebookWith().notebook))).pages)).toContain(
+      'there is nothing to sign',
+    )
   })
 })

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest'
 import { breakLines, shortened } from '../../lib/pdf/breakLines.ts'
 import { columnWidths } from '../../lib/pdf/columnWidths.ts'
+import type { Mark } from '../../lib/pdf/mark.ts'
 import { type Piece, paginate } from '../../lib/pdf/paginate.ts'
 import { printer } from '../../lib/pdf/printable.ts'
-import type { Mark } from '../../lib/pdf/mark.ts'
 
 /** A face in which every character is one unit wide. */
 const oneEach = (text: string) => [...text].length
@@ -62,7 +62,14 @@ describe('the columns of a table', () => {
 })
 
 describe('pieces on pages', () => {
-  const mark = (text: string): Mark => ({ kind: 'text', text, at: { x: 0, y: 0 }, size: 8, weight: 'regular', ink: 'ink' })
+  const mark = (text: string): Mark => ({
+    kind: 'text',
+    text,
+    at: { x: 0, y: 0 },
+    size: 8,
+    weight: 'regular',
+    ink: 'ink',
+  })
   const piece = (name: string, height: number, more: Partial<Piece> = {}): Piece => ({
     height,
     before: 0,
@@ -89,7 +96,10 @@ describe('pieces on pages', () => {
   test('stand under the head of their table on a new page', () => {
     const head = piece('head', 10, { keepWithNext: true })
     const pieces = [head, piece('row 1', 60), piece('row 2', 60, { head })]
-    expect(names(paginate(pieces, 100))).toEqual([['head@0', 'row 1@10'], ['head@0', 'row 2@10']])
+    expect(names(paginate(pieces, 100))).toEqual([
+      ['head@0', 'row 1@10'],
+      ['head@0', 'row 2@10'],
+    ])
   })
 
   test('that have to stay together but are longer than a page are parted', () => {

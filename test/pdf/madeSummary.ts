@@ -35,22 +35,39 @@ export function sha256Of(bytes: string | Uint8Array): string {
   return createHash('sha256').update(bytes).digest('hex')
 }
 
-type Asked = { readonly standing?: Partial<Standing> & { kind: Standing['kind'] }; readonly signatures?: readonly Signature[] }
+type Asked = {
+  readonly standing?: Partial<Standing> & { kind: Standing['kind'] }
+  readonly signatures?: readonly Signature[]
+}
 
 /** Everything that a summary PDF is made of, from a notebook; a draft unless another standing is asked for. */
-export function summaryInputFor(read: ReadNotebook, { standing, signatures = [] }: Asked = {}): SummaryPdfInput {
+export function summaryInputFor(
+  read: ReadNotebook,
+  { standing, signatures = [] }: Asked = {},
+): SummaryPdfInput {
   const { notebook, document } = read
   const text = agreementText(document)
   const sha256 = sha256Of(text)
   const frozen = { number: 3, frozenAt: new Date('2027-03-03T19:12:00Z'), sha256 }
   const stands: Standing =
-    standing === undefined || standing.kind === 'draft' ? { kind: 'draft', sha256 } : { kind: standing.kind, ...frozen }
+    standing === undefined || standing.kind === 'draft'
+      ? { kind: 'draft', sha256 }
+      : { kind: standing.kind, ...frozen }
   return {
     title: notebookTitle(notebook),
     language: 'en',
     units: notebook.units,
-    content: summaryContent({ notebook, statement: statementOf(notebook), standing: stands, signatures, booksAsOf: '2027-04-03' }),
-    drawing: lineDrawing(notebook, { widthUnits: drawingWidth(notebook.units), words: drawingWords(notebook) }),
+    content: summaryContent({
+      notebook,
+      statement: statementOf(notebook),
+      standing: stands,
+      signatures,
+      booksAsOf: '2027-04-03',
+    }),
+    drawing: lineDrawing(notebook, {
+      widthUnits: drawingWidth(notebook.units),
+      words: drawingWords(notebook),
+    }),
     standing: stands,
     attachments: { agreementText: text, signatures },
     fonts: printFonts(),
@@ -58,7 +75,12 @@ export function summaryInputFor(read: ReadNotebook, { standing, signatures = [] 
 }
 
 /** A signature of a party of the example. */
-export function signatureOf(read: ReadNotebook, household: 'a' | 'b', partyIndex: number, drawing?: string): Signature {
+export function signatureOf(
+  read: ReadNotebook,
+  household: 'a' | 'b',
+  partyIndex: number,
+  drawing?: string,
+): Signature {
   const party = read.notebook.households[household].parties[partyIndex]
   if (party === undefined) throw new Error('no such party')
   return {

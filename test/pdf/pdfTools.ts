@@ -17,7 +17,10 @@ async function tool(name: string, debianPackage: string, args: readonly string[]
 }
 
 /** Hands the bytes to `use` as a file in a folder of its own, which is gone afterwards. */
-async function inFolder<Answer>(pdf: Uint8Array, use: (file: string, folder: string) => Promise<Answer>): Promise<Answer> {
+async function inFolder<Answer>(
+  pdf: Uint8Array,
+  use: (file: string, folder: string) => Promise<Answer>,
+): Promise<Answer> {
   const folder = mkdtempSync(path.join(tmpdir(), 'mearing-pdf-'))
   try {
     const file = path.join(folder, 'paper.pdf')
@@ -41,7 +44,10 @@ export function renderGrey(pdf: Uint8Array, dotsPerInch: number): Promise<GreyPa
     const prefix = path.join(folder, 'page')
     await tool('pdftoppm', 'poppler-utils', ['-gray', '-r', String(dotsPerInch), file, prefix])
     const listed = readdirSync(folder)
-    return listed.filter((name) => name.endsWith('.pgm')).sort().map((name) => readPgm(readFileSync(path.join(folder, name))))
+    return listed
+      .filter((name) => name.endsWith('.pgm'))
+      .sort()
+      .map((name) => readPgm(readFileSync(path.join(folder, name))))
   })
 }
 
@@ -49,11 +55,18 @@ function readPgm(bytes: Buffer): GreyPage {
   const head = /^P5\s+(\d+)\s+(\d+)\s+255\s/.exec(bytes.subarray(0, 40).toString('latin1'))
   if (!head) throw new Error('not a binary grey map of 255 levels')
   const [whole, width, height] = head
-  return { width: Number(width), height: Number(height), levels: new Uint8Array(bytes.subarray(whole.length)) }
+  return {
+    width: Number(width),
+    height: Number(height),
+    levels: new Uint8Array(bytes.subarray(whole.length)),
+  }
 }
 
 /** The ink of each point of a box of a page, row by row: 0 is white, 255 is black. */
-export function inkPoints(page: GreyPage, box: { x: number; y: number; width: number; height: number }): number[] {
+export function inkPoints(
+  page: GreyPage,
+  box: { x: number; y: number; width: number; height: number },
+): number[] {
   const points: number[] = []
   for (let y = Math.round(box.y); y < Math.round(box.y + box.height); y += 1) {
     for (let x = Math.round(box.x); x < Math.round(box.x + box.width); x += 1) {

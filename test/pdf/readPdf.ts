@@ -9,8 +9,15 @@ export type ReadText = {
   /** Set at an angle: the mark across a draft. */
   readonly turned: boolean
 }
-export type ReadPage = { readonly width: number; readonly height: number; readonly texts: readonly ReadText[] }
-export type ReadPdf = { readonly pages: readonly ReadPage[]; readonly attachments: ReadonlyMap<string, Uint8Array> }
+export type ReadPage = {
+  readonly width: number
+  readonly height: number
+  readonly texts: readonly ReadText[]
+}
+export type ReadPdf = {
+  readonly pages: readonly ReadPage[]
+  readonly attachments: ReadonlyMap<string, Uint8Array>
+}
 
 /** Reads a PDF back with another program than the one that made it: pdf.js. */
 export async function readPdf(pdf: Uint8Array): Promise<ReadPdf> {
@@ -27,11 +34,23 @@ export async function readPdf(pdf: Uint8Array): Promise<ReadPdf> {
       texts: content.items.flatMap((item) => {
         if (!('str' in item) || item.str === '') return []
         const [a = 0, b = 0, , , x = 0, y = 0] = item.transform as number[]
-        return [{ text: item.str, x, y: height - y, width: item.width, size: Math.hypot(a, b), turned: Math.abs(b) > 0.001 }]
+        return [
+          {
+            text: item.str,
+            x,
+            y: height - y,
+            width: item.width,
+            size: Math.hypot(a, b),
+            turned: Math.abs(b) > 0.001,
+          },
+        ]
       }),
     })
   }
-  const found = ((await document.getAttachments()) ?? {}) as Record<string, { filename: string; content: Uint8Array }>
+  const found = ((await document.getAttachments()) ?? {}) as Record<
+    string,
+    { filename: string; content: Uint8Array }
+  >
   const attachments = new Map(Object.values(found).map(({ filename, content }) => [filename, content]))
   await loading.destroy()
   return { pages, attachments }

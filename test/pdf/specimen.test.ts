@@ -1,11 +1,11 @@
-import fontkit from '@pdf-lib/fontkit'
 import { readdirSync, readFileSync } from 'node:fs'
+import fontkit from '@pdf-lib/fontkit'
 import { PDFDocument, type PDFFont, rgb } from 'pdf-lib'
 import { beforeAll, describe, expect, test } from 'vitest'
 import { printFonts } from '../../lib/files/printFonts.ts'
 import { facesOf } from '../../lib/pdf/faces.ts'
-import type { Mark } from '../../lib/pdf/mark.ts'
 import { bytesOf, makeDocument } from '../../lib/pdf/makeDocument.ts'
+import type { Mark } from '../../lib/pdf/mark.ts'
 import { pageSize } from '../../lib/pdf/pageSize.ts'
 import { inkPoints, renderGrey } from './pdfTools.ts'
 
@@ -21,11 +21,15 @@ const typical =
   '½⅓⅔¼¾⅛⅜⅝⅞×–—−≈→“”‘’…°²³€£¥₹′″•\uFFFD'
 
 function charactersOfWords(): string[] {
-  const files = readdirSync(wordsFolder, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.ts'))
+  const files = readdirSync(wordsFolder, { recursive: true, encoding: 'utf8' }).filter((name) =>
+    name.endsWith('.ts'),
+  )
   return files.flatMap((name) => [...readFileSync(new URL(name, wordsFolder), 'utf8')])
 }
 
-const specimen = [...new Set([...charactersOfWords(), ...typical])].filter((character) => /[^\s\p{C}]/u.test(character)).sort()
+const specimen = [...new Set([...charactersOfWords(), ...typical])]
+  .filter((character) => /[^\s\p{C}]/u.test(character))
+  .sort()
 
 const page = pageSize('ft-in')
 const [cell, columns, textSize, scale] = [32, 16, 20, 2]
@@ -80,7 +84,12 @@ async function wholeFonts(pages: readonly Mark[][]): Promise<Uint8Array> {
 }
 
 /** `points`: ink of each point of the cell, 0 to 255. `ink`: their sum, in points that are wholly black. */
-type Inked = { readonly character: string; readonly weight: string; readonly ink: number; readonly points: readonly number[] }
+type Inked = {
+  readonly character: string
+  readonly weight: string
+  readonly ink: number
+  readonly points: readonly number[]
+}
 
 async function inkOf(pdf: Uint8Array, pages: readonly Mark[][]): Promise<Inked[]> {
   const painted = await renderGrey(pdf, 72 * scale)
@@ -88,9 +97,21 @@ async function inkOf(pdf: Uint8Array, pages: readonly Mark[][]): Promise<Inked[]
     marks.flatMap((mark) => {
       const sheet = painted[number]
       if (mark.kind !== 'text' || sheet === undefined) return []
-      const box = { x: (mark.at.x - 4) * scale, y: (mark.at.y - 22) * scale, width: 31 * scale, height: cell * scale }
+      const box = {
+        x: (mark.at.x - 4) * scale,
+        y: (mark.at.y - 22) * scale,
+        width: 31 * scale,
+        height: cell * scale,
+      }
       const points = inkPoints(sheet, box)
-      return [{ character: mark.text, weight: mark.weight, points, ink: points.reduce((sum, one) => sum + one, 0) / 255 }]
+      return [
+        {
+          character: mark.text,
+          weight: mark.weight,
+          points,
+          ink: points.reduce((sum, one) => sum + one, 0) / 255,
+        },
+      ]
     }),
   )
 }
@@ -102,7 +123,12 @@ describe('every character of the program’s words, and typical ones of names', 
 
   beforeAll(async () => {
     const { width, height } = page
-    const made = await makeDocument(pages, { ...page, width, height }, { title: 'Specimen', language: 'en' }, printFonts())
+    const made = await makeDocument(
+      pages,
+      { ...page, width, height },
+      { title: 'Specimen', language: 'en' },
+      printFonts(),
+    )
     part = await inkOf(await bytesOf(made), pages)
     whole = await inkOf(await wholeFonts(pages), pages)
   })
@@ -115,7 +141,9 @@ describe('every character of the program’s words, and typical ones of names', 
 
   test('leaves ink on the page', () => {
     expect(part).toHaveLength(specimen.length * 2)
-    expect(part.filter(({ ink }) => ink < 2).map(({ character, weight }) => `${character} ${weight}`)).toEqual([])
+    expect(
+      part.filter(({ ink }) => ink < 2).map(({ character, weight }) => `${character} ${weight}`),
+    ).toEqual([])
   })
 
   test('leaves the ink that the whole font leaves', () => {

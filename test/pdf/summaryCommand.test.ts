@@ -19,9 +19,14 @@ type Ended = { readonly status: number; readonly out: string; readonly error: st
 function summary(args: readonly string[], environment: Record<string, string> = {}): Promise<Ended> {
   const command = ['--import', 'tsx', 'lib/commands/summary.ts', ...args]
   return new Promise((resolve) => {
-    execFile(process.execPath, command, { cwd: root, env: { ...process.env, ...environment } }, (failed, out, error) => {
-      resolve({ status: failed ? Number(failed.code) : 0, out, error })
-    })
+    execFile(
+      process.execPath,
+      command,
+      { cwd: root, env: { ...process.env, ...environment } },
+      (failed, out, error) => {
+        resolve({ status: failed ? Number(failed.code) : 0, out, error })
+      },
+    )
   })
 }
 
@@ -32,13 +37,19 @@ describe('npm run -s summary -- FILE OUT.pdf', { timeout: 120_000 }, () => {
     expect(await summary([example, target])).toEqual({ status: 0, out: '', error: '' })
     const { pages, attachments } = await readPdf(readFileSync(target))
     const agreement = attachments.get('agreement.json') ?? new Uint8Array()
-    expect(pages[0]?.texts.map(({ text }) => text)).toContain(`SHA-256 of agreement.json: ${sha256Of(agreement)}`)
+    expect(pages[0]?.texts.map(({ text }) => text)).toContain(
+      `SHA-256 of agreement.json: ${sha256Of(agreement)}`,
+    )
   })
 
   test('writes the same bytes again, and a date only where SOURCE_DATE_EPOCH gives one', async () => {
     const file = path.join(folder, 'least.json')
     writeFileSync(file, JSON.stringify(least))
-    const [first, second, dated] = [path.join(folder, 'b.pdf'), path.join(folder, 'c.pdf'), path.join(folder, 'd.pdf')]
+    const [first, second, dated] = [
+      path.join(folder, 'b.pdf'),
+      path.join(folder, 'c.pdf'),
+      path.join(folder, 'd.pdf'),
+    ]
     await Promise.all([summary([file, first]), summary([file, second])])
     await summary([file, dated], { SOURCE_DATE_EPOCH: '1800000000' })
     expect(sha256Of(readFileSync(second))).toBe(sha256Of(readFileSync(first)))
@@ -48,7 +59,19 @@ describe('npm run -s summary -- FILE OUT.pdf', { timeout: 120_000 }, () => {
   })
 
   test.each([
-    ['a share that can’t be worked out', { common: [{ id: 'c', materials: [{ quantity: '1', unitPrice: '1', suppliedBy: 'bought' }], share: { together: { principle: 'benefit', a: '0', b: '0' } } }] }, /^common\[0\]\.share\.together: /],
+    [
+      'a share that can’t be worked out',
+      {
+        common: [
+          {
+            id: 'c',
+            materials: [{ quantity: '1', unitPrice: '1', suppliedBy: 'bought' }],
+            share: { together: { principle: 'benefit', a: '0', b: '0' } },
+          },
+        ],
+      },
+      /^common\[0\]\.share\.together: /,
+    ],
     ['a field that does not hold', { currency: 'dollars' }, /^currency: /],
   ])('ends with status 1, the path of the fault and no file on %s', async (_, more, fault) => {
     const [file, target] = [path.join(folder, 'bad.json'), path.join(folder, 'bad.pdf')]
@@ -61,7 +84,11 @@ describe('npm run -s summary -- FILE OUT.pdf', { timeout: 120_000 }, () => {
   })
 
   test('ends with status 1 where a file can’t be read or written, or is not named', async () => {
-    const runs = [[example], [path.join(folder, 'none.json'), path.join(folder, 'e.pdf')], [example, path.join(folder, 'none/e.pdf')]]
+    const runs = [
+      [example],
+      [path.join(folder, 'none.json'), path.join(folder, 'e.pdf')],
+      [example, path.join(folder, 'none/e.pdf')],
+    ]
     for (const args of runs) {
       const ended = await summary(args)
       expect(ended.status).toBe(1)

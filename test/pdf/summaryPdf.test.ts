@@ -1,9 +1,9 @@
 import { beforeAll, describe, expect, test } from 'vitest'
-import { statementFile } from '../../lib/core/shares/statementFile.ts'
+import { minorUnits } from '../../lib/core/amounts/money.ts'
 import { statementOf } from '../../lib/core/shares/statement.ts'
+import { statementFile } from '../../lib/core/shares/statementFile.ts'
 import { summaryPdf } from '../../lib/pdf/summaryPdf.ts'
 import { moneyWords } from '../../lib/words/money.ts'
-import { minorUnits } from '../../lib/core/amounts/money.ts'
 import { exampleNotebook, notebookWith, sha256Of, signatureOf, summaryInputFor } from './madeSummary.ts'
 import { qpdfCheck, renderGrey } from './pdfTools.ts'
 import { type ReadPdf, readPdf, wordsOf } from './readPdf.ts'
@@ -20,7 +20,8 @@ beforeAll(async () => {
 
 /** Every amount of money of the statement, as the file writes it: all but ids, kinds, hours and the currency. */
 function amountsIn(value: unknown, key = ''): string[] {
-  if (typeof value === 'string') return /hours|id|kind|currency|from|to$/i.test(key) && key !== 'total' ? [] : [value]
+  if (typeof value === 'string')
+    return /hours|id|kind|currency|from|to$/i.test(key) && key !== 'total' ? [] : [value]
   if (value === null || typeof value !== 'object') return []
   if (key === 'giftHours') return []
   return Object.entries(value).flatMap(([inner, one]) => amountsIn(one, inner))
@@ -77,8 +78,12 @@ describe('the summary as a PDF', () => {
   })
 
   test('marks every page of a draft across, and no page of a revision', async () => {
-    expect(draft.pages.every((page) => page.texts.some(({ turned, text }) => turned && text === 'DRAFT'))).toBe(true)
-    const revision = await readPdf(await summaryPdf(summaryInputFor(example, { standing: { kind: 'signed' } })))
+    expect(
+      draft.pages.every((page) => page.texts.some(({ turned, text }) => turned && text === 'DRAFT')),
+    ).toBe(true)
+    const revision = await readPdf(
+      await summaryPdf(summaryInputFor(example, { standing: { kind: 'signed' } })),
+    )
     for (const page of revision.pages) {
       expect(page.texts.some(({ turned }) => turned)).toBe(false)
       expect(page.texts.map(({ text }) => text)).toContain('Revision 3')
@@ -98,7 +103,9 @@ describe('the summary as a PDF', () => {
     const input = summaryInputFor(example, { standing: { kind: 'up for signing' }, signatures })
     const read = await readPdf(await summaryPdf(input))
     expect([...read.attachments.keys()].sort()).toEqual(['agreement.json', 'signatures.json'])
-    const kept = JSON.parse(new TextDecoder().decode(read.attachments.get('signatures.json'))) as { typedName: string }[]
+    const kept = JSON.parse(new TextDecoder().decode(read.attachments.get('signatures.json'))) as {
+      typedName: string
+    }[]
     expect(kept.map(({ typedName }) => typedName)).toEqual(['Marnie Oakshott', 'Ines Vandermolen'])
     const words = wordsOf(...read.pages)
     expect(words).toContain('4 March 2027, 20:01 UTC')
@@ -138,7 +145,12 @@ describe('the summary as a PDF', () => {
   })
 
   test('repeats the head of a table where the table goes on on another page', async () => {
-    const contributions = Array.from({ length: 120 }, () => ({ household: 'a', kind: 'cash', amount: '1.00', date: '2027-01-02' }))
+    const contributions = Array.from({ length: 120 }, () => ({
+      household: 'a',
+      kind: 'cash',
+      amount: '1.00',
+      date: '2027-01-02',
+    }))
     const read = await readPdf(await summaryPdf(summaryInputFor(notebookWith({ contributions }))))
     const withEntries = read.pages.filter((page) => wordsOf(page).includes('2 January 2027'))
     expect(withEntries.length).toBeGreaterThan(2)

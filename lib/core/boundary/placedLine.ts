@@ -28,7 +28,9 @@ export type PlacedGate = Stretch & {
 /** Places everything that has a place. Order of the file is kept. */
 export function placedLine(notebook: Notebook): PlacedLine {
   const { line } = notebook
-  const stations = line.stations.flatMap(({ at }, index) => (at === '' ? [] : [{ index, at: lengthOf(at), typed: at }]))
+  const stations = line.stations.flatMap(({ at }, index) =>
+    at === '' ? [] : [{ index, at: lengthOf(at), typed: at }],
+  )
   const sections = notebook.sections.flatMap((section, index) => placedSection(section, index) ?? [])
   const gates = notebook.gates.flatMap((gate, index) => placedGate(notebook, gate, index) ?? [])
   const places = [...stations.map(({ at }) => at), ...sections.flatMap(ends), ...gates.flatMap(ends)]
@@ -44,7 +46,9 @@ export function placedLine(notebook: Notebook): PlacedLine {
     gates,
     notes: [
       ...(compareLengths(start, end) === 0 ? [{ kind: 'nothing-to-draw' as const }] : []),
-      ...line.stations.flatMap(({ at }, station) => (at === '' ? [{ kind: 'station-without-place' as const, station }] : [])),
+      ...line.stations.flatMap(({ at }, station) =>
+        at === '' ? [{ kind: 'station-without-place' as const, station }] : [],
+      ),
       ...(setbackPoints(line.stations).length === 0 ? [{ kind: 'setbacks-unknown' as const }] : []),
       ...(line.stations.some(({ at, gradeA, gradeB }) => at !== '' && (gradeA !== '' || gradeB !== ''))
         ? []
@@ -74,7 +78,11 @@ function placedGate(notebook: Notebook, gate: Gate, index: number): PlacedGate |
   return { index, gate, from, to: addRatios(middle, half), toward: opensToward(notebook, gate.opens) }
 }
 
-function sectionNotes(notebook: Notebook, placed: readonly PlacedSection[], lineEnd: Millimetres): DrawingNote[] {
+function sectionNotes(
+  notebook: Notebook,
+  placed: readonly PlacedSection[],
+  lineEnd: Millimetres,
+): DrawingNote[] {
   return [
     ...notebook.sections.flatMap((section, index): DrawingNote[] => {
       if (section.from === '' || section.to === '') return [{ kind: 'section-without-place', section: index }]
@@ -97,7 +105,9 @@ function gateNotes(
   const inSection = (gate: PlacedGate) =>
     sections.some((one) => compareLengths(one.from, gate.from) <= 0 && compareLengths(gate.to, one.to) <= 0)
   return [
-    ...notebook.gates.flatMap(({ at }, gate) => (at === '' ? [{ kind: 'gate-without-place' as const, gate }] : [])),
+    ...notebook.gates.flatMap(({ at }, gate) =>
+      at === '' ? [{ kind: 'gate-without-place' as const, gate }] : [],
+    ),
     ...placed.flatMap((one): DrawingNote[] => [
       ...(one.gate.opening === '' ? [{ kind: 'gate-without-opening' as const, gate: one.index }] : []),
       ...(compareLengths(one.to, lineEnd) > 0 || one.from.over < 0n
@@ -105,7 +115,9 @@ function gateNotes(
         : inSection(one)
           ? []
           : [{ kind: 'gate-outside-sections' as const, gate: one.index }]),
-      ...(one.toward.length === 0 && one.gate.opening !== '' ? [{ kind: 'swing-unknown' as const, gate: one.index }] : []),
+      ...(one.toward.length === 0 && one.gate.opening !== ''
+        ? [{ kind: 'swing-unknown' as const, gate: one.index }]
+        : []),
     ]),
     ...overlaps(placed).map(([gate, other]) => ({ kind: 'gates-overlap' as const, gate, other })),
   ]

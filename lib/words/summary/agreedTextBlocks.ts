@@ -12,7 +12,12 @@ export function agreedTextBlocks(notebook: Notebook): Block[] {
     { kind: 'heading', level: 1, id: 'terms', text: 'Terms' },
     terms.length === 0
       ? { kind: 'paragraph', text: 'No terms have been written down.' }
-      : { kind: 'list', items: terms.map(({ topic, text }) => [topicWords(topic), typedSentence(text)].filter(Boolean).join(' ')) },
+      : {
+          kind: 'list',
+          items: terms.map(({ topic, text }) =>
+            [topicWords(topic), typedSentence(text)].filter(Boolean).join(' '),
+          ),
+        },
     ...checkBlocks(notebook),
     { kind: 'heading', level: 1, id: 'decisions', text: 'Decisions' },
     decisions.length === 0
@@ -35,7 +40,9 @@ function checkBlocks(notebook: Notebook): Block[] {
   const done = notebook.checks.filter((check) => check.done)
   return [
     { kind: 'heading', level: 1, id: 'checks', text: 'What was asked before building' },
-    ...(notebook.checks.length === 0 ? [{ kind: 'paragraph' as const, text: 'Nobody has been asked yet.' }] : []),
+    ...(notebook.checks.length === 0
+      ? [{ kind: 'paragraph' as const, text: 'Nobody has been asked yet.' }]
+      : []),
     ...(open.length === 0
       ? []
       : [
@@ -60,7 +67,10 @@ function checkTable(notebook: Notebook, caption: string, checks: readonly Check[
         check.what.trim() || 'Not named yet',
         check.who === '' ? 'not said yet' : householdName(notebook, check.who),
         check.on === '' ? '–' : unbroken(dayWords(check.on)),
-        [typedSentence(check.answer) || 'No answer yet.', check.reference.trim() && `See: ${check.reference.trim()}`]
+        [
+          typedSentence(check.answer) || 'No answer yet.',
+          check.reference.trim() && `See: ${check.reference.trim()}`,
+        ]
           .filter(Boolean)
           .join(' '),
       ],

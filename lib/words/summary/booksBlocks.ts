@@ -15,13 +15,17 @@ import { unbroken } from './unbroken.ts'
 /** What has been given so far, the balance, and the one payment that evens the two. */
 export function booksBlocks({ notebook, statement, standing, booksAsOf }: SummaryInput): Block[] {
   const day = booksAsOf === undefined ? '' : ` as of ${unbroken(dayWords(booksAsOf))}`
-  const apart = standing.kind === 'draft' ? '' : ' Receipts are kept apart from what is signed, and change nothing in it.'
+  const apart =
+    standing.kind === 'draft' ? '' : ' Receipts are kept apart from what is signed, and change nothing in it.'
   const entries = notebook.contributions
   return [
     { kind: 'heading', level: 1, id: 'books', text: `What has been given so far${day}` },
     {
       kind: 'paragraph',
-      text: entries.length === 0 ? `Nothing has been given yet.${apart}` : `Only what has been given counts here.${apart}`,
+      text:
+        entries.length === 0
+          ? `Nothing has been given yet.${apart}`
+          : `Only what has been given counts here.${apart}`,
     },
     ...(entries.length === 0 ? [] : [entryTable(notebook)]),
     ...(statement.ok
@@ -44,12 +48,18 @@ function entryRow(notebook: Notebook, entry: Contribution): TableRow {
   const amount = contributionAmount(given, digitsOf(notebook))
   const words = moneyWords(entry.kind === 'refund' ? -amount : amount, notebook.currency)
   const taken =
-    struck && `Struck on ${dayWords(struck.on)} by ${householdName(notebook, struck.by)}${struck.why.trim() ? `: ${struck.why.trim()}` : ''}`
+    struck &&
+    `Struck on ${dayWords(struck.on)} by ${householdName(notebook, struck.by)}${struck.why.trim() ? `: ${struck.why.trim()}` : ''}`
   return {
     cells: [
       unbroken(dayWords(entry.date)),
       householdName(notebook, entry.household),
-      [taken, kindOfEntry(entry), forWhat(notebook, entry.for), entry.note.trim() && `Note: ${entry.note.trim()}`]
+      [
+        taken,
+        kindOfEntry(entry),
+        forWhat(notebook, entry.for),
+        entry.note.trim() && `Note: ${entry.note.trim()}`,
+      ]
         .map((part) => typedSentence(part ?? ''))
         .filter(Boolean)
         .join(' '),
@@ -94,15 +104,25 @@ function balanceBlocks(notebook: Notebook, statement: Balanced): Block[] {
       kind: 'table',
       caption: 'The balance',
       columns: balanceColumns(notebook),
-      rows: [{ cells: row('Asked for', statement.asked) }, { cells: row('Given so far', statement.contributed) }],
+      rows: [
+        { cells: row('Asked for', statement.asked) },
+        { cells: row('Given so far', statement.contributed) },
+      ],
       foot: row('Balance: still to give', statement.balance),
     },
-    { kind: 'paragraph', text: `A minus in the balance means that the household has given more than it is asked for. ${open} ${evening}` },
+    {
+      kind: 'paragraph',
+      text: `A minus in the balance means that the household has given more than it is asked for. ${open} ${evening}`,
+    },
   ]
 }
 
 function givenBlocks(notebook: Notebook, given: ForBoth<Minor>): Block[] {
-  const cells = ['Given so far', moneyWords(given.a, notebook.currency), moneyWords(given.b, notebook.currency)]
+  const cells = [
+    'Given so far',
+    moneyWords(given.a, notebook.currency),
+    moneyWords(given.b, notebook.currency),
+  ]
   return [
     { kind: 'table', caption: 'Given so far', columns: balanceColumns(notebook), rows: [{ cells }] },
     { kind: 'paragraph', text: 'The balance can’t be told until the shares can be worked out.' },
@@ -110,5 +130,8 @@ function givenBlocks(notebook: Notebook, given: ForBoth<Minor>): Block[] {
 }
 
 function balanceColumns(notebook: Notebook) {
-  return [{ title: '' }, ...households.map((household) => ({ title: householdStart(notebook, household), figure: true }))]
+  return [
+    { title: '' },
+    ...households.map((household) => ({ title: householdStart(notebook, household), figure: true })),
+  ]
 }

@@ -17,7 +17,12 @@ export function buildBlocks(notebook: Notebook): Block[] {
       ? []
       : [{ kind: 'paragraph' as const, text: 'No section and no gate has been laid out yet.' }]),
     ...sections.flatMap((section, index): Block[] => [
-      { kind: 'heading', level: 2, id: `build-section-${index + 1}`, text: itemTitle('section', index, section.name) },
+      {
+        kind: 'heading',
+        level: 2,
+        id: `build-section-${index + 1}`,
+        text: itemTitle('section', index, section.name),
+      },
       { kind: 'paragraph', text: sectionWords(notebook, section) },
     ]),
     ...gates.flatMap((gate, index): Block[] => [
@@ -32,7 +37,9 @@ export function buildBlocks(notebook: Notebook): Block[] {
           {
             kind: 'list' as const,
             items: common.map((cost, index) =>
-              [typedSentence(itemTitle('common', index, cost.name)), typedSentence(cost.notes)].filter(Boolean).join(' '),
+              [typedSentence(itemTitle('common', index, cost.name)), typedSentence(cost.notes)]
+                .filter(Boolean)
+                .join(' '),
             ),
           },
         ]),
@@ -46,7 +53,9 @@ function sectionWords(notebook: Notebook, section: Section): string {
       ? 'Where it begins and ends has not been said yet.'
       : `It runs from ${unbroken(from)} to ${unbroken(to)} along the line.`,
     heightWords(notebook, height.agreed, height.measuredFrom),
-    from === '' || to === '' ? '' : setbackSentence(notebook, 'The middle of the fence', lengthOf(from), lengthOf(to)),
+    from === '' || to === ''
+      ? ''
+      : setbackSentence(notebook, 'The middle of the fence', lengthOf(from), lengthOf(to)),
     labelled('Face', section.face),
     labelled('Infill', section.infill),
     labelled('Drainage', section.drainage),
@@ -71,7 +80,9 @@ function heightWords(notebook: Notebook, agreed: string, from: MeasuredFrom): st
 function setbackSentence(notebook: Notebook, subject: string, from: Millimetres, to: Millimetres): string {
   const along = setbackAlong(notebook.line.stations, from, to)
   if (along === undefined) return 'No station says how far from the line it stands.'
-  const rest = along.whole ? '' : ' Part of it lies past the stations, and for that part nothing has been said.'
+  const rest = along.whole
+    ? ''
+    : ' Part of it lies past the stations, and for that part nothing has been said.'
   return `${subject} stands ${setbackRange(notebook, along.least, along.most)}.${rest}`
 }
 
@@ -80,7 +91,8 @@ function setbackRange(notebook: Notebook, least: Millimetres, most: Millimetres)
     const size = setback.over < 0n ? ratio(-setback.over, setback.under) : setback
     return unbroken(lengthWords(size, notebook.units))
   }
-  const land = (setback: Millimetres) => `on the land of ${householdName(notebook, setback.over > 0n ? 'a' : 'b')}`
+  const land = (setback: Millimetres) =>
+    `on the land of ${householdName(notebook, setback.over > 0n ? 'a' : 'b')}`
   if (least.over === 0n && most.over === 0n) return 'on the line'
   if (least.over < 0n && most.over > 0n) {
     return `on both sides of the line in turn: up to ${words(least)} ${land(least)}, and up to ${words(most)} ${land(most)}`
@@ -102,10 +114,14 @@ function gateWords(notebook: Notebook, gate: Gate): string {
     gate.at === ''
       ? 'Where it stands along the line has not been said yet.'
       : `Its middle is ${unbroken(gate.at)} from the start of the line.`,
-    gate.opening === '' ? 'How wide it opens has not been said yet.' : `The clear opening is ${unbroken(gate.opening)} wide.`,
+    gate.opening === ''
+      ? 'How wide it opens has not been said yet.'
+      : `The clear opening is ${unbroken(gate.opening)} wide.`,
     stands,
-    gate.at === '' ? '' : setbackSentence(notebook, 'The middle of the gate', lengthOf(gate.at), lengthOf(gate.at)),
-    useWords(notebook, gate),
+    gate.at === ''
+      ? ''
+      : setbackSentence(notebook, 'The middle of the gate', lengthOf(gate.at), lengthOf(gate.at)),
+    passageWords(notebook, gate),
     labelled('Opens', gate.opens),
     labelled('Latch', gate.latch),
     labelled('Keys', gate.keys),
@@ -114,14 +130,17 @@ function gateWords(notebook: Notebook, gate: Gate): string {
   ])
 }
 
-function useWords(notebook: Notebook, { uses }: Gate): string {
+function passageWords(notebook: Notebook, { uses }: Gate): string {
   if (uses.a === '' && uses.b === '') return ''
   const passages = (count: string) => unbroken(count === '1' ? '1 time' : `${count || '0'} times`)
   return `${householdStart(notebook, 'a')} goes through it ${passages(uses.a)} a week, and ${householdName(notebook, 'b')} ${passages(uses.b)}.`
 }
 
 /** Who owns it afterwards, and who keeps it. */
-function keepingWords(notebook: Notebook, { owner, upkeep }: { readonly owner: Keeper; readonly upkeep: Keeper }): string {
+function keepingWords(
+  notebook: Notebook,
+  { owner, upkeep }: { readonly owner: Keeper; readonly upkeep: Keeper },
+): string {
   if (owner !== '' && owner === upkeep) {
     return owner === 'both'
       ? 'Both households own it afterwards and keep it in good order.'
@@ -131,7 +150,10 @@ function keepingWords(notebook: Notebook, { owner, upkeep }: { readonly owner: K
 }
 
 function keeperWords(notebook: Notebook, keeper: Keeper, verb: 'own' | 'keep', what: string): string {
-  if (keeper === '') return verb === 'own' ? 'Who owns it afterwards has not been said yet.' : 'Who keeps it in good order has not been said yet.'
+  if (keeper === '')
+    return verb === 'own'
+      ? 'Who owns it afterwards has not been said yet.'
+      : 'Who keeps it in good order has not been said yet.'
   if (keeper === 'both') return `Both households ${verb} ${what}.`
   return `${householdStart(notebook, keeper)} ${verb}s ${what}.`
 }

@@ -34,7 +34,7 @@ const cautions: readonly Caution[] = [
   },
   {
     title: 'Pools, walls, wind and livestock',
-    text: 'Have a licensed designer plan a pool barrier, a retaining wall, or a fence that must stand up to wind or hold livestock.',
+    text: 'A pool barrier and a retaining wall need a licensed designer. So does a fence that must stand up to wind or hold livestock.',
   },
   {
     title: 'Work safely',

@@ -23,8 +23,19 @@ export function costBlocks(input: SummaryInput): Block[] {
     { kind: 'heading', level: 1, id: 'costs', text: 'What each part costs, and how it is shared' },
     ...(places.length === 0
       ? [{ kind: 'paragraph' as const, text: 'There is nothing to price yet.' }]
-      : [{ kind: 'paragraph' as const, text: `All money is in ${notebook.currency}. Each line is rounded once. A credit is taken off, so it has a minus.` }]),
-    ...places.flatMap((place) => itemBlocks(notebook, place, shared.find((item) => item.path === place.path))),
+      : [
+          {
+            kind: 'paragraph' as const,
+            text: `All money is in ${notebook.currency}. Each line is rounded once. A credit is taken off, so it has a minus.`,
+          },
+        ]),
+    ...places.flatMap((place) =>
+      itemBlocks(
+        notebook,
+        place,
+        shared.find((item) => item.path === place.path),
+      ),
+    ),
   ]
 }
 
@@ -40,8 +51,13 @@ function itemBlocks(notebook: Notebook, place: Place, shared: ItemShares | undef
     { kind: 'heading', level: 2, id: `costs-${kind}-${index + 1}`, text: itemTitle(kind, index, item.name) },
     ...(item.materials.length > 0 ? [materialsTable(notebook, item.materials, shared)] : []),
     ...(counted.length > 0 ? [labourTable(notebook, counted, shared)] : []),
-    ...(item.materials.length + counted.length > 0 ? [] : [{ kind: 'paragraph' as const, text: 'It has no cost lines and no work lines yet.' }]),
-    ...giftBlocks(notebook, item.labour.filter((line) => !line.counts)),
+    ...(item.materials.length + counted.length > 0
+      ? []
+      : [{ kind: 'paragraph' as const, text: 'It has no cost lines and no work lines yet.' }]),
+    ...giftBlocks(
+      notebook,
+      item.labour.filter((line) => !line.counts),
+    ),
     ...unpricedBlocks(item.materials, counted),
     ...(shared === undefined
       ? [{ kind: 'paragraph' as const, text: 'How this part is shared can’t be worked out yet.' }]
@@ -49,7 +65,11 @@ function itemBlocks(notebook: Notebook, place: Place, shared: ItemShares | undef
   ]
 }
 
-function materialsTable(notebook: Notebook, lines: readonly CostLine[], shared: ItemShares | undefined): Block {
+function materialsTable(
+  notebook: Notebook,
+  lines: readonly CostLine[],
+  shared: ItemShares | undefined,
+): Block {
   const digits = digitsOf(notebook)
   return {
     kind: 'table',
@@ -66,7 +86,9 @@ function materialsTable(notebook: Notebook, lines: readonly CostLine[], shared: 
       const amount = costLineAmount(line, digits)
       return {
         cells: [
-          line.credit ? `${line.what.trim() || 'Not named yet'} (credit)` : line.what.trim() || 'Not named yet',
+          line.credit
+            ? `${line.what.trim() || 'Not named yet'} (credit)`
+            : line.what.trim() || 'Not named yet',
           unbroken(`${line.quantity} ${line.unit}`),
           line.unitPrice === '' ? notPriced : line.unitPrice,
           line.taxPercent === '0' ? 'none' : unbroken(`${line.taxPercent} %`),
@@ -75,17 +97,25 @@ function materialsTable(notebook: Notebook, lines: readonly CostLine[], shared: 
         ],
       }
     }),
-    ...(shared && { foot: ['Materials in all', '', '', '', '', moneyWords(shared.materialsTotal, notebook.currency)] }),
+    ...(shared && {
+      foot: ['Materials in all', '', '', '', '', moneyWords(shared.materialsTotal, notebook.currency)],
+    }),
   }
 }
 
 /** A credit that nobody "supplied" was paid back to whoever bought. */
 function suppliedWords(notebook: Notebook, line: CostLine): string {
   if (line.suppliedBy === 'bought') return line.credit ? 'paid back' : 'bought'
-  return line.credit ? `kept by ${householdName(notebook, line.suppliedBy)}` : `given by ${householdName(notebook, line.suppliedBy)}`
+  return line.credit
+    ? `kept by ${householdName(notebook, line.suppliedBy)}`
+    : `given by ${householdName(notebook, line.suppliedBy)}`
 }
 
-function labourTable(notebook: Notebook, lines: readonly LabourLine[], shared: ItemShares | undefined): Block {
+function labourTable(
+  notebook: Notebook,
+  lines: readonly LabourLine[],
+  shared: ItemShares | undefined,
+): Block {
   const digits = digitsOf(notebook)
   return {
     kind: 'table',
@@ -107,7 +137,13 @@ function labourTable(notebook: Notebook, lines: readonly LabourLine[], shared: I
       ],
     })),
     ...(shared && {
-      foot: ['Work in all', '', hoursText(shared.hours.hours), '', moneyWords(shared.labourTotal, notebook.currency)],
+      foot: [
+        'Work in all',
+        '',
+        hoursText(shared.hours.hours),
+        '',
+        moneyWords(shared.labourTotal, notebook.currency),
+      ],
     }),
   }
 }
@@ -135,7 +171,9 @@ function unpricedBlocks(materials: readonly CostLine[], labour: readonly LabourL
     ...labour.filter((line) => line.rate === '').map((line) => line.task),
   ].map((name) => name.trim() || 'a line with no name')
   if (unpriced.length === 0) return []
-  return [{ kind: 'paragraph', text: `Not priced yet, and counted as nothing so far: ${spokenList(unpriced)}.` }]
+  return [
+    { kind: 'paragraph', text: `Not priced yet, and counted as nothing so far: ${spokenList(unpriced)}.` },
+  ]
 }
 
 function potBlocks(
@@ -150,8 +188,13 @@ function potBlocks(
   })
   const { pots } = item
   // A pot without any line needs no sentence.
-  const empty = [...(lines.materials.length === 0 ? ['Materials'] : []), ...(lines.labour.length === 0 ? ['Labour'] : [])]
-  const sentences = itemShareSentences(item, shareNames(notebook, uses)).filter(({ pot }) => !empty.includes(pot))
+  const empty = [
+    ...(lines.materials.length === 0 ? ['Materials'] : []),
+    ...(lines.labour.length === 0 ? ['Labour'] : []),
+  ]
+  const sentences = itemShareSentences(item, shareNames(notebook, uses)).filter(
+    ({ pot }) => !empty.includes(pot),
+  )
   return [
     {
       kind: 'table',
@@ -164,11 +207,18 @@ function potBlocks(
       ],
       rows:
         pots.form === 'together'
-          ? [row(`Materials ${money(item.materialsTotal)} and work ${money(item.labourTotal)} together`, pots.together)]
+          ? [
+              row(
+                `Materials ${money(item.materialsTotal)} and work ${money(item.labourTotal)} together`,
+                pots.together,
+              ),
+            ]
           : [row('Materials', pots.materials), row('Work', pots.labour)],
       foot: row('This part in all', item).cells,
     },
-    ...sentences.map(({ pot, sentence }): Block => ({ kind: 'paragraph', text: `${potWords[pot] ?? pot}. ${sentence}` })),
+    ...sentences.map(
+      ({ pot, sentence }): Block => ({ kind: 'paragraph', text: `${potWords[pot] ?? pot}. ${sentence}` }),
+    ),
   ]
 }
 

@@ -10,9 +10,12 @@ import { unbroken } from './unbroken.ts'
 export function drawingDescription(notebook: Notebook): DrawingBlock {
   const placed = placedLine(notebook)
   const sections = placed.sections.map(
-    ({ section, index }) => `${itemTitle('section', index, section.name)}, ${unbroken(section.from)} to ${unbroken(section.to)}`,
+    ({ section, index }) =>
+      `${itemTitle('section', index, section.name)}. It runs from ${unbroken(section.from)} to ${unbroken(section.to)}.`,
   )
-  const gates = placed.gates.map(({ gate, index }) => `${itemTitle('gate', index, gate.name)}, middle at ${unbroken(gate.at)}`)
+  const gates = placed.gates.map(
+    ({ gate, index }) => `${itemTitle('gate', index, gate.name)}. Its middle is at ${unbroken(gate.at)}.`,
+  )
   const parts = [...sections, ...gates]
   return {
     kind: 'drawing',
@@ -20,7 +23,7 @@ export function drawingDescription(notebook: Notebook): DrawingBlock {
     description:
       parts.length === 0
         ? 'The boundary line, with nothing on it yet.'
-        : `The boundary line from above and from the side. Along it from the start: ${parts.join('; ')}.`,
+        : `The boundary line from above and from the side. ${parts.join(' ')}`,
     notes: placed.notes.map((note) => drawingNoteText(notebook, note)),
   }
 }

@@ -37,7 +37,9 @@ export function paperScaleWords(millimetresPerUnit: number): string {
 
 function exaggeration(what: string, more: string, less: string, times: number): string {
   if (times === 1) return `${what} are to scale.`
-  return times > 1 ? `${what} are drawn ${times.toLocaleString('en-US')} times ${more} than to scale.` : `${what} are drawn ${less} than to scale.`
+  return times > 1
+    ? `${what} are drawn ${times.toLocaleString('en-US')} times ${more} than to scale.`
+    : `${what} are drawn ${less} than to scale.`
 }
 
 function sectionLine(notebook: Notebook, index: number): string {
@@ -52,6 +54,11 @@ function gateLine(notebook: Notebook, index: number): string {
   if (gate === undefined) return ''
   const name = gate.name.trim() === '' ? '' : ` ${gate.name.trim()}`
   const wide = gate.opening === '' ? '' : `, ${unbroken(gate.opening)} wide`
-  const land = { line: ', on the line', a: `, on the land of ${householdName(notebook, 'a')}`, b: `, on the land of ${householdName(notebook, 'b')}`, '': '' }[gate.stands]
+  const land = {
+    line: ', on the line',
+    a: `, on the land of ${householdName(notebook, 'a')}`,
+    b: `, on the land of ${householdName(notebook, 'b')}`,
+    '': '',
+  }[gate.stands]
   return `Gate\u00A0${index + 1}${name}${wide}${land}`
 }

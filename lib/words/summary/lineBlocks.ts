@@ -20,7 +20,8 @@ export function lineBlocks(notebook: Notebook): Block[] {
 }
 
 function lineWords({ line }: Notebook): string {
-  const start = line.start.trim() === '' ? 'Its start has not been described yet' : `It starts at: ${line.start.trim()}`
+  const start =
+    line.start.trim() === '' ? 'Its start has not been described yet' : `It starts at: ${line.start.trim()}`
   const end = line.end.trim() === '' ? 'Its end has not been described yet' : `It ends at: ${line.end.trim()}`
   const evidence =
     line.evidence === ''
@@ -66,7 +67,9 @@ function stationTable(notebook: Notebook): Block {
 function setbackWords(notebook: Notebook, { setback }: Station): string {
   if (setback === undefined || setback.distance === '') return 'not said yet'
   const distance = unbroken(setback.distance)
-  return setback.side === '' ? `${distance} from the line` : `${distance} on the land of ${householdName(notebook, setback.side)}`
+  return setback.side === ''
+    ? `${distance} from the line`
+    : `${distance} on the land of ${householdName(notebook, setback.side)}`
 }
 
 function typed(length: string): string {

@@ -1,5 +1,5 @@
 import type { Notebook, Party } from '../../core/agreement/notebook.ts'
-import { households, type Household } from '../../core/people/household.ts'
+import { type Household, households } from '../../core/people/household.ts'
 import { momentWords } from '../day.ts'
 import { capacityWords, householdName, notebookTitle, tenantCaution } from '../labels.ts'
 import type { Block } from './block.ts'
@@ -18,7 +18,9 @@ export function openingBlocks({ notebook, standing }: SummaryInput): Block[] {
 export function standingWords(standing: Standing): string {
   if (standing.kind === 'draft') return 'Draft. Not put up for signing.'
   const since = `Revision ${standing.number}, put up for signing on ${momentWords(standing.frozenAt)}`
-  return standing.kind === 'signed' ? `${since}. Signed by every party.` : `${since}. Not signed by every party yet.`
+  return standing.kind === 'signed'
+    ? `${since}. Signed by every party.`
+    : `${since}. Not signed by every party yet.`
 }
 
 function purposeWords(standing: Standing): string {
@@ -43,7 +45,9 @@ function partyBlocks(notebook: Notebook): Block[] {
       text: `Household a is ${householdName(notebook, 'a')}. Household b is ${householdName(notebook, 'b')}. Each party signs for itself alone. All parties of one household sign through its one private link.`,
     },
     ...households.flatMap((household) => householdTable(notebook, household)),
-    ...(tenants ? [{ kind: 'caution' as const, title: 'A tenant is among the parties', text: tenantCaution }] : []),
+    ...(tenants
+      ? [{ kind: 'caution' as const, title: 'A tenant is among the parties', text: tenantCaution }]
+      : []),
   ]
 }
 
@@ -63,7 +67,12 @@ function householdTable(notebook: Notebook, household: Household): Block[] {
 
 function partyCells(party: Party): string[] {
   const capacity = party.capacity === '' ? notSaid : capacityWords[party.capacity]
-  return [party.name.trim() || notSaid, capacity, party.address.trim() || notSaid, party.parcel.trim() || notSaid]
+  return [
+    party.name.trim() || notSaid,
+    capacity,
+    party.address.trim() || notSaid,
+    party.parcel.trim() || notSaid,
+  ]
 }
 
 const notSaid = 'not said yet'

@@ -4,12 +4,15 @@ import type { Standing } from './summaryInput.ts'
 /** What stands on every sheet of paper besides the content. */
 export const paperWords = {
   /** At the head of every page. */
-  standing: (standing: Standing): string => (standing.kind === 'draft' ? 'DRAFT' : `Revision ${standing.number}`),
+  standing: (standing: Standing): string =>
+    standing.kind === 'draft' ? 'DRAFT' : `Revision ${standing.number}`,
   /** Beside it. */
   force: (standing: Standing): string =>
-    ({ draft: 'Not up for signing. It binds nobody.', 'up for signing': 'Up for signing. Not signed by all.', signed: 'Signed by every party.' })[
-      standing.kind
-    ],
+    ({
+      draft: 'Not up for signing. It binds nobody.',
+      'up for signing': 'Up for signing. Not signed by all.',
+      signed: 'Signed by every party.',
+    })[standing.kind],
   standingInFull: standingWords,
   draftMark: 'DRAFT',
   page: (number: number, of: number): string => `Page ${number} of ${of}`,
@@ -32,7 +35,8 @@ export const inkWords = {
   title: (number: number): string => `Signing in ink: revision ${number}`,
   lead: (title: string): string =>
     `Each party signs here for itself. By signing, it agrees to what the paper “${title}” says, in the revision named here and with the hash printed here. Compare the hash with the one at the foot of each page of that paper before you sign.`,
-  hash: (number: number, sha256: string): string => `Revision ${number}. SHA-256 of agreement.json: ${sha256}`,
+  hash: (number: number, sha256: string): string =>
+    `Revision ${number}. SHA-256 of agreement.json: ${sha256}`,
   frozen: (when: string): string => `Put up for signing on ${when}.`,
   signature: 'Signature',
   nameInPrint: 'Name in print',

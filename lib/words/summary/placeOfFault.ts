@@ -14,4 +14,8 @@ export function placeOfFault(notebook: Notebook, path: string): string {
 }
 
 const kinds: Readonly<Record<string, ItemKind>> = { sections: 'section', gates: 'gate', common: 'common' }
-const potNames: Readonly<Record<string, string>> = { materials: 'materials', labour: 'work', together: 'materials and work together' }
+const potNames: Readonly<Record<string, string>> = {
+  materials: 'materials',
+  labour: 'work',
+  together: 'materials and work together',
+}

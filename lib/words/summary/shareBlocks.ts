@@ -25,10 +25,16 @@ export function shareBlocks(input: SummaryInput): Block[] {
 }
 
 function totalBlocks(notebook: Notebook, statement: Statement): Block[] {
-  if (statement.items.length === 0) return [{ kind: 'paragraph', text: 'There is nothing to share yet.' }, ...moneyBlocks(notebook, statement)]
+  if (statement.items.length === 0)
+    return [
+      { kind: 'paragraph', text: 'There is nothing to share yet.' },
+      ...moneyBlocks(notebook, statement),
+    ]
   const foot = [
     'All parts',
-    ...[statement.total, statement.beforeCaps.a, statement.beforeCaps.b].map((sum) => moneyWords(sum, notebook.currency)),
+    ...[statement.total, statement.beforeCaps.a, statement.beforeCaps.b].map((sum) =>
+      moneyWords(sum, notebook.currency),
+    ),
   ]
   return [
     itemTable(notebook, statement.items, foot),
@@ -47,11 +53,17 @@ function refusedBlocks(input: SummaryInput, faults: readonly Fault[]): Block[] {
       title: 'The shares can’t be worked out yet',
       text: 'What stands in the way is listed here. Until it is mended there are no totals, and no balance can be told.',
     },
-    { kind: 'list', items: faults.map((fault) => `${placeOfFault(notebook, fault.path)}: ${faultText(fault)}`) },
+    {
+      kind: 'list',
+      items: faults.map((fault) => `${placeOfFault(notebook, fault.path)}: ${faultText(fault)}`),
+    },
     ...(items.length === 0
       ? []
       : [
-          { kind: 'paragraph' as const, text: 'These parts can be shared as they stand. A cent may still move when the rest is mended.' },
+          {
+            kind: 'paragraph' as const,
+            text: 'These parts can be shared as they stand. A cent may still move when the rest is mended.',
+          },
           itemTable(notebook, items),
         ]),
   ]
@@ -71,13 +83,17 @@ function itemTable(notebook: Notebook, items: readonly ItemShares[], foot?: read
 }
 
 function askedColumns(notebook: Notebook): TableColumn[] {
-  return households.map((household) => ({ title: `Asked of ${householdName(notebook, household)}`, figure: true }))
+  return households.map((household) => ({
+    title: `Asked of ${householdName(notebook, household)}`,
+    figure: true,
+  }))
 }
 
 /** Hours are asked by the exact shares; gifts stand beside them and are in no sum of what is asked. */
 function hoursTable(notebook: Notebook, items: readonly ItemShares[]): Block {
   const figures = ({ hours }: ItemShares) => [hours.hours, hours.a, hours.b, hours.gifts.a, hours.gifts.b]
-  const sum = (column: number) => items.reduce<Hundredths>((total, item) => total + (figures(item)[column] ?? 0n), 0n)
+  const sum = (column: number) =>
+    items.reduce<Hundredths>((total, item) => total + (figures(item)[column] ?? 0n), 0n)
   return {
     kind: 'table',
     caption: 'Hours of work, and gifts of work',
@@ -85,7 +101,10 @@ function hoursTable(notebook: Notebook, items: readonly ItemShares[]): Block {
       { title: 'Part' },
       { title: 'In all', figure: true },
       ...askedColumns(notebook),
-      ...households.map((household) => ({ title: `Gift of ${householdName(notebook, household)}`, figure: true })),
+      ...households.map((household) => ({
+        title: `Gift of ${householdName(notebook, household)}`,
+        figure: true,
+      })),
     ],
     rows: items.map((item) => ({
       cells: [itemTitle(item.kind, item.index, item.name), ...figures(item).map(hoursText)],
@@ -98,15 +117,21 @@ function capBlocks(notebook: Notebook, statement: Statement): Block[] {
   const digits = digitsOf(notebook)
   const capped = households.flatMap((household) => {
     const cap = notebook.caps[household]
-    return cap === undefined ? [] : [{ household, cap: moneyWords(minorUnits(cap, digits), notebook.currency) }]
+    return cap === undefined
+      ? []
+      : [{ household, cap: moneyWords(minorUnits(cap, digits), notebook.currency) }]
   })
-  if (capped.length === 0) return [{ kind: 'paragraph', text: 'No household has set a cap on what it can be asked for.' }]
+  if (capped.length === 0)
+    return [{ kind: 'paragraph', text: 'No household has set a cap on what it can be asked for.' }]
   const moved = capSentence(statement.asked, shareNames(notebook))
   return [
     {
       kind: 'paragraph',
       text: [
-        ...capped.map(({ household, cap }) => `${householdStart(notebook, household)} has agreed to be asked for no more than ${cap}.`),
+        ...capped.map(
+          ({ household, cap }) =>
+            `${householdStart(notebook, household)} has agreed to be asked for no more than ${cap}.`,
+        ),
         moved ?? 'That moves nothing.',
       ].join(' '),
     },

@@ -1,5 +1,5 @@
-import { type PartyPlace, type Signature, signingParties } from '../../core/agreement/revision.ts'
 import { type Capacity, capacities } from '../../core/agreement/notebook.ts'
+import { type PartyPlace, type Signature, signingParties } from '../../core/agreement/revision.ts'
 import { momentWords } from '../day.ts'
 import { capacityWords } from '../labels.ts'
 import type { Block, SignatureState } from './block.ts'
@@ -36,7 +36,9 @@ export function capacityName(capacity: string): string {
 
 /** A signature counts only for the text it was given for. */
 function stateOf(place: PartyPlace, signatures: readonly Signature[], sha256: string): SignatureState {
-  const given = signatures.filter((one) => one.household === place.household && one.partyIndex === place.partyIndex)
+  const given = signatures.filter(
+    (one) => one.household === place.household && one.partyIndex === place.partyIndex,
+  )
   const signature = given.find((one) => one.sha256 === sha256)
   if (signature !== undefined) {
     return {
@@ -49,6 +51,9 @@ function stateOf(place: PartyPlace, signatures: readonly Signature[], sha256: st
   }
   return {
     kind: 'not signed yet',
-    text: given.length === 0 ? 'Not signed yet.' : 'Not signed yet. A signature given for another text does not count here.',
+    text:
+      given.length === 0
+        ? 'Not signed yet.'
+        : 'Not signed yet. A signature given for another text does not count here.',
   }
 }

@@ -1,14 +1,14 @@
-import type { Block } from './block.ts'
-import type { SummaryInput } from './summaryInput.ts'
-import { openingBlocks } from './openingBlocks.ts'
-import { lineBlocks } from './lineBlocks.ts'
-import { buildBlocks } from './buildBlocks.ts'
-import { costBlocks } from './costBlocks.ts'
-import { shareBlocks } from './shareBlocks.ts'
-import { booksBlocks } from './booksBlocks.ts'
 import { agreedTextBlocks } from './agreedTextBlocks.ts'
+import type { Block } from './block.ts'
+import { booksBlocks } from './booksBlocks.ts'
+import { buildBlocks } from './buildBlocks.ts'
 import { cautionBlocks } from './cautionBlocks.ts'
+import { costBlocks } from './costBlocks.ts'
+import { lineBlocks } from './lineBlocks.ts'
+import { openingBlocks } from './openingBlocks.ts'
+import { shareBlocks } from './shareBlocks.ts'
 import { signatureBlocks } from './signatureBlocks.ts'
+import type { SummaryInput } from './summaryInput.ts'
 
 /**
  * The whole summary in plain language, in reading order. Never throws on a notebook that was read: what is missing is
