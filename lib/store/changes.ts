@@ -1,5 +1,5 @@
 import type { Household } from '../core/people/household.ts'
-import { database } from './database.ts'
+import { database, type Tables } from './database.ts'
 import { storedHousehold } from './storedHousehold.ts'
 
 /** What one edit did to one item, as it is on record. */
@@ -35,11 +35,30 @@ export async function changesOf(
   return limit === undefined ? history : history.slice(0, limit)
 }
 
+/**
+ * The newest change of each item, in no order. Only these rows are read in full: a page needs no more, and a history of
+ * years is long.
+ */
+export async function latestChanges(notebookId: string): Promise<Change[]> {
+  return database().read(async (tables) => {
+    const newest = await tables.change.groupBy({ by: ['itemKey'], where: { notebookId }, _max: { id: true } })
+    const ids = newest.flatMap(({ _max }) => (_max.id === null ? [] : [_max.id]))
+    const rows = await tables.change.findMany({ where: { id: { in: ids } } })
+    return rows.map(changeFrom)
+  })
+}
+
 async function load(notebookId: string, page: { readonly take?: number }): Promise<Change[]> {
   const rows = await database().read((tables) =>
     tables.change.findMany({ where: { notebookId }, orderBy: { id: 'desc' }, ...page }),
   )
-  return rows.map((row) => ({
+  return rows.map(changeFrom)
+}
+
+type Row = Awaited<ReturnType<Tables['change']['findMany']>>[number]
+
+function changeFrom(row: Row): Change {
+  return {
     id: row.id,
     edit: row.edit,
     at: row.at,
@@ -48,7 +67,7 @@ async function load(notebookId: string, page: { readonly take?: number }): Promi
     ...(row.previousKey === null ? {} : { previousKey: row.previousKey }),
     before: parsed(row.before),
     after: parsed(row.after),
-  }))
+  }
 }
 
 /** Follows one item back through `newestFirst`. Exchanging two keys in one edit must not lead from one to the other. */

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { changesOf } from '../../lib/store/changes.ts'
+import { changesOf, latestChanges } from '../../lib/store/changes.ts'
 import { createNotebook, editNotebook, type ItemChange } from '../../lib/store/notebooks.ts'
 import { temporaryDatabaseForEachTest } from './temporaryDatabase.ts'
 
@@ -103,5 +103,21 @@ describe('the history of one item', () => {
     )
     expect(await history(id, 'section:1')).toEqual(['second moved', 'second'])
     expect(await history(id, 'section:2')).toEqual(['first moved', 'first'])
+  })
+})
+
+describe('the newest change of each item', () => {
+  test('is the last one of every key, and of no other notebook', async () => {
+    const id = await notebookWith(
+      [change('line', 'first'), change('caps', 'only')],
+      [change('line', 'second')],
+      [change('line', 'third')],
+    )
+    await notebookWith([change('terms', 'of somebody else')])
+    const newest = await latestChanges(id)
+    expect(newest.map(({ itemKey, after }) => [itemKey, after]).sort()).toEqual([
+      ['caps', 'only'],
+      ['line', 'third'],
+    ])
   })
 })

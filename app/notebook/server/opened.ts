@@ -8,7 +8,7 @@ import type { Result } from '../../../lib/core/result.ts'
 import { type SharedItems, type Statement, shareItems, statementOf } from '../../../lib/core/shares/statement.ts'
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
 import { type NotebookDocument, readNotebook, unknownKeys } from '../../../lib/forms/readNotebook.ts'
-import { type Change, changesOf } from '../../../lib/store/changes.ts'
+import { type Change, latestChanges } from '../../../lib/store/changes.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
 import { marksOf } from '../../../lib/store/marks.ts'
 import { findNotebook } from '../../../lib/store/notebooks.ts'
@@ -58,7 +58,7 @@ export const openNotebook = cache(async (notebookId: string): Promise<Opened> =>
 })
 
 async function standingsOf(notebookId: string, document: NotebookDocument): Promise<readonly Standing[]> {
-  const [marks, changes] = await Promise.all([marksOf(notebookId), changesOf(notebookId)])
+  const [marks, changes] = await Promise.all([marksOf(notebookId), latestChanges(notebookId)])
   return agreedItems(document).map((item) => {
     const fingerprint = fingerprintOf(item.inputs)
     const standing = marks.filter((mark) => mark.itemKey === item.key && mark.fingerprint === fingerprint)

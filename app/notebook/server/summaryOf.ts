@@ -31,3 +31,8 @@ export function revisionSummary({ revision, notebook, signatures, stillToSign }:
 function today(): string {
   return new Date().toISOString().slice(0, 10)
 }
+
+/** The date of a revision's paper: that of its last signature, or of its freezing while nobody has signed. */
+export function paperDate({ revision, signatures }: FrozenRevision): Date {
+  return signatures.reduce((latest, { signedAt }) => (signedAt > latest ? signedAt : latest), revision.frozenAt)
+}
