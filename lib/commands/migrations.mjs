@@ -13,7 +13,7 @@ import path from 'node:path'
 const databaseFile = 'mearing.db'
 
 /**
- * @param {DatabaseDriver | undefined} Driver
+ * @param {DatabaseDriver} Driver
  * @param {string} dataFolder
  * @param {string[]} known the migrations of this program
  * @returns {{ pending: boolean, unknown: string[] }} whether any is still to be applied; which ones the database has had that
@@ -28,12 +28,12 @@ export function pendingMigrations(Driver, dataFolder, known) {
 }
 
 /**
- * @param {DatabaseDriver | undefined} Driver
+ * @param {DatabaseDriver} Driver
  * @param {string} file
  * @returns {string[]} empty for a file that is missing or holds no such record: then Prisma has the word
  */
 function appliedMigrations(Driver, file) {
-  if (Driver === undefined || !existsSync(file)) return []
+  if (!existsSync(file)) return []
   try {
     const database = new Driver(file, { readonly: true })
     try {

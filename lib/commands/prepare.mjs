@@ -55,10 +55,10 @@ export async function installMissing() {
     // Scripts of packages stay off: the only one that is needed runs below, and others would fetch from hosts of their own.
     await npm(['ci', '--ignore-scripts', '--include=dev', '--no-audit', '--no-fund', '--loglevel=error'])
   }
-  if (databaseDriver() === undefined) {
+  if (!(await driverLoads())) {
     console.log('Preparing the database driver …')
     await npm(['rebuild', 'better-sqlite3', '--ignore-scripts=false', '--loglevel=error'])
-    if (databaseDriver() === undefined) {
+    if (!(await driverLoads())) {
       throw new Refusal(
         'The database driver better-sqlite3 does not load. Where its ready-made file can’t be fetched, it is compiled, which needs Python 3, make and a C++ compiler (Debian: apt-get install python3 make g++). Install them, delete node_modules and start again.',
       )
@@ -178,18 +178,24 @@ function npmScript() {
 }
 
 /**
- * The driver's constructor, tried out; asked for by name only now, as it may have been installed a moment ago.
+ * Whether the database driver loads in this Node. Tried in a process of its own: once a process has met the file that was
+ * compiled for another Node, it doesn't see the new one.
  *
- * @returns {import('./migrations.mjs').DatabaseDriver | undefined} undefined where it does not load
+ * @returns {Promise<boolean>}
+ */
+async function driverLoads() {
+  const trial = "new (require('better-sqlite3'))(':memory:').close()"
+  const script = ['--input-type=commonjs', '--eval', trial]
+  return (await runOwned(projectFolder, script, { quiet: true })).succeeded
+}
+
+/**
+ * The driver's constructor; asked for only now, as it may have been installed a moment ago.
+ *
+ * @returns {import('./migrations.mjs').DatabaseDriver}
  */
 function databaseDriver() {
-  try {
-    const Driver = createRequire(inProject('package.json'))('better-sqlite3')
-    new Driver(':memory:').close()
-    return Driver
-  } catch {
-    return undefined
-  }
+  return createRequire(inProject('package.json'))('better-sqlite3')
 }
 
 /** @param {string} file */
