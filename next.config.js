@@ -35,7 +35,7 @@ const config = {
   headers: async () => [{ source: '/:path*', headers: securityHeaders }],
   // Browsers ask for it whatever the page names as its icon.
   rewrites: async () => [{ source: '/favicon.ico', destination: '/icon.svg' }],
-  experimental: { serverActions: { bodySizeLimit: '3mb' } },
+  experimental: { serverActions: { bodySizeLimit: '25mb' } },
   // A native module can't be bundled, and the adapter loads it.
   serverExternalPackages: ['@prisma/adapter-better-sqlite3', 'better-sqlite3'],
   // Said outright: a lock file in a folder above would otherwise move the root of the build there.

@@ -11,7 +11,10 @@ export default function FrontPage() {
     <BareFrame footer={whatThisIs}>
       <Page title="One fence, two households, one notebook" lead={jobInOneSentence}>
         <Panel heading="Start">
-          <p>Write down the line, the fence and the costs together, agree item by item, and sign when you are both ready.</p>
+          <p>
+            Write down the line, the fence and the costs together, agree item by item, and sign when you are
+            both ready.
+          </p>
           <p>
             <ButtonLink href="/start" weight="main">
               Start a notebook
@@ -19,7 +22,10 @@ export default function FrontPage() {
           </p>
         </Panel>
         <Panel heading="Look at an example">
-          <p>Two invented households replace a worn fence by steel pipe and mesh. You get a copy of your own; change what you like.</p>
+          <p>
+            Two invented households replace a worn fence by steel pipe and mesh. You get a copy of your own;
+            change what you like.
+          </p>
           <div className="button-row">
             <PressForm action={openExample} label="Open the example as the first household">
               <input type="hidden" name="household" value="a" />
@@ -30,7 +36,9 @@ export default function FrontPage() {
           </div>
         </Panel>
         <Panel heading="You have a link or an invitation">
-          <p>Open it as it was given to you. It is the only way into a notebook; there are no accounts here.</p>
+          <p>
+            Open it as it was given to you. It is the only way into a notebook; there are no accounts here.
+          </p>
         </Panel>
         <Panel heading="You have a notebook file">
           <p>Start a new notebook from it. Marks, signatures and history do not come with a file.</p>

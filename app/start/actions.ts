@@ -1,12 +1,12 @@
 'use server'
 
 import { redirect } from 'next/navigation'
-import { documentText } from '../../lib/forms/parts.ts'
+import { exampleDocument } from '../../lib/forms/exampleNotebook.ts'
 import { newNotebook } from '../../lib/forms/newNotebook.ts'
+import { documentText } from '../../lib/forms/parts.ts'
 import { type NotebookDocument, readDocument } from '../../lib/forms/readNotebook.ts'
 import { issueFirstLink } from '../../lib/store/entryKeys.ts'
 import { createNotebook } from '../../lib/store/notebooks.ts'
-import { exampleDocument } from '../../lib/forms/exampleNotebook.ts'
 import { faultText } from '../../lib/words/faultText.ts'
 import { letIn, letInAndShowLink } from '../notebook/server/letIn.ts'
 import { readImport } from '../notebook/server/readImport.ts'
@@ -20,13 +20,16 @@ export async function startNotebook(_base: string, draft: unknown): Promise<Save
   if (!read.success) return refusedDraft
   const document = newNotebook(read.data)
   const checked = readDocument(document)
-  const unnamed = (['a', 'b'] as const).filter((household) => !checked.ok || checked.value.notebook.households[household].name.trim() === '')
+  const unnamed = (['a', 'b'] as const).filter(
+    (household) => !checked.ok || checked.value.notebook.households[household].name.trim() === '',
+  )
   if (!checked.ok) return { faults: checked.faults.map((fault) => fieldFault(fault, '')) }
   if (unnamed.length > 0) {
     return {
       faults: unnamed.map((household) => ({
         path: `households.${household}.name`,
-        message: 'Needed: what this household is called everywhere in the notebook, such as “Household at no. 12”.',
+        message:
+          'Needed: what this household is called everywhere in the notebook, such as “Household at no. 12”.',
       })),
     }
   }
@@ -36,7 +39,8 @@ export async function startNotebook(_base: string, draft: unknown): Promise<Save
 /** Starts a notebook from a notebook file. Marks, signatures and history never come with it. */
 export async function startFromFile(_previous: PressAnswer, form: FormData): Promise<PressAnswer> {
   const read = await readImport(form.get('file'))
-  if (!read.ok) return { refused: read.faults.map((fault) => `${fault.path}: ${faultText(fault)}`).join('\n') }
+  if (!read.ok)
+    return { refused: read.faults.map((fault) => `${fault.path}: ${faultText(fault)}`).join('\n') }
   return begin(read.value.document)
 }
 
@@ -57,4 +61,3 @@ export async function openExample(_previous: PressAnswer, form: FormData): Promi
   await letIn(id, token)
   redirect(`/notebook/${id}`)
 }
-

@@ -18,9 +18,19 @@ function Drawn({ shape }: { shape: Shape }) {
     case 'polyline':
       return <polyline points={pointsText(shape.points)} fill="none" {...strokeOf(shape.stroke)} />
     case 'polygon':
-      return <polygon points={pointsText(shape.points)} fill={colour(shape.fill)} {...strokeOf(shape.stroke)} />
+      return (
+        <polygon points={pointsText(shape.points)} fill={colour(shape.fill)} {...strokeOf(shape.stroke)} />
+      )
     case 'circle':
-      return <circle cx={shape.centre.x} cy={shape.centre.y} r={shape.radius} fill={colour(shape.fill)} {...strokeOf(shape.stroke)} />
+      return (
+        <circle
+          cx={shape.centre.x}
+          cy={shape.centre.y}
+          r={shape.radius}
+          fill={colour(shape.fill)}
+          {...strokeOf(shape.stroke)}
+        />
+      )
     case 'arc':
       return <path d={arcPath(shape)} fill="none" {...strokeOf(shape.stroke)} />
     case 'text':
@@ -41,7 +51,15 @@ function Drawn({ shape }: { shape: Shape }) {
       return (
         <g>
           {marks.lines.map(({ from, to, width }) => (
-            <line key={`${from.x} ${from.y} ${to.x}`} x1={from.x} y1={from.y} x2={to.x} y2={to.y} stroke={colour(shape.household)} strokeWidth={width} />
+            <line
+              key={`${from.x} ${from.y} ${to.x}`}
+              x1={from.x}
+              y1={from.y}
+              x2={to.x}
+              y2={to.y}
+              stroke={colour(shape.household)}
+              strokeWidth={width}
+            />
           ))}
           {marks.dots.map(({ centre: { x, y }, radius }) => (
             <circle key={`${x} ${y}`} cx={x} cy={y} r={radius} fill={colour(shape.household)} />
@@ -77,6 +95,7 @@ function pointsText(points: readonly Point[]): string {
 }
 
 function arcPath({ centre, radius, from, to }: Extract<Shape, { kind: 'arc' }>): string {
-  const at = (angle: number) => `${centre.x + radius * Math.cos(angle)} ${centre.y + radius * Math.sin(angle)}`
+  const at = (angle: number) =>
+    `${centre.x + radius * Math.cos(angle)} ${centre.y + radius * Math.sin(angle)}`
   return `M ${at(from)} A ${radius} ${radius} 0 ${to - from > Math.PI ? 1 : 0} 1 ${at(to)}`
 }

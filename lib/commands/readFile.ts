@@ -11,7 +11,11 @@ export function readNotebookFile(path: string): Result<ReadNotebook> {
   try {
     bytes = readFileSync(path)
   } catch (error) {
-    return refused({ path: wholeFile, kind: 'unreadable', detail: error instanceof Error ? error.message : String(error) })
+    return refused({
+      path: wholeFile,
+      kind: 'unreadable',
+      detail: error instanceof Error ? error.message : String(error),
+    })
   }
   return readNotebook(bytes)
 }

@@ -22,7 +22,12 @@ export type FaultFacts =
   | { readonly kind: 'not-a'; readonly what: ValueKind; readonly found: string }
   | { readonly kind: 'not-one-of'; readonly found: string; readonly allowed: readonly string[] }
   | { readonly kind: 'number-form'; readonly found: string; readonly fractionDigits: number }
-  | { readonly kind: 'money-digits'; readonly found: string; readonly currency: string; readonly digits: number }
+  | {
+      readonly kind: 'money-digits'
+      readonly found: string
+      readonly currency: string
+      readonly digits: number
+    }
   | { readonly kind: 'percent-range'; readonly found: string }
   | { readonly kind: 'length-form'; readonly found: string; readonly mayBeNegative: boolean }
   | { readonly kind: 'length-negative'; readonly found: string }
@@ -39,10 +44,21 @@ export type FaultFacts =
   | { readonly kind: 'share-both-forms' }
   | { readonly kind: 'weights-zero'; readonly principle: 'length' | 'use' | 'benefit' }
   | { readonly kind: 'saving-dearer'; readonly pot: string; readonly alone: string; readonly over: string }
-  | { readonly kind: 'saving-outside'; readonly household: 'a' | 'b'; readonly share: string; readonly pot: string }
+  | {
+      readonly kind: 'saving-outside'
+      readonly household: 'a' | 'b'
+      readonly share: string
+      readonly pot: string
+    }
   | { readonly kind: 'pot-below-zero'; readonly below: string }
   | { readonly kind: 'gift-hired' }
-  | { readonly kind: 'caps-short'; readonly a: string; readonly b: string; readonly total: string; readonly short: string }
+  | {
+      readonly kind: 'caps-short'
+      readonly a: string
+      readonly b: string
+      readonly total: string
+      readonly short: string
+    }
 
 /** What kind of value a field holds, for the sentence. */
 export type ValueKind =

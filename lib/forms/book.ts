@@ -1,15 +1,20 @@
 import type { Household } from '../core/people/household.ts'
-import { isObject, type NotebookDocument } from './readNotebook.ts'
 import { inFormatOrder } from './parts.ts'
+import { isObject, type NotebookDocument } from './readNotebook.ts'
 import { tidyDraft } from './tidyDraft.ts'
 
 /** The document with one more entry at the end of the book. The entry may be faulty; `readDocument` says so. */
-export function addContribution(document: NotebookDocument, draft: Record<string, unknown>): NotebookDocument {
+export function addContribution(
+  document: NotebookDocument,
+  draft: Record<string, unknown>,
+): NotebookDocument {
   const entry = tidyDraft(draft, undefined) as Record<string, unknown>
   const { amount, hours, rate, struck: _never, ...rest } = entry
   // A form that was switched from hours to money still holds what was typed for the other.
   const figures = entry.kind === 'hours' ? { hours, rate } : { amount }
-  const given = Object.fromEntries(Object.entries({ ...rest, ...figures }).filter(([, value]) => value !== undefined))
+  const given = Object.fromEntries(
+    Object.entries({ ...rest, ...figures }).filter(([, value]) => value !== undefined),
+  )
   return inFormatOrder({ ...document, contributions: [...book(document), given] })
 }
 

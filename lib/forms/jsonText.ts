@@ -46,7 +46,8 @@ export function scanJson(text: string): JsonScan {
       if (!keyExpected || !level?.keys) continue
       keyExpected = false
       level.key = value
-      if (level.keys.has(value)) doubledKeys.push(pathText(levels.map(({ keys, key, index }) => (keys ? key : index))))
+      if (level.keys.has(value))
+        doubledKeys.push(pathText(levels.map(({ keys, key, index }) => (keys ? key : index))))
       level.keys.add(value)
     }
   }
@@ -71,7 +72,8 @@ export function pathText(path: readonly PropertyKey[]): string {
 /** The value at a path of keys, or undefined where the path leaves the data. */
 export function valueAt(data: unknown, path: readonly PropertyKey[]): unknown {
   return path.reduce<unknown>(
-    (value, key) => (value !== null && typeof value === 'object' ? (value as Record<PropertyKey, unknown>)[key] : undefined),
+    (value, key) =>
+      value !== null && typeof value === 'object' ? (value as Record<PropertyKey, unknown>)[key] : undefined,
     data,
   )
 }

@@ -1,9 +1,9 @@
 import { z } from 'zod'
 import { isCalendarDay } from '../core/amounts/calendarDay.ts'
-import { isNumber } from '../core/amounts/typedNumber.ts'
 import { parseLength } from '../core/amounts/length.ts'
-import { percentInRange } from '../core/shares/percent.ts'
+import { isNumber } from '../core/amounts/typedNumber.ts'
 import type { FaultFacts, ValueKind } from '../core/faults.ts'
+import { percentInRange } from '../core/shares/percent.ts'
 
 /** A zod issue that carries one of our faults: the facts travel beside the issue, the sentence is made elsewhere. */
 export function faultIssue(facts: FaultFacts, path: (string | number)[] = []) {
@@ -41,17 +41,24 @@ export const text = z.string({ error: 'text' satisfies ValueKind }).default('')
 export const neededText = typed('text', () => undefined, 'needed')
 
 export function number(missing: Missing, fractionDigits = 6, empty: Missing = 'needed') {
-  return orMissing(typed('number', (found) => numberFault(found, fractionDigits), empty), missing)
+  return orMissing(
+    typed('number', (found) => numberFault(found, fractionDigits), empty),
+    missing,
+  )
 }
 
 function numberFault(found: string, fractionDigits: number): FaultFacts | undefined {
-  return isNumber(found, fractionDigits) ? undefined : { kind: 'number-form', found: shown(found), fractionDigits }
+  return isNumber(found, fractionDigits)
+    ? undefined
+    : { kind: 'number-form', found: shown(found), fractionDigits }
 }
 
 export function money(currency: string, digits: number, missing: Missing) {
   const check = (found: string): FaultFacts | undefined => {
     if (isNumber(found, digits)) return undefined
-    return isNumber(found, 1000) ? { kind: 'money-digits', found: shown(found), currency, digits } : numberFault(found, digits)
+    return isNumber(found, 1000)
+      ? { kind: 'money-digits', found: shown(found), currency, digits }
+      : numberFault(found, digits)
   }
   return orMissing(typed('money', check, 'needed'), missing)
 }

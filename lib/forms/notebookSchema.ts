@@ -6,7 +6,20 @@ import {
   measuredFromKinds,
 } from '../core/agreement/notebook.ts'
 import { percentSum } from '../core/shares/percent.ts'
-import { choice, date, faultIssue, length, money, neededChoice, neededPercent, neededText, number, taxPercent, text, yesOrNo } from './leaf.ts'
+import {
+  choice,
+  date,
+  faultIssue,
+  length,
+  money,
+  neededChoice,
+  neededPercent,
+  neededText,
+  number,
+  taxPercent,
+  text,
+  yesOrNo,
+} from './leaf.ts'
 
 /** `keep` passes unknown keys on; `find` reports them as `unrecognized_keys` issues. */
 export type UnknownKeys = 'keep' | 'find'
@@ -39,10 +52,15 @@ function buildSchema(currency: string, digits: number, unknownKeys: UnknownKeys)
   const simplePrinciples = (onGate: boolean) =>
     [
       object({ principle: z.literal('equal') }),
-      object({ principle: z.literal('percent'), a: neededPercent, b: neededPercent }).superRefine((pair, context) => {
-        const sum = percentSum(pair)
-        if (sum !== 1_000_000n) context.addIssue(faultIssue({ kind: 'percent-pair', a: pair.a, b: pair.b, sum: percentText(sum) }, ['b']))
-      }),
+      object({ principle: z.literal('percent'), a: neededPercent, b: neededPercent }).superRefine(
+        (pair, context) => {
+          const sum = percentSum(pair)
+          if (sum !== 1_000_000n)
+            context.addIssue(
+              faultIssue({ kind: 'percent-pair', a: pair.a, b: pair.b, sum: percentText(sum) }, ['b']),
+            )
+        },
+      ),
       object({ principle: z.literal('one'), household: house }),
       object({ principle: z.literal('length'), a: length('needed'), b: length('needed') }),
       object({ principle: z.literal('use') }).superRefine((_, context) => {
@@ -63,16 +81,20 @@ function buildSchema(currency: string, digits: number, unknownKeys: UnknownKeys)
   }
   const share = (onGate: boolean) => {
     const one = principle(onGate)
-    return object({ materials: one.optional(), labour: one.optional(), together: one.optional() }).superRefine(
-      ({ materials, labour, together }, context) => {
-        if (together !== undefined) {
-          if (materials !== undefined || labour !== undefined) context.addIssue(faultIssue({ kind: 'share-both-forms' }))
-          return
-        }
-        if (materials === undefined) context.addIssue(faultIssue({ kind: 'needed', what: 'object' }, ['materials']))
-        if (labour === undefined) context.addIssue(faultIssue({ kind: 'needed', what: 'object' }, ['labour']))
-      },
-    )
+    return object({
+      materials: one.optional(),
+      labour: one.optional(),
+      together: one.optional(),
+    }).superRefine(({ materials, labour, together }, context) => {
+      if (together !== undefined) {
+        if (materials !== undefined || labour !== undefined)
+          context.addIssue(faultIssue({ kind: 'share-both-forms' }))
+        return
+      }
+      if (materials === undefined)
+        context.addIssue(faultIssue({ kind: 'needed', what: 'object' }, ['materials']))
+      if (labour === undefined) context.addIssue(faultIssue({ kind: 'needed', what: 'object' }, ['labour']))
+    })
   }
 
   const costLine = object({
@@ -148,7 +170,13 @@ function buildSchema(currency: string, digits: number, unknownKeys: UnknownKeys)
   const note = { date: date(false), for: text, note: text, struck, household: house }
   const ofMoney = contributionKinds.filter((kind) => kind !== 'hours')
   const contribution = z.discriminatedUnion('kind', [
-    object({ ...note, kind: z.literal('hours'), amount: text, hours: number('needed'), rate: number('may be missing', 6, 'may be missing') }),
+    object({
+      ...note,
+      kind: z.literal('hours'),
+      amount: text,
+      hours: number('needed'),
+      rate: number('may be missing', 6, 'may be missing'),
+    }),
     object({ ...note, kind: z.literal(ofMoney), amount, hours: text, rate: text }),
   ])
 
@@ -185,4 +213,3 @@ function percentText(tenThousandths: bigint): string {
   const figures = tenThousandths.toString().padStart(5, '0')
   return `${figures.slice(0, -4)}.${figures.slice(-4)}`.replace(/\.?0+$/, '')
 }
-

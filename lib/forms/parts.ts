@@ -30,16 +30,26 @@ export function readPart(document: NotebookDocument, part: Part): Record<string,
     const place = placeOf(document, part.id)
     return place === undefined ? undefined : itemsIn(document, place.list)[place.index]
   }
-  return Object.fromEntries(keysOf[part.part].flatMap((key) => (key in document ? [[key, document[key]]] : [])))
+  return Object.fromEntries(
+    keysOf[part.part].flatMap((key) => (key in document ? [[key, document[key]]] : [])),
+  )
 }
 
 /** The document with the part as the draft has it; idle blanks of the form are left out. The draft may be faulty. */
-export function writePart(document: NotebookDocument, part: Part, draft: Record<string, unknown>): NotebookDocument {
+export function writePart(
+  document: NotebookDocument,
+  part: Part,
+  draft: Record<string, unknown>,
+): NotebookDocument {
   const current = readPart(document, part)
   const tidy = tidyDraft(draft, current) as Record<string, unknown>
   if (part.part !== 'item') {
-    const kept = Object.fromEntries(keysOf[part.part].flatMap((key) => (key in tidy ? [[key, tidy[key]]] : [])))
-    const others = Object.fromEntries(Object.entries(document).filter(([key]) => !keysOf[part.part as 'line'].includes(key)))
+    const kept = Object.fromEntries(
+      keysOf[part.part].flatMap((key) => (key in tidy ? [[key, tidy[key]]] : [])),
+    )
+    const others = Object.fromEntries(
+      Object.entries(document).filter(([key]) => !keysOf[part.part as 'line'].includes(key)),
+    )
     return inFormatOrder({ ...others, ...kept })
   }
   const place = placeOf(document, part.id)
@@ -56,7 +66,11 @@ export function pathOfPart(document: NotebookDocument, part: Part): string {
   return place === undefined ? '' : `${place.list}[${place.index}].`
 }
 
-export function addItem(document: NotebookDocument, kind: ItemKind, draft: Record<string, unknown>): { document: NotebookDocument; id: string } {
+export function addItem(
+  document: NotebookDocument,
+  kind: ItemKind,
+  draft: Record<string, unknown>,
+): { document: NotebookDocument; id: string } {
   const id = freeId(document, kind)
   const list = listOfKind[kind]
   const { id: _typed, ...tidy } = tidyDraft(draft, undefined) as Record<string, unknown>
@@ -93,7 +107,10 @@ export function moveItem(document: NotebookDocument, id: string, by: 1 | -1): No
   return { ...document, [place.list]: items.with(place.index, other).with(to, item) }
 }
 
-function placeOf(document: NotebookDocument, id: string): { list: 'sections' | 'gates' | 'common'; index: number } | undefined {
+function placeOf(
+  document: NotebookDocument,
+  id: string,
+): { list: 'sections' | 'gates' | 'common'; index: number } | undefined {
   for (const list of Object.values(listOfKind)) {
     const index = itemsIn(document, list).findIndex((item) => item.id === id)
     if (index >= 0) return { list, index }
@@ -109,7 +126,9 @@ export function kindOf(document: NotebookDocument, id: string): ItemKind | undef
 
 /** `s1`, `s2` …: the first that no section, gate or common cost has, and no receipt still speaks of. */
 function freeId(document: NotebookDocument, kind: ItemKind): string {
-  const taken = new Set(Object.values(listOfKind).flatMap((list) => itemsIn(document, list).map((item) => item.id)))
+  const taken = new Set(
+    Object.values(listOfKind).flatMap((list) => itemsIn(document, list).map((item) => item.id)),
+  )
   for (let number = itemsIn(document, listOfKind[kind]).length + 1; ; number += 1) {
     const id = `${idLetter[kind]}${number}`
     if (!taken.has(id)) return id
@@ -121,7 +140,23 @@ function itemsIn(document: NotebookDocument, list: string): Record<string, unkno
   return Array.isArray(items) ? items.filter(isObject) : []
 }
 
-const formatOrder = ['format', 'version', 'title', 'currency', 'units', 'households', 'line', 'sections', 'gates', 'common', 'caps', 'contributions', 'terms', 'checks', 'decisions']
+const formatOrder = [
+  'format',
+  'version',
+  'title',
+  'currency',
+  'units',
+  'households',
+  'line',
+  'sections',
+  'gates',
+  'common',
+  'caps',
+  'contributions',
+  'terms',
+  'checks',
+  'decisions',
+]
 
 /** Keys in the order of the format's description, unknown ones last, so that an export reads like the description. */
 export function inFormatOrder(document: NotebookDocument): NotebookDocument {

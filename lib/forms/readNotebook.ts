@@ -2,7 +2,7 @@ import type { Notebook } from '../core/agreement/notebook.ts'
 import { currencyDigits } from '../core/amounts/currency.ts'
 import { type Fault, type FaultFacts, wholeFile } from '../core/faults.ts'
 import { held, type Result, refused } from '../core/result.ts'
-import { placesOf, shareItem, nothingAsked } from '../core/shares/itemShares.ts'
+import { nothingAsked, placesOf, shareItem } from '../core/shares/itemShares.ts'
 import { issueFault } from './issueFault.ts'
 import { joinPath, pathText, scanJson } from './jsonText.ts'
 import { shown } from './leaf.ts'
@@ -46,13 +46,22 @@ function parse(text: string): Result<unknown> {
   try {
     document = JSON.parse(text)
   } catch (error) {
-    return refused(whole({ kind: 'not-json', detail: error instanceof Error ? error.message : String(error) }))
+    return refused(
+      whole({ kind: 'not-json', detail: error instanceof Error ? error.message : String(error) }),
+    )
   }
   const scan = scanJson(text)
   if (scan.depth > deepest) return refused(whole({ kind: 'too-deep', limit: deepest }))
-  if (scan.halfCharacter) return refused(whole({ kind: 'not-json', detail: 'a text in it holds half of a character' }))
+  if (scan.halfCharacter)
+    return refused(whole({ kind: 'not-json', detail: 'a text in it holds half of a character' }))
   if (scan.doubledKeys.length > 0) {
-    return refused(...scan.doubledKeys.map((path) => ({ path, kind: 'key-twice' as const, key: path.split('.').at(-1) ?? '' })))
+    return refused(
+      ...scan.doubledKeys.map((path) => ({
+        path,
+        kind: 'key-twice' as const,
+        key: path.split('.').at(-1) ?? '',
+      })),
+    )
   }
   return held(document)
 }
@@ -67,17 +76,22 @@ export function readDocument(document: unknown): Result<ReadNotebook> {
   const read = notebookSchema(currency, digits ?? 6, 'keep').safeParse(document)
   const faults = [
     ...(digits === undefined ? [currencyFault(document.currency)] : []),
-    ...(read.error?.issues ?? []).filter((issue) => issue.path[0] !== 'currency').map((issue) => issueFault(issue, document)),
+    ...(read.error?.issues ?? [])
+      .filter((issue) => issue.path[0] !== 'currency')
+      .map((issue) => issueFault(issue, document)),
     ...idFaults(document),
   ]
-  if (faults.length > 0) return refused(...inFileOrder([...faults, ...shareFaultsElsewhere(document, faults)], document))
+  if (faults.length > 0)
+    return refused(...inFileOrder([...faults, ...shareFaultsElsewhere(document, faults)], document))
   return held({ document, notebook: read.data as unknown as Notebook })
 }
 
 function headingFaults(document: NotebookDocument): Fault[] {
   const faults: Fault[] = []
-  if (document.format !== 'mearing-notebook') faults.push({ path: 'format', kind: 'wrong-format', found: shown(document.format ?? '') })
-  if (document.version !== 1) faults.push({ path: 'version', kind: 'wrong-version', found: shown(document.version ?? '') })
+  if (document.format !== 'mearing-notebook')
+    faults.push({ path: 'format', kind: 'wrong-format', found: shown(document.format ?? '') })
+  if (document.version !== 1)
+    faults.push({ path: 'version', kind: 'wrong-version', found: shown(document.version ?? '') })
   return faults
 }
 
@@ -118,7 +132,13 @@ function shareFaultsElsewhere(document: NotebookDocument, faults: readonly Fault
     listOf(document[list]).forEach((item, index) => {
       const path = joinPath(list, index)
       if (faults.some((fault) => fault.path.startsWith(`${path}.`) || fault.path === path)) return
-      const alone = { format: 'mearing-notebook', version: 1, currency: document.currency, households: { a: {}, b: {} }, [list]: [item] }
+      const alone = {
+        format: 'mearing-notebook',
+        version: 1,
+        currency: document.currency,
+        households: { a: {}, b: {} },
+        [list]: [item],
+      }
       const read = notebookSchema(String(document.currency), digits, 'keep').safeParse(alone)
       const place = read.success ? placesOf(read.data as unknown as Notebook)[0] : undefined
       const shared = place && shareItem({ ...place, path }, digits, nothingAsked)

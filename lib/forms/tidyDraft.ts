@@ -1,7 +1,12 @@
 import { isObject } from './readNotebook.ts'
 
 /** What a missing key of the file means; a draft that says the same as a missing key leaves the file as it was. */
-const meansMissing: Readonly<Record<string, unknown>> = { counts: true, credit: false, done: false, taxPercent: '0' }
+const meansMissing: Readonly<Record<string, unknown>> = {
+  counts: true,
+  credit: false,
+  done: false,
+  taxPercent: '0',
+}
 
 /**
  * Takes out of a draft what a form adds without saying anything: empty texts, defaults, empty groups. What stands in
@@ -19,7 +24,11 @@ export function tidyDraft(draft: unknown, current: unknown): unknown {
   const before = isObject(current) ? current : {}
   const kept = Object.entries(draft).flatMap(([key, value]) => {
     const tidy = tidyDraft(value, before[key])
-    return key in before && sameEmptiness(tidy, before[key]) ? [[key, tidy]] : saysNothing(key, tidy) ? [] : [[key, tidy]]
+    return key in before && sameEmptiness(tidy, before[key])
+      ? [[key, tidy]]
+      : saysNothing(key, tidy)
+        ? []
+        : [[key, tidy]]
   })
   return Object.fromEntries(kept)
 }

@@ -1,4 +1,17 @@
-const months = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December']
+const months = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+]
 
 /** A calendar day for a reader: "2027-04-30" is "30 April 2027"; an empty day stays empty. */
 export function dayWords(day: string): string {

@@ -58,27 +58,83 @@ function wordsOf(value: unknown, key: string | number | undefined): string {
 }
 
 /** Keys whose values are words of the file format; anywhere else a word is what somebody typed. */
-const chosenKeys = new Set(['principle', 'household', 'by', 'suppliedBy', 'side', 'owner', 'upkeep', 'measuredFrom', 'stands', 'who'])
+const chosenKeys = new Set([
+  'principle',
+  'household',
+  'by',
+  'suppliedBy',
+  'side',
+  'owner',
+  'upkeep',
+  'measuredFrom',
+  'stands',
+  'who',
+])
 
 function labelOf(path: readonly (string | number)[]): string {
   const words = path.map((key) => (typeof key === 'number' ? String(key + 1) : (fieldWords[key] ?? key)))
-  const label = words.reduce((text, word) => (/^[0-9]+$/.test(word) ? `${text} ${word}` : text === '' ? word : `${text}, ${word}`), '')
+  const label = words.reduce(
+    (text, word) => (/^[0-9]+$/.test(word) ? `${text} ${word}` : text === '' ? word : `${text}, ${word}`),
+    '',
+  )
   return label === '' ? 'Text' : label.charAt(0).toUpperCase() + label.slice(1)
 }
 
 const fieldWords: Readonly<Record<string, string>> = {
-  a: 'household a', b: 'household b', at: 'at station', from: 'from station', to: 'to station',
-  agreed: 'agreed', measuredFrom: 'measured from', materials: 'materials', labour: 'labour', share: 'share',
-  together: 'both together', principle: 'principle', basicShare: 'basic fence', upgradeShare: 'above the basic fence',
-  basic: 'cost of the basic fence', aloneA: 'household a building alone', aloneB: 'household b building alone',
-  what: 'what', quantity: 'quantity', unit: 'unit', unitPrice: 'unit price', taxPercent: 'tax percent',
-  suppliedBy: 'supplied by', credit: 'credit', task: 'task', hours: 'hours', rate: 'rate', by: 'by', counts: 'counts',
-  upkeep: 'kept by', owner: 'owned by', opens: 'opens', opening: 'clear opening', uses: 'passages a week',
-  stands: 'stands on', parties: 'party', capacity: 'capacity', stations: 'station', gradeA: 'ground of household a',
-  gradeB: 'ground of household b', gradeFence: 'ground under the fence', evidence: 'position rests on', name: 'name',
+  a: 'household a',
+  b: 'household b',
+  at: 'at station',
+  from: 'from station',
+  to: 'to station',
+  agreed: 'agreed',
+  measuredFrom: 'measured from',
+  materials: 'materials',
+  labour: 'labour',
+  share: 'share',
+  together: 'both together',
+  principle: 'principle',
+  basicShare: 'basic fence',
+  upgradeShare: 'above the basic fence',
+  basic: 'cost of the basic fence',
+  aloneA: 'household a building alone',
+  aloneB: 'household b building alone',
+  what: 'what',
+  quantity: 'quantity',
+  unit: 'unit',
+  unitPrice: 'unit price',
+  taxPercent: 'tax percent',
+  suppliedBy: 'supplied by',
+  credit: 'credit',
+  task: 'task',
+  hours: 'hours',
+  rate: 'rate',
+  by: 'by',
+  counts: 'counts',
+  upkeep: 'kept by',
+  owner: 'owned by',
+  opens: 'opens',
+  opening: 'clear opening',
+  uses: 'passages a week',
+  stands: 'stands on',
+  parties: 'party',
+  capacity: 'capacity',
+  stations: 'station',
+  gradeA: 'ground of household a',
+  gradeB: 'ground of household b',
+  gradeFence: 'ground under the fence',
+  evidence: 'position rests on',
+  name: 'name',
 }
 
 const valueWords: Readonly<Record<string, string>> = {
-  equal: 'halves', percent: 'agreed parts', one: 'one household', length: 'by length', use: 'by use',
-  benefit: 'by benefit', difference: 'pay the difference', saving: 'share the saving', a: 'household a', b: 'household b',
+  equal: 'halves',
+  percent: 'agreed parts',
+  one: 'one household',
+  length: 'by length',
+  use: 'by use',
+  benefit: 'by benefit',
+  difference: 'pay the difference',
+  saving: 'share the saving',
+  a: 'household a',
+  b: 'household b',
 }

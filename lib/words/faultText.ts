@@ -33,7 +33,10 @@ export function faultText(fault: FaultFacts): string {
     case 'percent-range':
       return `${quoted(fault.found)} is more than 100; a percentage lies between 0 and 100.`
     case 'length-form':
-      return `${quoted(fault.found)} can't be read as a length: write a figure with its unit, such as "6 ft", "6' 2-1/2\\"", "1¾ in", "1.83 m" or "45 cm"${fault.mayBeNegative ? ', with a minus in front if it lies below' : ''}; no comma, plus sign or exponent.`.replaceAll('\\"', '"')
+      return `${quoted(fault.found)} can't be read as a length: write a figure with its unit, such as "6 ft", "6' 2-1/2\\"", "1¾ in", "1.83 m" or "45 cm"${fault.mayBeNegative ? ', with a minus in front if it lies below' : ''}; no comma, plus sign or exponent.`.replaceAll(
+        '\\"',
+        '"',
+      )
     case 'length-negative':
       return `${quoted(fault.found)} is negative; only ground heights may be. Write it without the minus.`
     case 'date-form':
@@ -49,7 +52,7 @@ export function faultText(fault: FaultFacts): string {
     case 'percent-pair':
       return `${fault.a} and ${fault.b} add to ${fault.sum}; the two percentages have to add to exactly 100.`
     case 'difference-nested':
-      return 'A difference can\'t stand inside a difference; choose another principle for this part.'
+      return "A difference can't stand inside a difference; choose another principle for this part."
     case 'use-off-gate':
       return 'Only a gate can be shared by use, because only gates have counted passages; choose another principle here.'
     case 'share-both-forms':
@@ -63,7 +66,7 @@ export function faultText(fault: FaultFacts): string {
     case 'pot-below-zero':
       return `Credits take the pot ${fault.below} below zero; a pot may not be less than nothing. Lower the credits or add the costs they belong to.`
     case 'gift-hired':
-      return 'Hired labour can\'t be a gift; let it count, or name the household that gives it.'
+      return "Hired labour can't be a gift; let it count, or name the household that gives it."
     case 'caps-short':
       return `The caps ${fault.a} and ${fault.b} together fall ${fault.short} short of the total of ${fault.total}; raise one of them or take it away.`
     default:

@@ -1,6 +1,6 @@
 import type { AgreedItem } from '../core/agreement/agreedItems.ts'
-import type { Obstacle } from '../core/agreement/readiness.ts'
 import type { Notebook } from '../core/agreement/notebook.ts'
+import type { Obstacle } from '../core/agreement/readiness.ts'
 import { never } from '../core/assert.ts'
 import { faultText } from './faultText.ts'
 import { householdName, kindWords } from './labels.ts'
@@ -62,7 +62,8 @@ export function changedItemTitle(
   const now = items.find((item) => item.key === change.itemKey)
   if (now) return itemTitle(now)
   const data = (change.after ?? change.before) as { item?: { name?: unknown }; text?: unknown } | null
-  if (change.itemKey.startsWith('decision:')) return itemTitle({ kind: 'decision', name: String(data?.text ?? ''), key: change.itemKey })
+  if (change.itemKey.startsWith('decision:'))
+    return itemTitle({ kind: 'decision', name: String(data?.text ?? ''), key: change.itemKey })
   const id = change.itemKey.slice('item:'.length)
   return `${String(data?.item?.name ?? '') || id} (removed)`
 }

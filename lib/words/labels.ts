@@ -10,8 +10,14 @@ import {
 import type { Household } from '../core/people/household.ts'
 
 /** What a household is called wherever it is spoken of. */
-export function householdName(notebook: { readonly households: Notebook['households'] }, household: Household): string {
-  return notebook.households[household].name.trim() || (household === 'a' ? 'the first household' : 'the second household')
+export function householdName(
+  notebook: { readonly households: Notebook['households'] },
+  household: Household,
+): string {
+  return (
+    notebook.households[household].name.trim() ||
+    (household === 'a' ? 'the first household' : 'the second household')
+  )
 }
 
 /** What the notebook is called. */
@@ -39,12 +45,17 @@ export const principleMeaning: Readonly<Record<PrincipleName, string>> = {
   length: 'In proportion to the length that each household fronts.',
   use: 'In proportion to the passages a week that each household makes through this gate.',
   benefit: 'In proportion to points that you give for what each household gets out of it.',
-  difference: 'A basic fence is shared one way; what is spent above it another way, often by whoever wants more.',
+  difference:
+    'A basic fence is shared one way; what is spent above it another way, often by whoever wants more.',
   saving:
     'Each household is asked for what it would have paid building alone, less half of what building together saves. Fits only where both would build.',
 }
 
-export const kindWords: Readonly<Record<ItemKind, string>> = { section: 'Section', gate: 'Gate', common: 'Common cost' }
+export const kindWords: Readonly<Record<ItemKind, string>> = {
+  section: 'Section',
+  gate: 'Gate',
+  common: 'Common cost',
+}
 
 export const evidenceWords: Readonly<Record<Evidence, string>> = {
   survey: 'a survey by a licensed surveyor',

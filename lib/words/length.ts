@@ -21,7 +21,9 @@ function feetInchesWords(size: Millimetres): string {
   const inches = (sixteenths % 192n) / 16n
   const rest = sixteenths % 16n
   const fraction = rest === 0n ? '' : reducedFraction(rest)
-  const inchFigure = [inches > 0n || fraction === '' ? inches.toString() : '', fraction].filter(Boolean).join(' ')
+  const inchFigure = [inches > 0n || fraction === '' ? inches.toString() : '', fraction]
+    .filter(Boolean)
+    .join(' ')
   if (feet === 0n) return `${inchFigure} in`
   return inches === 0n && fraction === '' ? `${feet} ft` : `${feet} ft ${inchFigure} in`
 }

@@ -1,6 +1,6 @@
 import type { Notebook, SimplePrinciple } from '../core/agreement/notebook.ts'
 import { never } from '../core/assert.ts'
-import { otherHousehold, type Household } from '../core/people/household.ts'
+import { type Household, otherHousehold } from '../core/people/household.ts'
 import type { Capped } from '../core/shares/caps.ts'
 import type { ItemShares } from '../core/shares/itemShares.ts'
 import type { PotPart, PotShare } from '../core/shares/potShare.ts'
@@ -17,7 +17,12 @@ export type ShareNames = {
 }
 
 export function shareNames(notebook: Notebook, uses?: ShareNames['uses']): ShareNames {
-  return { currency: notebook.currency, a: householdName(notebook, 'a'), b: householdName(notebook, 'b'), uses }
+  return {
+    currency: notebook.currency,
+    a: householdName(notebook, 'a'),
+    b: householdName(notebook, 'b'),
+    uses,
+  }
 }
 
 /**
@@ -30,11 +35,14 @@ export function potSentence(pot: PotShare, names: ShareNames): string {
   const [first, second] = pot.parts
   const result = `${names.a} is asked for ${money(pot.a)}, ${names.b} for ${money(pot.b)}`
   if (pot.principle.principle !== 'difference' || !first || !second) {
-    return first ? `${sentenceStart(first, names, money(pot.total))}: ${result}.${oddWords([first], names)}` : `${result}.`
+    return first
+      ? `${sentenceStart(first, names, money(pot.total))}: ${result}.${oddWords([first], names)}`
+      : `${result}.`
   }
-  const above = second.pot === 0n
-    ? 'nothing is spent above it'
-    : `the ${money(second.pot)} above it ${partClause(second, names)}`
+  const above =
+    second.pot === 0n
+      ? 'nothing is spent above it'
+      : `the ${money(second.pot)} above it ${partClause(second, names)}`
   return `Pay the difference: the basic fence of ${money(first.pot)} ${partClause(first, names)}; ${above}. So ${result}.${oddWords(pot.parts, names)}`
 }
 
@@ -104,7 +112,10 @@ function oddWords(parts: readonly PotPart[], names: ShareNames): string {
 }
 
 /** All sentences about the shares of an item: one for each pot. */
-export function itemShareSentences(item: ItemShares, names: ShareNames): readonly { pot: string; sentence: string }[] {
+export function itemShareSentences(
+  item: ItemShares,
+  names: ShareNames,
+): readonly { pot: string; sentence: string }[] {
   if (item.pots.form === 'together') {
     return [{ pot: 'Materials and labour together', sentence: potSentence(item.pots.together, names) }]
   }

@@ -1,10 +1,12 @@
+import { type Capacity, capacities } from '../core/agreement/notebook.ts'
 import type { PartyPlace } from '../core/agreement/revision.ts'
-import { capacities, type Capacity } from '../core/agreement/notebook.ts'
 import { capacityWords } from './labels.ts'
 
 /** The sentence that a party ticks when it signs; it is kept with the signature, word for word. */
 export function intentSentence(place: PartyPlace, householdName: string): string {
-  const capacity = capacities.includes(place.capacity as Capacity) ? capacityWords[place.capacity as Capacity] : place.capacity
+  const capacity = capacities.includes(place.capacity as Capacity)
+    ? capacityWords[place.capacity as Capacity]
+    : place.capacity
   return `I, ${place.name}, sign this agreement as ${capacity} for ${householdName}. I have read it, I agree to it, and I mean my typed name to be my signature.`
 }
 

@@ -72,7 +72,10 @@ export const startingTopics: readonly StartingTopic[] = [
         label: 'Days, hours, area, making good',
         text: 'While the fence is built, those who work on it may enter a strip of 6 ft along the line on the other household’s land, on working days from 8 in the morning to 6 in the evening, told two days ahead. They keep animals in, make good what they damage, and leave the strip as they found it. Whoever brings in workers sees that they are insured.',
       },
-      { label: 'Only when asked each time', text: 'Those who work on the fence ask each time before they enter the other household’s land.' },
+      {
+        label: 'Only when asked each time',
+        text: 'Those who work on the fence ask each time before they enter the other household’s land.',
+      },
     ],
   },
   {
@@ -84,7 +87,8 @@ export const startingTopics: readonly StartingTopic[] = [
         text: 'For repairs, either household may enter a strip of 6 ft along the fence on the other’s land, told three days ahead, or at once where animals or people are at risk. It makes good what it damages.',
       },
     ],
-    caution: 'A right to enter that should bind later owners needs due form and may need the land records. Ask a lawyer.',
+    caution:
+      'A right to enter that should bind later owners needs due form and may need the land records. Ask a lawyer.',
   },
   {
     topic: 'The old fence',
@@ -99,7 +103,8 @@ export const startingTopics: readonly StartingTopic[] = [
         text: 'The old fence belongs to one household, which agrees that it comes down and keeps its material. The old footings stay in the ground where they are in nobody’s way.',
       },
     ],
-    caution: 'Old paint can hold lead and old treated timber can hold poisons: ask how to handle and dispose of them before cutting or burning.',
+    caution:
+      'Old paint can hold lead and old treated timber can hold poisons: ask how to handle and dispose of them before cutting or burning.',
   },
   {
     topic: 'Damage',
@@ -126,14 +131,16 @@ export const startingTopics: readonly StartingTopic[] = [
   },
   {
     topic: 'If it stops',
-    about: 'What happens if the work is not begun or not finished, a house is sold, or someone falls ill or dies.',
+    about:
+      'What happens if the work is not begun or not finished, a house is sold, or someone falls ill or dies.',
     wordings: [
       {
         label: 'Start by, stand by, and what then',
         text: 'Work starts within three months of signing and the fence stands within a year. If it stops for longer, each household owes its share of what has been built and bought until then, and the site is made safe for people and animals. If a house is sold, or someone falls ill or dies, what has been given until then is settled first; whoever follows is asked whether to go on. A balance that is not paid stays owed.',
       },
     ],
-    caution: 'An agreement like this may not bind a later owner or an estate. Ask a lawyer where it matters, and mention the fence when selling.',
+    caution:
+      'An agreement like this may not bind a later owner or an estate. Ask a lawyer where it matters, and mention the fence when selling.',
   },
   {
     topic: 'Who is asked first in a dispute',
@@ -144,7 +151,8 @@ export const startingTopics: readonly StartingTopic[] = [
         text: 'If the households disagree, they first sit down together. If that does not settle it within two weeks, they ask somebody whom both trust, and share the cost in halves. Until then neither changes the fence.',
       },
     ],
-    caution: 'Talking first does not stop the time limits that a court or an office may set. Ask a lawyer in time.',
+    caution:
+      'Talking first does not stop the time limits that a court or an office may set. Ask a lawyer in time.',
   },
   {
     topic: 'The end of its life',

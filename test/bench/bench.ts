@@ -50,7 +50,12 @@ async function statementRows(): Promise<Row[]> {
   const one = 'Statement of 1,000 sections, 100 gates and 20,000 cost lines, from the file’s text'
   return [
     { what: one, figure: largeTime, limit: 250, unit: 'ms of one core' },
-    { what: 'The same against a tenth of the lines', figure: largeTime / smallTime, limit: 12, unit: 'times' },
+    {
+      what: 'The same against a tenth of the lines',
+      figure: largeTime / smallTime,
+      limit: 12,
+      unit: 'times',
+    },
   ]
 }
 
@@ -68,9 +73,18 @@ async function paperRows(): Promise<Row[]> {
   }
   const whole = () => summaryPaper(summary, text, fonts)
   const page = pageSize(notebook.units)
-  const drawing = lineDrawing(notebook, { widthUnits: drawingWidth(notebook.units), words: drawingWords(notebook) })
+  const drawing = lineDrawing(notebook, {
+    widthUnits: drawingWidth(notebook.units),
+    words: drawingWords(notebook),
+  })
   const title = notebookTitle(notebook)
-  const pages = layOut(summaryContent(summary), drawing, { title, standing: summary.standing }, facesOf(fonts), page)
+  const pages = layOut(
+    summaryContent(summary),
+    drawing,
+    { title, standing: summary.standing },
+    facesOf(fonts),
+    page,
+  )
   const runs = pages.map((marks) => marks.filter((mark) => mark.kind === 'text'))
   // The same text runs at the same places on the same pages, with nothing computed: what pdf-lib itself needs.
   const bare = async () => {
@@ -84,7 +98,12 @@ async function paperRows(): Promise<Row[]> {
     for (const texts of runs) {
       const sheet = pdf.addPage([page.width, page.height])
       for (const run of texts) {
-        sheet.drawText(run.text, { x: run.at.x, y: page.height - run.at.y, size: run.size, font: faces[run.weight] })
+        sheet.drawText(run.text, {
+          x: run.at.x,
+          y: page.height - run.at.y,
+          size: run.size,
+          font: faces[run.weight],
+        })
       }
     }
     return pdf.save({ useObjectStreams: false })

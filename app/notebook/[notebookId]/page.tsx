@@ -1,8 +1,8 @@
-import { hasLink } from '../../../lib/store/entryKeys.ts'
 import { itemKey } from '../../../lib/core/agreement/agreedItems.ts'
 import type { CommonCost, Gate, ItemKind, Section } from '../../../lib/core/agreement/notebook.ts'
-import { evidenceWords, householdName, kindWords } from '../../../lib/words/labels.ts'
+import { hasLink } from '../../../lib/store/entryKeys.ts'
 import { itemTitle } from '../../../lib/words/itemWords.ts'
+import { evidenceWords, householdName, kindWords } from '../../../lib/words/labels.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
 import { ButtonLink } from '../../ui/ButtonLink.tsx'
 import { DefinitionList } from '../../ui/DefinitionList.tsx'
@@ -19,9 +19,19 @@ import { WholeShare } from '../server/WholeShare.tsx'
 export const metadata = { title: 'The line' }
 
 const lists = [
-  { kind: 'section', list: 'sections', heading: 'Sections', none: 'No section yet. A section is a stretch of fence that is built in one way.' },
+  {
+    kind: 'section',
+    list: 'sections',
+    heading: 'Sections',
+    none: 'No section yet. A section is a stretch of fence that is built in one way.',
+  },
   { kind: 'gate', list: 'gates', heading: 'Gates', none: 'No gate yet.' },
-  { kind: 'common', list: 'common', heading: 'Common costs', none: 'No common cost yet. It is what serves the whole fence, such as a hired auger.' },
+  {
+    kind: 'common',
+    list: 'common',
+    heading: 'Common costs',
+    none: 'No common cost yet. It is what serves the whole fence, such as a hired auger.',
+  },
 ] as const satisfies readonly { kind: ItemKind; list: string; heading: string; none: string }[]
 
 export default async function TheLinePage({ params }: { params: Promise<{ notebookId: string }> }) {
@@ -37,7 +47,10 @@ export default async function TheLinePage({ params }: { params: Promise<{ notebo
         <LineDrawing notebook={notebook} />
         <WholeShare opened={opened} />
         <div className="panel-pair">
-          <Panel heading="Ends and stations" aside={<StandingStatus standing={standingOf(opened, 'line')} opened={opened} />}>
+          <Panel
+            heading="Ends and stations"
+            aside={<StandingStatus standing={standingOf(opened, 'line')} opened={opened} />}
+          >
             <DefinitionList
               items={[
                 { term: 'Start', text: line.start || 'not said yet' },
@@ -48,11 +61,16 @@ export default async function TheLinePage({ params }: { params: Promise<{ notebo
             />
             <ButtonLink href={`${home}/line`}>Open ends and stations</ButtonLink>
           </Panel>
-          <Panel heading="Households and parties" aside={<StandingStatus standing={standingOf(opened, 'parties')} opened={opened} />}>
+          <Panel
+            heading="Households and parties"
+            aside={<StandingStatus standing={standingOf(opened, 'parties')} opened={opened} />}
+          >
             <DefinitionList
               items={(['a', 'b'] as const).map((household) => ({
                 term: householdName(notebook, household),
-                text: notebook.households[household].parties.map((party) => party.name || 'unnamed').join(', ') || 'no party yet',
+                text:
+                  notebook.households[household].parties.map((party) => party.name || 'unnamed').join(', ') ||
+                  'no party yet',
               }))}
             />
             <div className="button-row">
@@ -100,7 +118,9 @@ function lineWords(start: string, end: string): string {
 
 /** Where an item lies along the line, as it was typed. */
 function aboutItem(item: Section | Gate | CommonCost): string {
-  if ('from' in item) return item.from || item.to ? `From ${item.from || '?'} to ${item.to || '?'}` : 'No stations yet'
-  if ('at' in item) return item.at ? `At ${item.at}${item.opening ? `, ${item.opening} wide` : ''}` : 'No station yet'
+  if ('from' in item)
+    return item.from || item.to ? `From ${item.from || '?'} to ${item.to || '?'}` : 'No stations yet'
+  if ('at' in item)
+    return item.at ? `At ${item.at}${item.opening ? `, ${item.opening} wide` : ''}` : 'No station yet'
   return ''
 }

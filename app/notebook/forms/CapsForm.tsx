@@ -7,12 +7,32 @@ import { NotebookForm } from './NotebookForm.tsx'
 import type { FormNames } from './partWords.ts'
 
 /** The most each household has agreed to be asked for; empty is no cap. */
-export function CapsForm({ initial, base, save, names }: { initial: object; base: string; save: SaveAction; names: FormNames }) {
+export function CapsForm({
+  initial,
+  base,
+  save,
+  names,
+}: {
+  initial: object
+  base: string
+  save: SaveAction
+  names: FormNames
+}) {
   return (
     <NotebookForm initial={initial} base={base} save={save} saveLabel="Save the caps">
       <FieldLine>
-        <FigureField path="caps.a" label={`The most that ${names.a} is asked for`} suffix={names.currency} hint="Empty: no cap." />
-        <FigureField path="caps.b" label={`The most that ${names.b} is asked for`} suffix={names.currency} hint="Empty: no cap." />
+        <FigureField
+          path="caps.a"
+          label={`The most that ${names.a} is asked for`}
+          suffix={names.currency}
+          hint="Empty: no cap."
+        />
+        <FigureField
+          path="caps.b"
+          label={`The most that ${names.b} is asked for`}
+          suffix={names.currency}
+          hint="Empty: no cap."
+        />
       </FieldLine>
     </NotebookForm>
   )

@@ -11,7 +11,17 @@ import { NotebookForm } from './NotebookForm.tsx'
 import { type FormNames, householdChoices } from './partWords.ts'
 
 /** Whom to ask first: who asks, when, what was said. */
-export function ChecksForm({ initial, base, save, names }: { initial: object; base: string; save: SaveAction; names: FormNames }) {
+export function ChecksForm({
+  initial,
+  base,
+  save,
+  names,
+}: {
+  initial: object
+  base: string
+  save: SaveAction
+  names: FormNames
+}) {
   return (
     <NotebookForm initial={initial} base={base} save={save} saveLabel="Save the checks">
       <RowsField
@@ -25,11 +35,20 @@ export function ChecksForm({ initial, base, save, names }: { initial: object; ba
           <>
             <TextField path={`${row}.what`} label="What to ask, and whom" />
             <FieldLine>
-              <ChoiceField path={`${row}.who`} label="Who asks" optionalLabel="Not said yet" options={householdChoices(names)} />
+              <ChoiceField
+                path={`${row}.who`}
+                label="Who asks"
+                optionalLabel="Not said yet"
+                options={householdChoices(names)}
+              />
               <DateField path={`${row}.on`} label="Asked or due on" />
             </FieldLine>
             <TextField path={`${row}.answer`} label="What was said, and by whom" multiline />
-            <TextField path={`${row}.reference`} label="Where the answer can be found" hint="A file name, letter number or web address." />
+            <TextField
+              path={`${row}.reference`}
+              label="Where the answer can be found"
+              hint="A file name, letter number or web address."
+            />
             <TickField path={`${row}.done`} label="Answered and done" />
           </>
         )}

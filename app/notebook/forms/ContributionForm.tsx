@@ -2,7 +2,7 @@
 
 import { contributionKinds } from '../../../lib/core/agreement/notebook.ts'
 import { contributionWords } from '../../../lib/words/labels.ts'
-import { ChoiceField, type Choice } from '../../ui/draft/ChoiceField.tsx'
+import { type Choice, ChoiceField } from '../../ui/draft/ChoiceField.tsx'
 import { DateField } from '../../ui/draft/DateField.tsx'
 import { FieldLine } from '../../ui/draft/FieldLine.tsx'
 import { FigureField } from '../../ui/draft/FigureField.tsx'

@@ -56,7 +56,11 @@ export function HeadingForm({
 function HouseholdFields({ path, heading }: { path: string; heading: string }) {
   return (
     <Panel heading={heading}>
-      <TextField path={`${path}.name`} label="Called" hint="Short, as it should stand everywhere: “Household at no. 12”." />
+      <TextField
+        path={`${path}.name`}
+        label="Called"
+        hint="Short, as it should stand everywhere: “Household at no. 12”."
+      />
       <RowsField
         path={`${path}.parties`}
         label="Parties"

@@ -2,10 +2,14 @@
 
 import { useState } from 'react'
 import { CopyField } from '../../ui/draft/CopyField.tsx'
-import { PressForm, type PressAction } from '../../ui/draft/PressForm.tsx'
+import { type PressAction, PressForm } from '../../ui/draft/PressForm.tsx'
 
 /** Makes an invitation and shows it once: it is stored nowhere but as a hash. */
-export function InvitationForm({ invite }: { invite: () => Promise<{ address: string } | { refused: string }> }) {
+export function InvitationForm({
+  invite,
+}: {
+  invite: () => Promise<{ address: string } | { refused: string }>
+}) {
   const [address, setAddress] = useState<string>()
   const press: PressAction = async () => {
     const answer = await invite()
@@ -17,7 +21,11 @@ export function InvitationForm({ invite }: { invite: () => Promise<{ address: st
     <>
       <PressForm action={press} label="Make an invitation" weight="main" />
       {address === undefined ? null : (
-        <CopyField label="Invitation, works once" value={address} hint="Hand it over on paper, by message or in person. It is not shown again." />
+        <CopyField
+          label="Invitation, works once"
+          value={address}
+          hint="Hand it over on paper, by message or in person. It is not shown again."
+        />
       )}
     </>
   )

@@ -86,8 +86,16 @@ function SectionFields({ names }: { names: FormNames }) {
         />
       </FieldLine>
       <TextField path="infill" label="Infill" hint="Such as “welded wire, 2 in by 4 in”." />
-      <TextField path="face" label="Face" hint="Which side the finished face looks to, or “same on both sides”." />
-      <TextField path="drainage" label="Drainage" hint="Where surface water goes, and how it passes the fence." />
+      <TextField
+        path="face"
+        label="Face"
+        hint="Which side the finished face looks to, or “same on both sides”."
+      />
+      <TextField
+        path="drainage"
+        label="Drainage"
+        hint="Where surface water goes, and how it passes the fence."
+      />
       <OwnerFields names={names} />
     </>
   )
@@ -104,13 +112,20 @@ function GateFields({ names }: { names: FormNames }) {
         path="stands"
         label="Stands on"
         optionalLabel="Not said yet"
-        options={[{ value: 'line', label: 'The line' }, ...householdChoices(names).map((one) => ({ ...one, label: `Land of ${one.label}` }))]}
+        options={[
+          { value: 'line', label: 'The line' },
+          ...householdChoices(names).map((one) => ({ ...one, label: `Land of ${one.label}` })),
+        ]}
       />
       <FieldLine>
         <FigureField path="uses.a" label={`Passages a week, ${names.a}`} />
         <FigureField path="uses.b" label={`Passages a week, ${names.b}`} />
       </FieldLine>
-      <TextField path="opens" label="Opens" hint="Such as “toward household a”. A gate should not swing over a neighbour’s path or a footway." />
+      <TextField
+        path="opens"
+        label="Opens"
+        hint="Such as “toward household a”. A gate should not swing over a neighbour’s path or a footway."
+      />
       <FieldLine>
         <TextField path="latch" label="Latch" />
         <TextField path="keys" label="Keys" />
@@ -123,8 +138,18 @@ function GateFields({ names }: { names: FormNames }) {
 function OwnerFields({ names }: { names: FormNames }) {
   return (
     <FieldLine>
-      <ChoiceField path="owner" label="Owned afterwards by" optionalLabel="Not said yet" options={keeperChoices(names)} />
-      <ChoiceField path="upkeep" label="Kept up by" optionalLabel="Not said yet" options={keeperChoices(names)} />
+      <ChoiceField
+        path="owner"
+        label="Owned afterwards by"
+        optionalLabel="Not said yet"
+        options={keeperChoices(names)}
+      />
+      <ChoiceField
+        path="upkeep"
+        label="Kept up by"
+        optionalLabel="Not said yet"
+        options={keeperChoices(names)}
+      />
     </FieldLine>
   )
 }

@@ -13,11 +13,25 @@ import { NotebookForm } from './NotebookForm.tsx'
 import { type FormNames, householdChoices } from './partWords.ts'
 
 /** Ends, evidence and stations of the boundary line. */
-export function LineForm({ initial, base, save, names }: { initial: object; base: string; save: SaveAction; names: FormNames }) {
+export function LineForm({
+  initial,
+  base,
+  save,
+  names,
+}: {
+  initial: object
+  base: string
+  save: SaveAction
+  names: FormNames
+}) {
   return (
     <NotebookForm initial={initial} base={base} save={save} saveLabel="Save the line">
       <Panel heading="Ends and evidence">
-        <TextField path="line.start" label="Starts at" hint="A point that can be found again, such as “iron pin at the lane”." />
+        <TextField
+          path="line.start"
+          label="Starts at"
+          hint="A point that can be found again, such as “iron pin at the lane”."
+        />
         <TextField path="line.end" label="Ends at" />
         <ChoiceField
           path="line.evidence"

@@ -43,10 +43,7 @@ export function MaterialsFields({ names }: { names: FormNames }) {
               { value: 'b', label: `${names.b}, in kind` },
             ]}
           />
-          <TickField
-            path={`${row}.credit`}
-            label="A credit: salvage or a return, taken off the cost"
-          />
+          <TickField path={`${row}.credit`} label="A credit: salvage or a return, taken off the cost" />
           <Shown path={`${row}.credit`} is={true}>
             <p className="field-hint">
               “Comes from” then says who receives the money: “bought” means it comes off a supplier’s bill.
@@ -81,11 +78,7 @@ export function LabourFields({ names }: { names: FormNames }) {
             label="Done by"
             options={[...householdChoices(names), { value: 'hired', label: 'Hired labour' }]}
           />
-          <TickField
-            path={`${row}.counts`}
-            label="Counts in the split"
-            whenMissing
-          />
+          <TickField path={`${row}.counts`} label="Counts in the split" whenMissing />
         </>
       )}
     </RowsField>

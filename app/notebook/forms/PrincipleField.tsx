@@ -15,11 +15,25 @@ const starting: Readonly<Record<PrincipleName, object>> = {
   use: {},
   benefit: { a: '', b: '' },
   saving: { aloneA: '', aloneB: '' },
-  difference: { basic: '', basicShare: { principle: 'equal' }, upgradeShare: { principle: 'one', household: '' } },
+  difference: {
+    basic: '',
+    basicShare: { principle: 'equal' },
+    upgradeShare: { principle: 'one', household: '' },
+  },
 }
 
 /** Chooses the principle of one pot. The whole share at `path` is put in place, not just its name. */
-export function PrincipleField({ path, label, onGate, nested }: { path: string; label: string; onGate: boolean; nested: boolean }) {
+export function PrincipleField({
+  path,
+  label,
+  onGate,
+  nested,
+}: {
+  path: string
+  label: string
+  onGate: boolean
+  nested: boolean
+}) {
   const share = useField(path)
   const chosen = useField(`${path}.principle`)
   const choices = principleChoices(onGate, nested)

@@ -1,14 +1,14 @@
 'use client'
 
 import { ChoiceField } from '../../ui/draft/ChoiceField.tsx'
-import { getAt, setAt } from '../../ui/draft/draftPath.ts'
 import { useDraft } from '../../ui/draft/draftContext.ts'
+import { getAt, setAt } from '../../ui/draft/draftPath.ts'
 import { FieldLine } from '../../ui/draft/FieldLine.tsx'
 import { FigureField } from '../../ui/draft/FigureField.tsx'
 import { LengthField } from '../../ui/draft/LengthField.tsx'
 import { Shown } from '../../ui/draft/Shown.tsx'
-import { type FormNames, householdChoices } from './partWords.ts'
 import { PrincipleField } from './PrincipleField.tsx'
+import { type FormNames, householdChoices } from './partWords.ts'
 
 /** How an item is shared: two pots with a principle each, or one pot of both. */
 export function ShareFields({ names, onGate }: { names: FormNames; onGate: boolean }) {
@@ -101,7 +101,13 @@ function PotFields({ path, label, names, onGate, nested = false }: PotProps) {
           suffix={names.currency}
         />
         <PotFields path={`${path}.basicShare`} label="The basic fence" names={names} onGate={onGate} nested />
-        <PotFields path={`${path}.upgradeShare`} label="What is above it" names={names} onGate={onGate} nested />
+        <PotFields
+          path={`${path}.upgradeShare`}
+          label="What is above it"
+          names={names}
+          onGate={onGate}
+          nested
+        />
       </Shown>
     </div>
   )

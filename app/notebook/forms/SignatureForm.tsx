@@ -7,10 +7,31 @@ import { TickField } from '../../ui/draft/TickField.tsx'
 import type { SaveAction } from '../../ui/draft/useSaving.ts'
 
 /** One party signs: typed name, a ticked sentence, and a drawn signature if it likes. */
-export function SignatureForm({ partyName, intent, save, form }: { partyName: string; intent: string; save: SaveAction; form: string }) {
+export function SignatureForm({
+  partyName,
+  intent,
+  save,
+  form,
+}: {
+  partyName: string
+  intent: string
+  save: SaveAction
+  form: string
+}) {
   return (
-    <DraftForm initial={{ typedName: '', intent: false, drawing: '' }} base="unsigned" save={save} saveLabel={`Sign as ${partyName}`} form={form}>
-      <TextField path="typedName" label="Type your full name" hint={`As it stands in the agreement: ${partyName}.`} autoComplete="off" />
+    <DraftForm
+      initial={{ typedName: '', intent: false, drawing: '' }}
+      base="unsigned"
+      save={save}
+      saveLabel={`Sign as ${partyName}`}
+      form={form}
+    >
+      <TextField
+        path="typedName"
+        label="Type your full name"
+        hint={`As it stands in the agreement: ${partyName}.`}
+        autoComplete="off"
+      />
       <TickField path="intent" label={intent} />
       <SignaturePad path="drawing" label="Draw your signature, if you like" />
     </DraftForm>

@@ -2,8 +2,8 @@
 
 import { startingTopic, startingTopics } from '../../../lib/words/startingTerms.ts'
 import { Caution } from '../../ui/Caution.tsx'
-import { getAt, setAt } from '../../ui/draft/draftPath.ts'
 import { useDraft } from '../../ui/draft/draftContext.ts'
+import { getAt, setAt } from '../../ui/draft/draftPath.ts'
 import { RowsField } from '../../ui/draft/RowsField.tsx'
 import { TextField } from '../../ui/draft/TextField.tsx'
 import type { SaveAction } from '../../ui/draft/useSaving.ts'
@@ -35,7 +35,7 @@ function TermFields({ row }: { row: string }) {
     <>
       <TextField path={`${row}.topic`} label="Topic" hint={known?.about} />
       <TextField path={`${row}.text`} label="What you settle" multiline rows={5} />
-      {known && known.wordings.some((wording) => wording.text !== text) ? (
+      {known?.wordings.some((wording) => wording.text !== text) ? (
         <div className="wordings">
           <p className="field-hint">Begin again from:</p>
           <div className="button-row">
@@ -69,7 +69,9 @@ function MissingTopics() {
   const { draft, change, ready } = useDraft()
   const terms = getAt(draft, 'terms')
   const list = Array.isArray(terms) ? terms : []
-  const missing = startingTopics.filter((one) => !list.some((term) => (term as { topic?: string }).topic?.trim() === one.topic))
+  const missing = startingTopics.filter(
+    (one) => !list.some((term) => (term as { topic?: string }).topic?.trim() === one.topic),
+  )
   if (missing.length === 0) return null
   return (
     <div className="wordings">
@@ -81,7 +83,11 @@ function MissingTopics() {
             type="button"
             className="button button-plain"
             disabled={!ready}
-            onClick={() => change((old) => setAt(old, `terms[${list.length}]`, { topic: one.topic, text: one.wordings[0]?.text ?? '' }))}
+            onClick={() =>
+              change((old) =>
+                setAt(old, `terms[${list.length}]`, { topic: one.topic, text: one.wordings[0]?.text ?? '' }),
+              )
+            }
           >
             {one.topic}
           </button>

@@ -1,5 +1,5 @@
-import { faultText } from '../../../lib/words/faultText.ts'
 import { balanceSentences } from '../../../lib/words/balanceText.ts'
+import { faultText } from '../../../lib/words/faultText.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
 import { shareNames } from '../../../lib/words/shareText.ts'
 import { FigureTable } from '../../ui/FigureTable.tsx'
@@ -21,12 +21,22 @@ export function BalanceView({ opened }: { opened: Opened }) {
   }
   const money = (minor: bigint) => moneyWords(minor, notebook.currency)
   const { asked, promised, inMoney, contributed, balance, total, outstanding } = statement.value
-  const row = (label: string, amounts: { a: bigint; b: bigint }) => [label, money(amounts.a), money(amounts.b), money(amounts.a + amounts.b)]
+  const row = (label: string, amounts: { a: bigint; b: bigint }) => [
+    label,
+    money(amounts.a),
+    money(amounts.b),
+    money(amounts.a + amounts.b),
+  ]
   return (
     <Panel heading="Where you stand">
       <FigureTable
         caption="Asked, promised and given"
-        columns={[{ label: '' }, { label: names.a, figures: true }, { label: names.b, figures: true }, { label: 'Both', figures: true }]}
+        columns={[
+          { label: '' },
+          { label: names.a, figures: true },
+          { label: names.b, figures: true },
+          { label: 'Both', figures: true },
+        ]}
         rows={[
           ['Asked', money(asked.a), money(asked.b), money(total)],
           row('Promised in kind and hours', promised),

@@ -1,8 +1,8 @@
-import type { ItemShares } from '../../../lib/core/shares/itemShares.ts'
-import { capitalised } from '../../../lib/words/summary/names.ts'
 import { hoursText } from '../../../lib/core/amounts/hours.ts'
+import type { ItemShares } from '../../../lib/core/shares/itemShares.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
 import { itemShareSentences, type ShareNames } from '../../../lib/words/shareText.ts'
+import { capitalised } from '../../../lib/words/summary/names.ts'
 import { ShareBar } from '../../ui/ShareBar.tsx'
 
 /** What an item asks of each household: a bar, the figures, and the result in words for each pot. */
@@ -27,8 +27,8 @@ export function ItemShareView({ item, names }: { item: ItemShares; names: ShareN
       ))}
       {item.hours.hours > 0n ? (
         <p>
-          <strong>Hours.</strong> {hoursText(item.hours.hours)} in all; {hoursText(item.hours.a)} are asked of {names.a} and{' '}
-          {hoursText(item.hours.b)} of {names.b}.
+          <strong>Hours.</strong> {hoursText(item.hours.hours)} in all; {hoursText(item.hours.a)} are asked of{' '}
+          {names.a} and {hoursText(item.hours.b)} of {names.b}.
         </p>
       ) : null}
       {gifts.a > 0n || gifts.b > 0n ? (
@@ -43,5 +43,7 @@ export function ItemShareView({ item, names }: { item: ItemShares; names: ShareN
 }
 
 function giftWords(hours: bigint, name: string): string {
-  return hours === 0n ? '' : `${capitalised(name)} gives ${hoursText(hours)} hours that are in no sum. Thank you.`
+  return hours === 0n
+    ? ''
+    : `${capitalised(name)} gives ${hoursText(hours)} hours that are in no sum. Thank you.`
 }

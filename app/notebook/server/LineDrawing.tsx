@@ -12,7 +12,10 @@ export function LineDrawing({ notebook }: { notebook: Notebook }) {
     <figure className="line-drawing">
       {(['narrow', 'wide'] as const).map((width) => (
         <div key={width} className={`line-drawing-${width}`}>
-          <DrawnShapes drawing={lineDrawing(notebook, { widthUnits: width === 'narrow' ? 360 : 900, words })} label={`${caption} ${description}`} />
+          <DrawnShapes
+            drawing={lineDrawing(notebook, { widthUnits: width === 'narrow' ? 360 : 900, words })}
+            label={`${caption} ${description}`}
+          />
         </div>
       ))}
       <figcaption>

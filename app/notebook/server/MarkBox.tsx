@@ -16,7 +16,11 @@ export function StandingStatus({ standing, opened }: { standing: Standing; opene
   const [only] = marked
   if (only) return <Status kind="open" text={`Agreed by ${householdName(opened.notebook, only)} alone`} />
   const changed = standing.lastChange?.before !== undefined && standing.lastChange?.before !== null
-  return changed ? <Status kind="changed" text="Changed, needs both marks" /> : <Status kind="open" text="Open" />
+  return changed ? (
+    <Status kind="changed" text="Changed, needs both marks" />
+  ) : (
+    <Status kind="open" text="Open" />
+  )
 }
 
 /** Both marks of an item, the household's own to set or take, and what last changed in it. */
@@ -33,7 +37,9 @@ export function MarkBox({ opened, standing, back }: { opened: Opened; standing: 
         {([household, otherHousehold(household)] as const).map((one) => (
           <li key={one}>
             <HouseholdTag household={one} name={householdName(notebook, one)} />{' '}
-            {standing.markedAt[one] ? `agreed on ${dayWords(standing.markedAt[one].toISOString().slice(0, 10))}` : 'has not marked it yet'}
+            {standing.markedAt[one]
+              ? `agreed on ${dayWords(standing.markedAt[one].toISOString().slice(0, 10))}`
+              : 'has not marked it yet'}
           </li>
         ))}
       </ul>

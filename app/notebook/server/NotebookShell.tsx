@@ -8,7 +8,15 @@ import { agreedByBoth, type Opened } from './opened.ts'
 import { notebookPages } from './pages.ts'
 
 /** The frame of every notebook page, with what is still open. `page` is the last part of the address, '' for The line. */
-export function NotebookShell({ opened, page, children }: { opened: Opened; page: string; children: ReactNode }) {
+export function NotebookShell({
+  opened,
+  page,
+  children,
+}: {
+  opened: Opened
+  page: string
+  children: ReactNode
+}) {
   const { notebook, notebookId, household } = opened
   const home = `/notebook/${notebookId}`
   return (
@@ -36,12 +44,39 @@ function openMatters(opened: Opened): OpenMatter[] {
   const mine = open.filter((standing) => standing.markedAt[household] === undefined).length
   const checks = notebook.checks.filter((check) => !check.done)
   return [
-    ...faults.map((fault) => ({ text: `Shares can’t be worked out yet: ${faultText(fault)}`, href: faultPage(opened, fault.path) })),
-    ...(unknownKeys.length > 0 ? [{ text: count(unknownKeys.length, 'key in the file is', 'keys in the file are', 'unknown to this program'), href: `${home}/record` }] : []),
-    ...(open.length > 0
-      ? [{ text: `${count(open.length, 'item', 'items', 'not agreed by both')}${mine > 0 ? `, ${mine} of them waiting for your mark` : ''}`, href: `${home}/sign` }]
+    ...faults.map((fault) => ({
+      text: `Shares can’t be worked out yet: ${faultText(fault)}`,
+      href: faultPage(opened, fault.path),
+    })),
+    ...(unknownKeys.length > 0
+      ? [
+          {
+            text: count(
+              unknownKeys.length,
+              'key in the file is',
+              'keys in the file are',
+              'unknown to this program',
+            ),
+            href: `${home}/record`,
+          },
+        ]
       : []),
-    ...(checks.length > 0 ? [{ text: count(checks.length, 'check', 'checks', 'to ask first still open'), href: `${home}/ask-first` }] : []),
+    ...(open.length > 0
+      ? [
+          {
+            text: `${count(open.length, 'item', 'items', 'not agreed by both')}${mine > 0 ? `, ${mine} of them waiting for your mark` : ''}`,
+            href: `${home}/sign`,
+          },
+        ]
+      : []),
+    ...(checks.length > 0
+      ? [
+          {
+            text: count(checks.length, 'check', 'checks', 'to ask first still open'),
+            href: `${home}/ask-first`,
+          },
+        ]
+      : []),
   ]
 }
 

@@ -10,13 +10,17 @@ import { putUpForSigning } from './signActions.ts'
 export function PutUpPart({ opened, number }: { opened: Opened; number: number }) {
   const { document, notebook, unknownKeys, standings, notebookId } = opened
   const obstacles = obstaclesToSigning(document, notebook, unknownKeys, (item, household) =>
-    standings.some((standing) => standing.item.key === item.key && standing.markedAt[household] !== undefined),
+    standings.some(
+      (standing) => standing.item.key === item.key && standing.markedAt[household] !== undefined,
+    ),
   )
   const others = obstacles.filter((obstacle: Obstacle) => obstacle.kind !== 'not agreed')
   const open = standings.filter((standing) => !agreedByBoth(standing))
   const checks = notebook.checks.filter((check) => !check.done).length
   return (
-    <Panel heading={obstacles.length > 0 ? 'What stands in the way of signing' : 'Ready to be put up for signing'}>
+    <Panel
+      heading={obstacles.length > 0 ? 'What stands in the way of signing' : 'Ready to be put up for signing'}
+    >
       {others.length > 0 ? (
         <ul>
           {others.map((obstacle) => {
@@ -37,12 +41,21 @@ export function PutUpPart({ opened, number }: { opened: Opened; number: number }
       ) : null}
       {obstacles.length === 0 ? (
         <p>
-          Every item is agreed by both. Putting it up freezes revision {number}; what you change afterwards belongs to the
-          next one, and receipts never change it.
+          Every item is agreed by both. Putting it up freezes revision {number}; what you change afterwards
+          belongs to the next one, and receipts never change it.
         </p>
       ) : null}
-      {checks > 0 ? <p>{checks} of the checks to ask first are still open. You may sign all the same; they are printed in the summary.</p> : null}
-      <PressForm action={putUpForSigning.bind(null, notebookId)} label={`Put revision ${number} up for signing`} weight="main" />
+      {checks > 0 ? (
+        <p>
+          {checks} of the checks to ask first are still open. You may sign all the same; they are printed in
+          the summary.
+        </p>
+      ) : null}
+      <PressForm
+        action={putUpForSigning.bind(null, notebookId)}
+        label={`Put revision ${number} up for signing`}
+        weight="main"
+      />
     </Panel>
   )
 }

@@ -19,7 +19,12 @@ export function SignatureView({ block }: { block: SignatureBlock }) {
           </p>
           <p className="quiet">{state.intent}</p>
           {state.drawing ? (
-            <svg className="signature-drawing" viewBox="0 0 600 200" role="img" aria-label={`Drawn signature of ${block.party}`}>
+            <svg
+              className="signature-drawing"
+              viewBox="0 0 600 200"
+              role="img"
+              aria-label={`Drawn signature of ${block.party}`}
+            >
               <path d={state.drawing} />
             </svg>
           ) : null}

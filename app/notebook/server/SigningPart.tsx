@@ -18,10 +18,16 @@ export function SigningPart({ opened, frozen }: { opened: Opened; frozen: Frozen
   const mine = stillToSign.filter((place) => place.household === household)
   return (
     <>
-      <Panel heading={stillToSign.length === 0 ? `Revision ${revision.number} is signed by all` : `Revision ${revision.number} is up for signing`}>
+      <Panel
+        heading={
+          stillToSign.length === 0
+            ? `Revision ${revision.number} is signed by all`
+            : `Revision ${revision.number} is up for signing`
+        }
+      >
         <p>
-          Put up by {householdName(notebook, revision.frozenBy)}, {momentWords(revision.frozenAt)}. It does not change any
-          more; the notebook goes on beside it.
+          Put up by {householdName(notebook, revision.frozenBy)}, {momentWords(revision.frozenAt)}. It does
+          not change any more; the notebook goes on beside it.
         </p>
         <p className="hash">
           SHA-256 <code>{revision.sha256}</code>
@@ -29,7 +35,8 @@ export function SigningPart({ opened, frozen }: { opened: Opened; frozen: Frozen
         <ul className="mark-list">
           {signatures.map((one) => (
             <li key={one.id}>
-              <HouseholdTag household={one.household} name={one.partyName} /> signed, {momentWords(one.signedAt)}
+              <HouseholdTag household={one.household} name={one.partyName} /> signed,{' '}
+              {momentWords(one.signedAt)}
             </li>
           ))}
           {stillToSign.map((place) => (
@@ -40,7 +47,10 @@ export function SigningPart({ opened, frozen }: { opened: Opened; frozen: Frozen
         </ul>
       </Panel>
       <Panel heading="Take your copy">
-        <p>Keep both files yourself. The hash in them shows later that nothing was changed; it does not show who signed.</p>
+        <p>
+          Keep both files yourself. The hash in them shows later that nothing was changed; it does not show
+          who signed.
+        </p>
         <div className="button-row">
           <ButtonLink href={`${home}/summary.pdf?revision=${revision.number}`} weight="main" download>
             Summary, revision {revision.number} (PDF)
@@ -63,8 +73,9 @@ export function SigningPart({ opened, frozen }: { opened: Opened; frozen: Frozen
           <Panel key={place.partyIndex} heading={`${place.name} signs`} id={`party-${place.partyIndex}`}>
             <Caution title="Before you sign">
               <p>
-                Read the whole agreement below. All parties of your household sign through your one link; sign only for
-                yourself. A typed name is a simple electronic signature: for rights in land the law may ask for more.
+                Read the whole agreement below. All parties of your household sign through your one link; sign
+                only for yourself. A typed name is a simple electronic signature: for rights in land the law
+                may ask for more.
               </p>
             </Caution>
             <SignatureForm

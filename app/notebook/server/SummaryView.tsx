@@ -43,7 +43,9 @@ function BlockView({ block, notebook }: { block: Block; notebook: Notebook }) {
         <FigureTable
           caption={block.caption}
           columns={block.columns.map(({ title, figure }) => ({ label: title, figures: figure }))}
-          rows={block.rows.map((row) => (row.struck ? row.cells.map((cell) => <s key={cell}>{cell}</s>) : row.cells))}
+          rows={block.rows.map((row) =>
+            row.struck ? row.cells.map((cell) => <s key={cell}>{cell}</s>) : row.cells,
+          )}
           foot={block.foot ? [block.foot] : []}
         />
       )

@@ -21,7 +21,10 @@ export function WholeShare({ opened }: { opened: Opened }) {
   }
   const { total, asked, beforeCaps, items } = statement.value
   const money = (minor: bigint) => moneyWords(minor, notebook.currency)
-  const hours = items.reduce((sum, item) => ({ a: sum.a + item.hours.a, b: sum.b + item.hours.b }), { a: 0n, b: 0n })
+  const hours = items.reduce((sum, item) => ({ a: sum.a + item.hours.a, b: sum.b + item.hours.b }), {
+    a: 0n,
+    b: 0n,
+  })
   const moved = capSentence(asked, names)
   return (
     <Panel heading="The whole fence" aside={<span className="figure">{money(total)}</span>}>
@@ -36,7 +39,8 @@ export function WholeShare({ opened }: { opened: Opened }) {
       />
       {moved ? (
         <p>
-          {moved} Before caps it is {money(beforeCaps.a)} for {names.a} and {money(beforeCaps.b)} for {names.b}.
+          {moved} Before caps it is {money(beforeCaps.a)} for {names.a} and {money(beforeCaps.b)} for{' '}
+          {names.b}.
         </p>
       ) : null}
       {hours.a + hours.b > 0n ? (

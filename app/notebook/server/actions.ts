@@ -22,14 +22,24 @@ const kindSchema = z.enum(['section', 'gate', 'common'])
 const textSchema = z.string().max(200_000)
 
 /** Saves one form of the notebook. */
-export async function saveNotebookPart(notebookId: string, part: Part, base: string, draft: unknown): Promise<SaveAnswer> {
+export async function saveNotebookPart(
+  notebookId: string,
+  part: Part,
+  base: string,
+  draft: unknown,
+): Promise<SaveAnswer> {
   await requireHousehold(notebookId)
   const read = z.object({ part: partSchema, base: textSchema }).safeParse({ part, base })
   return read.success ? savePart(notebookId, read.data.part, read.data.base, draft) : refusedDraft
 }
 
 /** Adds a section, gate or common cost at the end of its list and goes to its page. */
-export async function addNotebookItem(notebookId: string, kind: string, _base: string, draft: unknown): Promise<SaveAnswer> {
+export async function addNotebookItem(
+  notebookId: string,
+  kind: string,
+  _base: string,
+  draft: unknown,
+): Promise<SaveAnswer> {
   const { household } = await requireHousehold(notebookId)
   const read = z.object({ kind: kindSchema, draft: readDraft }).safeParse({ kind, draft })
   if (!read.success) return refusedDraft
@@ -47,40 +57,80 @@ export async function removeNotebookItem(notebookId: string, id: string, base: s
   await requireHousehold(notebookId)
   const read = z.object({ id: z.string().min(1), base: textSchema }).safeParse({ id, base })
   if (!read.success) return refusedDraft
-  const answer = await removePart(notebookId, { part: 'item', id }, base, (document) => removeItem(document, id))
+  const answer = await removePart(notebookId, { part: 'item', id }, base, (document) =>
+    removeItem(document, id),
+  )
   if ('saved' in answer) redirect(`/notebook/${notebookId}`)
   if (!('faults' in answer)) return answer
-  return { faults: [{ path: '', message: 'Money and hours has entries for this item. Take those entries back first; they stay in the book and are shown as taken back.' }] }
+  return {
+    faults: [
+      {
+        path: '',
+        message:
+          'Money and hours has entries for this item. Take those entries back first; they stay in the book and are shown as taken back.',
+      },
+    ],
+  }
 }
 
 /** Moves an item up or down in its list; the order decides who is asked for an odd cent, and how the line is drawn. */
-export async function moveNotebookItem(notebookId: string, _previous: PressAnswer, form: FormData): Promise<PressAnswer> {
+export async function moveNotebookItem(
+  notebookId: string,
+  _previous: PressAnswer,
+  form: FormData,
+): Promise<PressAnswer> {
   const { household } = await requireHousehold(notebookId)
-  const read = z.object({ id: z.string().min(1), way: z.enum(['up', 'down']) }).safeParse(Object.fromEntries(form))
+  const read = z
+    .object({ id: z.string().min(1), way: z.enum(['up', 'down']) })
+    .safeParse(Object.fromEntries(form))
   if (!read.success) return { refused: 'This press could not be read. Load the page again.' }
   const { id, way } = read.data
-  await editDocument(notebookId, household, (document) => ({ next: moveItem(document, id, way === 'up' ? -1 : 1) }))
+  await editDocument(notebookId, household, (document) => ({
+    next: moveItem(document, id, way === 'up' ? -1 : 1),
+  }))
   redirect(`/notebook/${notebookId}`)
 }
 
-const markSchema = z.object({ itemKey: textSchema.min(1), fingerprint: z.string().regex(/^[0-9a-f]{64}$/), back: z.string() })
+const markSchema = z.object({
+  itemKey: textSchema.min(1),
+  fingerprint: z.string().regex(/^[0-9a-f]{64}$/),
+  back: z.string(),
+})
 
 /** Marks an item as agreed for the household that asks, never for the other. */
-export async function agreeToItem(notebookId: string, _previous: PressAnswer, form: FormData): Promise<PressAnswer> {
+export async function agreeToItem(
+  notebookId: string,
+  _previous: PressAnswer,
+  form: FormData,
+): Promise<PressAnswer> {
   const { household } = await requireHousehold(notebookId)
   const read = markSchema.safeParse(Object.fromEntries(form))
   if (!read.success) return { refused: 'This press could not be read. Load the page again.' }
   const { itemKey, fingerprint, back } = read.data
-  const outcome = await setMark({ id: notebookId, household, itemKey, fingerprint, at: new Date(), currentFingerprint })
+  const outcome = await setMark({
+    id: notebookId,
+    household,
+    itemKey,
+    fingerprint,
+    at: new Date(),
+    currentFingerprint,
+  })
   if (outcome === 'changed-since') {
-    return { refused: 'This item was changed since you opened the page. Load the page again, read what changed, then agree to that.' }
+    return {
+      refused:
+        'This item was changed since you opened the page. Load the page again, read what changed, then agree to that.',
+    }
   }
   if (outcome === 'no-such-item') return { refused: 'This item was removed in the meantime.' }
   redirect(backTo(notebookId, back))
 }
 
 /** Takes the household's own mark off an item. */
-export async function takeAgreementBack(notebookId: string, _previous: PressAnswer, form: FormData): Promise<PressAnswer> {
+export async function takeAgreementBack(
+  notebookId: string,
+  _previous: PressAnswer,
+  form: FormData,
+): Promise<PressAnswer> {
   const { household } = await requireHousehold(notebookId)
   const read = markSchema.safeParse(Object.fromEntries(form))
   if (!read.success) return { refused: 'This press could not be read. Load the page again.' }

@@ -10,7 +10,11 @@ import type { SaveAnswer } from '../../ui/draft/saveAnswer.ts'
 import { editDocument, readDraft, refusedDraft } from './savePart.ts'
 
 /** Enters what was given into the book. Entries are never edited: one that was wrong is taken back and entered anew. */
-export async function enterContribution(notebookId: string, _base: string, draft: unknown): Promise<SaveAnswer> {
+export async function enterContribution(
+  notebookId: string,
+  _base: string,
+  draft: unknown,
+): Promise<SaveAnswer> {
   const { household } = await requireHousehold(notebookId)
   const read = readDraft.safeParse(draft)
   if (!read.success) return refusedDraft
@@ -29,14 +33,24 @@ const strikeSchema = z.object({
 })
 
 /** Takes an entry back: it stays in the book, says who took it back and why, and counts as nothing. */
-export async function takeEntryBack(notebookId: string, _previous: PressAnswer, form: FormData): Promise<PressAnswer> {
+export async function takeEntryBack(
+  notebookId: string,
+  _previous: PressAnswer,
+  form: FormData,
+): Promise<PressAnswer> {
   const { household } = await requireHousehold(notebookId)
   const read = strikeSchema.safeParse(Object.fromEntries(form))
-  if (!read.success) return { refused: 'Why: needed, in a few words (at most 500 characters), such as “entered twice”.' }
+  if (!read.success)
+    return { refused: 'Why: needed, in a few words (at most 500 characters), such as “entered twice”.' }
   const { index, fingerprint, why } = read.data
   const on = new Date().toISOString().slice(0, 10)
   const answer = await editDocument(notebookId, household, (document) => {
-    const struck = strikeContribution(document, index, { on, by: household, why }, (entry) => fingerprintOf(entry) === fingerprint)
+    const struck = strikeContribution(
+      document,
+      index,
+      { on, by: household, why },
+      (entry) => fingerprintOf(entry) === fingerprint,
+    )
     return struck === undefined ? { gone: true, message: '' } : { next: struck }
   })
   if ('saved' in answer) redirect(`/notebook/${notebookId}/money`)

@@ -2,7 +2,11 @@
 
 import { redirect } from 'next/navigation'
 import { openingAddress } from '../../../lib/access/address.ts'
-import { clearNewLinkCookie, clearSessionCookie, readSessionCookie } from '../../../lib/access/sessionCookie.ts'
+import {
+  clearNewLinkCookie,
+  clearSessionCookie,
+  readSessionCookie,
+} from '../../../lib/access/sessionCookie.ts'
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
 import { otherHousehold } from '../../../lib/core/people/household.ts'
 import { hasLink, issueFirstLink, issueInvitation, replaceLink } from '../../../lib/store/entryKeys.ts'
@@ -16,19 +20,28 @@ export async function invite(notebookId: string): Promise<{ address: string } | 
   const { household } = await requireHousehold(notebookId)
   if (household !== 'a') return { refused: 'Only the first household invites; you are in as the second.' }
   const issued = await issueInvitation({ notebookId, at: new Date() })
-  if ('refused' in issued) return { refused: 'The second household has come in already. Nobody is left to invite.' }
+  if ('refused' in issued)
+    return { refused: 'The second household has come in already. Nobody is left to invite.' }
   return { address: openingAddress(issued.token) }
 }
 
 /** The household has kept its new link: it is not shown again. */
-export async function forgetNewLink(notebookId: string, _previous: PressAnswer, _form: FormData): Promise<PressAnswer> {
+export async function forgetNewLink(
+  notebookId: string,
+  _previous: PressAnswer,
+  _form: FormData,
+): Promise<PressAnswer> {
   await requireHousehold(notebookId)
   await clearNewLinkCookie(notebookId)
   redirect(`/notebook/${notebookId}`)
 }
 
 /** Replaces the household's own link, and lets this browser in by the new one. */
-export async function replaceOwnLink(notebookId: string, _previous: PressAnswer, _form: FormData): Promise<PressAnswer> {
+export async function replaceOwnLink(
+  notebookId: string,
+  _previous: PressAnswer,
+  _form: FormData,
+): Promise<PressAnswer> {
   const { household } = await requireHousehold(notebookId)
   const { token } = await replaceLink({ notebookId, household, at: new Date() })
   await letInAndShowLink(notebookId, token)
@@ -36,7 +49,11 @@ export async function replaceOwnLink(notebookId: string, _previous: PressAnswer,
 }
 
 /** Ends this browser's session; the link goes on working. */
-export async function leave(notebookId: string, _previous: PressAnswer, _form: FormData): Promise<PressAnswer> {
+export async function leave(
+  notebookId: string,
+  _previous: PressAnswer,
+  _form: FormData,
+): Promise<PressAnswer> {
   await requireHousehold(notebookId)
   const token = await readSessionCookie(notebookId)
   if (token !== undefined) await endSession({ token, at: new Date() })
@@ -45,7 +62,11 @@ export async function leave(notebookId: string, _previous: PressAnswer, _form: F
 }
 
 /** In the example alone: the same browser comes in as the other household. */
-export async function seeAsOther(notebookId: string, _previous: PressAnswer, _form: FormData): Promise<PressAnswer> {
+export async function seeAsOther(
+  notebookId: string,
+  _previous: PressAnswer,
+  _form: FormData,
+): Promise<PressAnswer> {
   const { household } = await requireHousehold(notebookId)
   const stored = await findNotebook(notebookId)
   if (!stored?.example) return { refused: 'Only in the example can one browser change sides.' }

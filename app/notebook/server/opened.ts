@@ -1,12 +1,17 @@
 import { notFound } from 'next/navigation'
 import { cache } from 'react'
+import { requireHousehold } from '../../../lib/access/whoAsks.ts'
 import { type AgreedItem, agreedItems } from '../../../lib/core/agreement/agreedItems.ts'
 import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
 import { assert } from '../../../lib/core/assert.ts'
 import type { Household } from '../../../lib/core/people/household.ts'
 import type { Result } from '../../../lib/core/result.ts'
-import { type SharedItems, type Statement, shareItems, statementOf } from '../../../lib/core/shares/statement.ts'
-import { requireHousehold } from '../../../lib/access/whoAsks.ts'
+import {
+  type SharedItems,
+  type Statement,
+  shareItems,
+  statementOf,
+} from '../../../lib/core/shares/statement.ts'
 import { type NotebookDocument, readNotebook, unknownKeys } from '../../../lib/forms/readNotebook.ts'
 import { type Change, latestChanges } from '../../../lib/store/changes.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'

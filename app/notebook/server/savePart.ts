@@ -40,7 +40,12 @@ export type Edited =
  * fingerprint of the part as it was when the form was opened: where it has changed since, nothing is written and both
  * versions are shown.
  */
-export async function savePart(notebookId: string, part: Part, base: string, draft: unknown): Promise<SaveAnswer> {
+export async function savePart(
+  notebookId: string,
+  part: Part,
+  base: string,
+  draft: unknown,
+): Promise<SaveAnswer> {
   const { household } = await requireHousehold(notebookId)
   const read = readDraft.safeParse(draft)
   if (!read.success) return refusedDraft
@@ -48,7 +53,11 @@ export async function savePart(notebookId: string, part: Part, base: string, dra
     const next = writePart(document, part, read.data)
     const booked = Array.isArray(document.contributions) && document.contributions.length > 0
     if (booked && next.currency !== document.currency) {
-      return { faults: [fieldFault({ path: 'currency', kind: 'currency-fixed', currency: String(document.currency) }, '')] }
+      return {
+        faults: [
+          fieldFault({ path: 'currency', kind: 'currency-fixed', currency: String(document.currency) }, ''),
+        ],
+      }
     }
     return { next, renamed: part.part === 'decisions' ? renamedDecisions(document, next) : new Map() }
   })
@@ -68,7 +77,9 @@ export async function removePart(
 }
 
 export const refusedDraft: SaveAnswer = {
-  faults: [{ path: '', message: 'This form could not be read, or is larger than 2 MB. Nothing was changed.' }],
+  faults: [
+    { path: '', message: 'This form could not be read, or is larger than 2 MB. Nothing was changed.' },
+  ],
 }
 
 async function edit(
@@ -80,8 +91,13 @@ async function edit(
 ): Promise<SaveAnswer> {
   return editDocument(notebookId, household, (document) => {
     const current = readPart(document, part)
-    if (current === undefined) return { gone: true, message: 'This was removed in the meantime. What you typed is still on the page, to copy from.' }
-    if (fingerprintOf(current) !== base) return { conflict: { theirs: current, theirsBase: fingerprintOf(current), rows: [] } }
+    if (current === undefined)
+      return {
+        gone: true,
+        message: 'This was removed in the meantime. What you typed is still on the page, to copy from.',
+      }
+    if (fingerprintOf(current) !== base)
+      return { conflict: { theirs: current, theirsBase: fingerprintOf(current), rows: [] } }
     const edited = change(document)
     return 'next' in edited ? { ...edited, within: part } : edited
   })
@@ -108,7 +124,10 @@ export async function editDocument(
       const part = edited.within
       const path = part ? pathOfPart(edited.next, part) : (edited.prefix ?? '')
       if (!read.ok) return { refused: { faults: read.faults.map((fault) => fieldFault(fault, path)) } }
-      const saved = { saved: true as const, base: part ? fingerprintOf(readPart(edited.next, part) ?? {}) : '' }
+      const saved = {
+        saved: true as const,
+        base: part ? fingerprintOf(readPart(edited.next, part) ?? {}) : '',
+      }
       const text = documentText(edited.next)
       if (text === stored) return { refused: { ...saved, note: 'Nothing had changed.' } }
       return { document: text, changed: itemChanges(document, edited.next, edited.renamed), kept: saved }
@@ -122,15 +141,25 @@ export function fieldFault(fault: Fault, prefix: string): FieldFault {
   return { path, message: faultText(fault) }
 }
 
-function itemChanges(before: NotebookDocument, after: NotebookDocument, renamed: ReadonlyMap<string, string> = new Map()): ItemChange[] {
+function itemChanges(
+  before: NotebookDocument,
+  after: NotebookDocument,
+  renamed: ReadonlyMap<string, string> = new Map(),
+): ItemChange[] {
   const changes = changedItems(before, after)
   const oldKeys = new Set(renamed.values())
   return changes
     .filter((change) => !oldKeys.has(change.itemKey))
     .map((change) => {
       const previousKey = renamed.get(change.itemKey)
-      const previous = previousKey === undefined ? change.before : changes.find((one) => one.itemKey === previousKey)?.before
-      return { itemKey: change.itemKey, ...(previousKey ? { previousKey } : {}), before: previous, after: change.after }
+      const previous =
+        previousKey === undefined ? change.before : changes.find((one) => one.itemKey === previousKey)?.before
+      return {
+        itemKey: change.itemKey,
+        ...(previousKey ? { previousKey } : {}),
+        before: previous,
+        after: change.after,
+      }
     })
 }
 
@@ -140,7 +169,9 @@ function renamedDecisions(before: NotebookDocument, after: NotebookDocument): Re
   const gone = changes.filter((change) => change.after === undefined)
   const come = changes.filter((change) => change.before === undefined)
   const place = (document: NotebookDocument, data: unknown) =>
-    (Array.isArray(document.decisions) ? document.decisions : []).findIndex((one) => JSON.stringify(one) === JSON.stringify(data))
+    (Array.isArray(document.decisions) ? document.decisions : []).findIndex(
+      (one) => JSON.stringify(one) === JSON.stringify(data),
+    )
   return new Map(
     come.flatMap((one) => {
       const was = gone.find((other) => place(before, other.before) === place(after, one.after))
@@ -150,10 +181,19 @@ function renamedDecisions(before: NotebookDocument, after: NotebookDocument): Re
 }
 
 /** Fills in what a conflict shows: the rows that differ, and who saved the other version when. */
-async function withRows(answer: SaveAnswer, draft: unknown, notebookId: string, part: Part): Promise<SaveAnswer> {
+async function withRows(
+  answer: SaveAnswer,
+  draft: unknown,
+  notebookId: string,
+  part: Part,
+): Promise<SaveAnswer> {
   if (!('conflict' in answer)) return answer
   const { theirs } = answer.conflict
-  const rows = differences(draft, theirs).map(({ label, before, after }) => ({ label, yours: before, theirs: after }))
+  const rows = differences(draft, theirs).map(({ label, before, after }) => ({
+    label,
+    yours: before,
+    theirs: after,
+  }))
   const [last] = await changesOf(notebookId, { ...itemKeyOfPart(part), limit: 1 })
   if (!last) return { conflict: { ...answer.conflict, rows } }
   const stored = await findNotebook(notebookId)

@@ -9,17 +9,26 @@ import { signingParties } from '../../../lib/core/agreement/revision.ts'
 import { assert } from '../../../lib/core/assert.ts'
 import { readNotebook, unknownKeys } from '../../../lib/forms/readNotebook.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
-import { freezeRevision, revisionsOf, type SigningOutcome, signRevision } from '../../../lib/store/revisions.ts'
+import {
+  freezeRevision,
+  revisionsOf,
+  type SigningOutcome,
+  signRevision,
+} from '../../../lib/store/revisions.ts'
 import { sha256Hex } from '../../../lib/store/sha256.ts'
 import { obstacleWords } from '../../../lib/words/itemWords.ts'
 import { householdName } from '../../../lib/words/labels.ts'
 import { intentSentence, sameName } from '../../../lib/words/signingWords.ts'
-import { strokesOf } from '../../ui/draft/strokePath.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import type { SaveAnswer } from '../../ui/draft/saveAnswer.ts'
+import { strokesOf } from '../../ui/draft/strokePath.ts'
 
 /** Freezes the notebook as the next revision, if nothing stands in the way. Looked at again inside the transaction. */
-export async function putUpForSigning(notebookId: string, _previous: PressAnswer, _form: FormData): Promise<PressAnswer> {
+export async function putUpForSigning(
+  notebookId: string,
+  _previous: PressAnswer,
+  _form: FormData,
+): Promise<PressAnswer> {
   const { household } = await requireHousehold(notebookId)
   const frozen = await freezeRevision({
     id: notebookId,
@@ -30,14 +39,21 @@ export async function putUpForSigning(notebookId: string, _previous: PressAnswer
       assert(read.ok, 'only notebooks that hold are stored')
       const { document, notebook } = read.value
       const obstacles = obstaclesToSigning(document, notebook, unknownKeys(document), (item, one) =>
-        marks.some((mark) => mark.itemKey === item.key && mark.household === one && mark.fingerprint === fingerprintOf(item.inputs)),
+        marks.some(
+          (mark) =>
+            mark.itemKey === item.key &&
+            mark.household === one &&
+            mark.fingerprint === fingerprintOf(item.inputs),
+        ),
       )
-      if (obstacles.length > 0) return { refused: obstacles.map((obstacle) => obstacleWords(obstacle, notebook)) }
+      if (obstacles.length > 0)
+        return { refused: obstacles.map((obstacle) => obstacleWords(obstacle, notebook)) }
       const canonicalText = agreementText(document)
       return { canonicalText, sha256: sha256Hex(canonicalText) }
     },
   })
-  if ('refused' in frozen) return { refused: `It can’t be put up for signing yet. ${frozen.refused.join(' ')}` }
+  if ('refused' in frozen)
+    return { refused: `It can’t be put up for signing yet. ${frozen.refused.join(' ')}` }
   redirect(`/notebook/${notebookId}/sign`)
 }
 
@@ -57,21 +73,46 @@ const signatureSchema = z.object({
 export type SigningPlace = z.infer<typeof whichSchema>
 
 /** Signs for one party of the household that asks, never of the other, on the hash that the party was shown. */
-export async function signForParty(notebookId: string, place: SigningPlace, _base: string, draft: unknown): Promise<SaveAnswer> {
+export async function signForParty(
+  notebookId: string,
+  place: SigningPlace,
+  _base: string,
+  draft: unknown,
+): Promise<SaveAnswer> {
   const { household } = await requireHousehold(notebookId)
   const which = whichSchema.safeParse(place)
   const signature = signatureSchema.safeParse(draft)
-  if (!which.success || !signature.success) return refuse('', 'This form could not be read. Load the page again.')
+  if (!which.success || !signature.success)
+    return refuse('', 'This form could not be read. Load the page again.')
   const { revisionId, sha256, partyIndex } = which.data
   const revision = (await revisionsOf(notebookId)).find((one) => one.id === revisionId)
   const read = revision ? readNotebook(revision.canonicalText) : undefined
-  const party = read?.ok ? signingParties(read.value.notebook).find((one) => one.household === household && one.partyIndex === partyIndex) : undefined
-  if (!revision || !read?.ok || !party) return refuse('', 'There is no such party of your household in this revision. Load the page again.')
+  const party = read?.ok
+    ? signingParties(read.value.notebook).find(
+        (one) => one.household === household && one.partyIndex === partyIndex,
+      )
+    : undefined
+  if (!revision || !read?.ok || !party)
+    return refuse('', 'There is no such party of your household in this revision. Load the page again.')
   const { typedName, intent, drawing } = signature.data
   const faults = [
-    ...(sameName(typedName, party.name) ? [] : [{ path: 'typedName', message: `Type the full name as it stands in the agreement: ${party.name}.` }]),
-    ...(intent ? [] : [{ path: 'intent', message: 'Tick the sentence if you mean to sign. Without it nothing is signed.' }]),
-    ...(drawing === '' || strokesOf(drawing) ? [] : [{ path: 'drawing', message: 'The drawn signature could not be read. Wipe it away and draw it again, or leave it out.' }]),
+    ...(sameName(typedName, party.name)
+      ? []
+      : [{ path: 'typedName', message: `Type the full name as it stands in the agreement: ${party.name}.` }]),
+    ...(intent
+      ? []
+      : [
+          { path: 'intent', message: 'Tick the sentence if you mean to sign. Without it nothing is signed.' },
+        ]),
+    ...(drawing === '' || strokesOf(drawing)
+      ? []
+      : [
+          {
+            path: 'drawing',
+            message:
+              'The drawn signature could not be read. Wipe it away and draw it again, or leave it out.',
+          },
+        ]),
   ]
   if (faults.length > 0) return { faults }
   const outcome = await signRevision({
@@ -96,8 +137,10 @@ function refuse(path: string, message: string): SaveAnswer {
 }
 
 const refusals: Readonly<Record<Exclude<SigningOutcome, 'signed'>, string>> = {
-  outdated: 'A newer revision has been put up for signing in the meantime, so nothing was signed. Load the page again and read the new one.',
-  'other-hash': 'What you were shown is not the text of this revision: the hashes differ, so nothing was signed. Load the page again.',
+  outdated:
+    'A newer revision has been put up for signing in the meantime, so nothing was signed. Load the page again and read the new one.',
+  'other-hash':
+    'What you were shown is not the text of this revision: the hashes differ, so nothing was signed. Load the page again.',
   'already-signed': 'This party has signed this revision already.',
   'no-such-revision': 'There is no such revision of this notebook.',
 }

@@ -3,7 +3,7 @@ import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
 import { type PartyPlace, partiesStillToSign } from '../../../lib/core/agreement/revision.ts'
 import { assert } from '../../../lib/core/assert.ts'
 import { readNotebook } from '../../../lib/forms/readNotebook.ts'
-import { type Revision, type Signature, revisionsOf, signaturesOf } from '../../../lib/store/revisions.ts'
+import { type Revision, revisionsOf, type Signature, signaturesOf } from '../../../lib/store/revisions.ts'
 import type { Opened } from './opened.ts'
 
 /** A revision as it was frozen, with its signatures. */

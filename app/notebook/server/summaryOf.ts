@@ -17,7 +17,12 @@ export function draftSummary(opened: Opened): SummaryInput {
 }
 
 /** The summary of a frozen revision, with the books as they are now. */
-export function revisionSummary({ revision, notebook, signatures, stillToSign }: FrozenRevision): SummaryInput {
+export function revisionSummary({
+  revision,
+  notebook,
+  signatures,
+  stillToSign,
+}: FrozenRevision): SummaryInput {
   const { number, sha256, frozenAt } = revision
   return {
     notebook,
@@ -34,5 +39,6 @@ function today(): string {
 
 /** The date of a revision's paper: that of its last signature, or of its freezing while nobody has signed. */
 export function paperDate({ revision, signatures }: FrozenRevision): Date {
-  return signatures.reduce((latest, { signedAt }) => (signedAt > latest ? signedAt : latest), revision.frozenAt)
+  const signed = signatures.map(({ signedAt }) => signedAt.getTime())
+  return new Date(Math.max(revision.frozenAt.getTime(), ...signed))
 }

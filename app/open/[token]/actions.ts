@@ -3,11 +3,15 @@
 import { notFound, redirect } from 'next/navigation'
 import { lookAtToken } from '../../../lib/access/openKey.ts'
 import { claimInvitation } from '../../../lib/store/entryKeys.ts'
-import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import { letIn, letInAndShowLink } from '../../notebook/server/letIn.ts'
+import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 
 /** Lets this browser in by a link; the redirect takes the token out of the address bar. */
-export async function openByLink(token: string, _previous: PressAnswer, _form: FormData): Promise<PressAnswer> {
+export async function openByLink(
+  token: string,
+  _previous: PressAnswer,
+  _form: FormData,
+): Promise<PressAnswer> {
   const key = await lookAtToken(String(token))
   if (key?.kind !== 'link') notFound()
   await letIn(key.notebookId, String(token))

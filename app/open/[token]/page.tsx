@@ -1,5 +1,5 @@
 import { notFound } from 'next/navigation'
-import { type OpenedKey, lookAtToken } from '../../../lib/access/openKey.ts'
+import { lookAtToken, type OpenedKey } from '../../../lib/access/openKey.ts'
 import { assert } from '../../../lib/core/assert.ts'
 import { readNotebook } from '../../../lib/forms/readNotebook.ts'
 import { findNotebook } from '../../../lib/store/notebooks.ts'
@@ -28,18 +28,37 @@ export default async function OpenPage({ params }: { params: Promise<{ token: st
       {key.kind === 'used-invitation' ? (
         <UsedInvitation usedAt={key.usedAt} starter={householdName(notebook, 'a')} />
       ) : (
-        <Welcome keyKind={key.kind} token={token} title={notebookTitle(notebook)} household={key.household} name={householdName(notebook, key.household)} />
+        <Welcome
+          keyKind={key.kind}
+          token={token}
+          title={notebookTitle(notebook)}
+          household={key.household}
+          name={householdName(notebook, key.household)}
+        />
       )}
     </BareFrame>
   )
 }
 
-type WelcomeProps = { keyKind: 'link' | 'invitation'; token: string; title: string; household: Extract<OpenedKey, { kind: 'link' }>['household']; name: string }
+type WelcomeProps = {
+  keyKind: 'link' | 'invitation'
+  token: string
+  title: string
+  household: Extract<OpenedKey, { kind: 'link' }>['household']
+  name: string
+}
 
 function Welcome({ keyKind, token, title, household, name }: WelcomeProps) {
   const invited = keyKind === 'invitation'
   return (
-    <Page title={title} lead={invited ? 'You are invited to keep this notebook with your neighbours.' : 'This is a private link to a notebook about a boundary fence.'}>
+    <Page
+      title={title}
+      lead={
+        invited
+          ? 'You are invited to keep this notebook with your neighbours.'
+          : 'This is a private link to a notebook about a boundary fence.'
+      }
+    >
       <Panel heading="Whom this lets in">
         <p>
           <HouseholdTag household={household} name={name} />
@@ -47,8 +66,9 @@ function Welcome({ keyKind, token, title, household, name }: WelcomeProps) {
         {invited ? (
           <>
             <p>
-              The invitation works once. Press only if you are this household: you are then given a private link of your
-              own, which your neighbours never see and only you can replace. Nothing binds you until you sign.
+              The invitation works once. Press only if you are this household: you are then given a private
+              link of your own, which your neighbours never see and only you can replace. Nothing binds you
+              until you sign.
             </p>
             <PressForm action={claim.bind(null, token)} label={`Come in as ${name}`} weight="main" />
           </>
@@ -65,10 +85,16 @@ function Welcome({ keyKind, token, title, household, name }: WelcomeProps) {
 
 function UsedInvitation({ usedAt, starter }: { usedAt: Date; starter: string }) {
   return (
-    <Page title="This invitation has been used" lead={`It was claimed on ${momentWords(usedAt)}, and works only once.`}>
+    <Page
+      title="This invitation has been used"
+      lead={`It was claimed on ${momentWords(usedAt)}, and works only once.`}
+    >
       <Panel heading="What to do">
         <p>If that was you, come in by the private link that you were given then.</p>
-        <p>If it was not you, tell {starter} at once: somebody else is in the notebook in your place. Do not sign anything there; start a new notebook together.</p>
+        <p>
+          If it was not you, tell {starter} at once: somebody else is in the notebook in your place. Do not
+          sign anything there; start a new notebook together.
+        </p>
       </Panel>
     </Page>
   )

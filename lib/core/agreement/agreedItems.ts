@@ -1,5 +1,5 @@
-import type { ItemKind } from './notebook.ts'
 import { canonicalText } from './canonicalText.ts'
+import type { ItemKind } from './notebook.ts'
 
 /** What the households agree on, item by item. */
 export type AgreedItem = {
@@ -69,7 +69,13 @@ export function changedItems(before: Document, after: Document): readonly Change
   return keys.flatMap((key) => {
     const [was, is] = [inputsBefore.get(key), inputsAfter.get(key)]
     if (was !== undefined && is !== undefined && canonicalText(was) === canonicalText(is)) return []
-    return [{ itemKey: key, ...(was === undefined ? {} : { before: was }), ...(is === undefined ? {} : { after: is }) }]
+    return [
+      {
+        itemKey: key,
+        ...(was === undefined ? {} : { before: was }),
+        ...(is === undefined ? {} : { after: is }),
+      },
+    ]
   })
 }
 

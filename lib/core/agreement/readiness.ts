@@ -1,5 +1,5 @@
 import type { Fault } from '../faults.ts'
-import { households, type Household } from '../people/household.ts'
+import { type Household, households } from '../people/household.ts'
 import { statementOf } from '../shares/statement.ts'
 import { type AgreedItem, agreedItems } from './agreedItems.ts'
 import type { Notebook } from './notebook.ts'

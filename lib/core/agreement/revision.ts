@@ -28,7 +28,12 @@ export type Signature = {
   readonly signedAt: Date
 }
 
-export type PartyPlace = { readonly household: Household; readonly partyIndex: number; readonly name: string; readonly capacity: string }
+export type PartyPlace = {
+  readonly household: Household
+  readonly partyIndex: number
+  readonly name: string
+  readonly capacity: string
+}
 
 /** Every party that has to sign, household a first, in the order of the file. */
 export function signingParties(notebook: Notebook): readonly PartyPlace[] {
@@ -43,8 +48,12 @@ export function signingParties(notebook: Notebook): readonly PartyPlace[] {
 }
 
 /** The parties that have not signed yet. Signed by all is an empty list. */
-export function partiesStillToSign(notebook: Notebook, signatures: readonly Signature[]): readonly PartyPlace[] {
+export function partiesStillToSign(
+  notebook: Notebook,
+  signatures: readonly Signature[],
+): readonly PartyPlace[] {
   return signingParties(notebook).filter(
-    (place) => !signatures.some((one) => one.household === place.household && one.partyIndex === place.partyIndex),
+    (place) =>
+      !signatures.some((one) => one.household === place.household && one.partyIndex === place.partyIndex),
   )
 }

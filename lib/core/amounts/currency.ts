@@ -5,7 +5,19 @@ import currencyCodes from 'currency-codes'
  * with 0 digits, which would read as money in whole units; nobody is paid in them.
  */
 const notMoney = new Set([
-  'XAG', 'XAU', 'XBA', 'XBB', 'XBC', 'XBD', 'XDR', 'XPD', 'XPT', 'XSU', 'XTS', 'XUA', 'XXX',
+  'XAG',
+  'XAU',
+  'XBA',
+  'XBB',
+  'XBC',
+  'XBD',
+  'XDR',
+  'XPD',
+  'XPT',
+  'XSU',
+  'XTS',
+  'XUA',
+  'XXX',
 ])
 
 /**

@@ -8,8 +8,15 @@ import { compareRatios, type Ratio, ratio } from './ratio.ts'
 export type Millimetres = Ratio
 
 const vulgarFractions: Readonly<Record<string, readonly [bigint, bigint]>> = {
-  '½': [1n, 2n], '⅓': [1n, 3n], '⅔': [2n, 3n], '¼': [1n, 4n], '¾': [3n, 4n],
-  '⅛': [1n, 8n], '⅜': [3n, 8n], '⅝': [5n, 8n], '⅞': [7n, 8n],
+  '½': [1n, 2n],
+  '⅓': [1n, 3n],
+  '⅔': [2n, 3n],
+  '¼': [1n, 4n],
+  '¾': [3n, 4n],
+  '⅛': [1n, 8n],
+  '⅜': [3n, 8n],
+  '⅝': [5n, 8n],
+  '⅞': [7n, 8n],
 }
 
 const whole = '(?:0|[1-9][0-9]{0,11})'
@@ -76,7 +83,10 @@ function parseFigure(text: string): Ratio | undefined {
   if (slash < 0) return parseDecimal(text)
   const under = BigInt(text.slice(slash + 1).trim())
   // A joiner before the slash makes it a mixed number; "1 /4" has a blank only next to the slash.
-  const [first, second] = text.slice(0, slash).trim().split(/ ?- ?| /)
+  const [first, second] = text
+    .slice(0, slash)
+    .trim()
+    .split(/ ?- ?| /)
   if (under < 1n || under > 64n) return undefined
   const wholePart = second === undefined ? 0n : BigInt(first ?? '0')
   return ratio(wholePart * under + BigInt(second ?? first ?? '0'), under)

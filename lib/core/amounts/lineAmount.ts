@@ -19,11 +19,18 @@ export function costLineAmount(
   const untaxed = line.taxPercent === '0'
   return untaxed
     ? rounded(net, millionths * millionths, digits)
-    : rounded(net * (millionths + scaledInteger(line.taxPercent, 4)), millionths * millionths * millionths, digits)
+    : rounded(
+        net * (millionths + scaledInteger(line.taxPercent, 4)),
+        millionths * millionths * millionths,
+        digits,
+      )
 }
 
 /** A cost line's amount as it enters the pot: a credit is taken off. */
-export function signedCostAmount(line: Parameters<typeof costLineAmount>[0] & { readonly credit: boolean }, digits: number): Minor {
+export function signedCostAmount(
+  line: Parameters<typeof costLineAmount>[0] & { readonly credit: boolean },
+  digits: number,
+): Minor {
   return line.credit ? -costLineAmount(line, digits) : costLineAmount(line, digits)
 }
 

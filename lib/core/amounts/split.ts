@@ -6,7 +6,10 @@ import type { Ratio } from './ratio.ts'
 export type Split = {
   readonly a: bigint
   readonly b: bigint
-  readonly odd?: { readonly to: Household; readonly because: 'larger remainder' | 'asked for less so far' | 'first on a full tie' }
+  readonly odd?: {
+    readonly to: Household
+    readonly because: 'larger remainder' | 'asked for less so far' | 'first on a full tie'
+  }
 }
 
 /**
@@ -29,8 +32,13 @@ export function splitExactly(total: bigint, exactA: Ratio, askedSoFar: ForBoth<b
   return odd.to === 'a' ? { a: a + 1n, b: total - a - 1n, odd } : { a, b: total - a, odd }
 }
 
-function oddUnit(remainderA: bigint, remainderB: bigint, askedSoFar: ForBoth<bigint>): NonNullable<Split['odd']> {
-  if (remainderA !== remainderB) return { to: remainderA > remainderB ? 'a' : 'b', because: 'larger remainder' }
+function oddUnit(
+  remainderA: bigint,
+  remainderB: bigint,
+  askedSoFar: ForBoth<bigint>,
+): NonNullable<Split['odd']> {
+  if (remainderA !== remainderB)
+    return { to: remainderA > remainderB ? 'a' : 'b', because: 'larger remainder' }
   if (askedSoFar.a !== askedSoFar.b) {
     return { to: askedSoFar.a < askedSoFar.b ? 'a' : 'b', because: 'asked for less so far' }
   }

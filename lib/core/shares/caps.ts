@@ -4,7 +4,9 @@ import type { ForBoth, Household } from '../people/household.ts'
 import { held, type Result, refused } from '../result.ts'
 
 /** What each household is asked for after caps, and what a cap moved, if it did. */
-export type Capped = ForBoth<Minor> & { readonly moved?: { readonly from: Household; readonly amount: Minor } }
+export type Capped = ForBoth<Minor> & {
+  readonly moved?: { readonly from: Household; readonly amount: Minor }
+}
 
 /**
  * Rule 3 of the file format: what a household's total exceeds its cap by moves to the other. Two caps that together

@@ -1,16 +1,20 @@
 import type { SimplePrinciple } from '../agreement/notebook.ts'
-import { never } from '../assert.ts'
 import { ratio } from '../amounts/ratio.ts'
+import { never } from '../assert.ts'
 import { held, type Result } from '../result.ts'
 import type { ExactShareOfA, ShareContext } from './context.ts'
 import { equalShare } from './equal.ts'
 import { oneShare } from './one.ts'
 import { percentShare } from './percent.ts'
 import { savingShare } from './saving.ts'
-import { benefitShare, lengthShare, useShare } from './weights.ts'
+import { shareByBenefit, shareByLength, shareByUse } from './weights.ts'
 
 /** What a is asked for of one pot under one principle, exact. A pot of zero is shared as zero whatever the principle. */
-export function exactShare(principle: SimplePrinciple, pot: bigint, context: ShareContext): Result<ExactShareOfA> {
+export function exactShare(
+  principle: SimplePrinciple,
+  pot: bigint,
+  context: ShareContext,
+): Result<ExactShareOfA> {
   if (pot === 0n) return held(ratio(0n, 1n))
   switch (principle.principle) {
     case 'equal':
@@ -20,11 +24,11 @@ export function exactShare(principle: SimplePrinciple, pot: bigint, context: Sha
     case 'one':
       return held(oneShare(pot, principle))
     case 'length':
-      return lengthShare(pot, principle, context)
+      return shareByLength(pot, principle, context)
     case 'use':
-      return useShare(pot, context)
+      return shareByUse(pot, context)
     case 'benefit':
-      return benefitShare(pot, principle, context)
+      return shareByBenefit(pot, principle, context)
     case 'saving':
       return savingShare(pot, principle, context)
     default:

@@ -16,9 +16,14 @@ export type HoursShare = {
  * Rule 4 of the file format: hours asked of a = counted hours × its exact fraction of the item's labour pot, in
  * hundredths by the largest remainder; a tie goes to the household asked for fewer hours so far, then to a.
  */
-export function shareHours(labour: readonly LabourLine[], fractionA: Ratio, askedSoFar: ForBoth<Hundredths>): HoursShare {
+export function shareHours(
+  labour: readonly LabourLine[],
+  fractionA: Ratio,
+  askedSoFar: ForBoth<Hundredths>,
+): HoursShare {
   const hours = sumHours(labour.filter((line) => line.counts).map((line) => line.hours))
   const { a, b } = splitExactly(hours, multiplyRatios(ratio(hours, 1n), fractionA), askedSoFar)
-  const gifts = (by: 'a' | 'b') => sumHours(labour.filter((line) => !line.counts && line.by === by).map((line) => line.hours))
+  const gifts = (by: 'a' | 'b') =>
+    sumHours(labour.filter((line) => !line.counts && line.by === by).map((line) => line.hours))
   return { hours, a, b, gifts: { a: gifts('a'), b: gifts('b') } }
 }

@@ -59,13 +59,16 @@ export function shareItem(
   const sums = sumLines(item, digits)
   const lowest = 'together' in item.share ? sums.materials + sums.labour : sums.materials
   const belowZero: Fault[] =
-    lowest < 0n ? [{ path: `${path}.materials`, kind: 'pot-below-zero', below: moneyText(-lowest, digits) }] : []
+    lowest < 0n
+      ? [{ path: `${path}.materials`, kind: 'pot-below-zero', below: moneyText(-lowest, digits) }]
+      : []
   const context = { path: `${path}.share`, digits, uses: 'uses' in item ? item.uses : undefined }
   // A pot below zero is shared as if it were empty, so that faults of the other pot are found as well.
   const pots = sharePots(item.share, lowest < 0n ? emptied(item.share, sums) : sums, context, asked.money)
   if (!pots.ok || lowest < 0n) return refused(...belowZero, ...(pots.ok ? [] : pots.faults))
   const labourPot = pots.value.form === 'together' ? pots.value.together : pots.value.labour
-  const shared = pots.value.form === 'together' ? [pots.value.together] : [pots.value.materials, pots.value.labour]
+  const shared =
+    pots.value.form === 'together' ? [pots.value.together] : [pots.value.materials, pots.value.labour]
   const sumOf = (household: 'a' | 'b') => shared.reduce((sum, pot) => sum + pot[household], 0n)
   return held({
     kind,
@@ -85,7 +88,11 @@ export function shareItem(
 }
 
 /** Sums of an item's rounded lines: credits are taken off, gifts are in no sum. */
-export type LineSums = { readonly materials: Minor; readonly labour: Minor; readonly promised: ForBoth<Minor> }
+export type LineSums = {
+  readonly materials: Minor
+  readonly labour: Minor
+  readonly promised: ForBoth<Minor>
+}
 
 export function sumLines(item: PricedItem, digits: number): LineSums {
   const promised = { a: 0n, b: 0n }
@@ -110,7 +117,12 @@ function emptied(share: Share, sums: LineSums): LineSums {
   return { ...sums, materials: 0n, ...('together' in share ? { labour: 0n } : {}) }
 }
 
-function sharePots(share: Share, sums: LineSums, context: ShareContext, asked: ForBoth<Minor>): Result<ItemPots> {
+function sharePots(
+  share: Share,
+  sums: LineSums,
+  context: ShareContext,
+  asked: ForBoth<Minor>,
+): Result<ItemPots> {
   const at = (pot: string) => ({ ...context, path: `${context.path}.${pot}` })
   if ('together' in share) {
     const together = sharePot(share.together, sums.materials + sums.labour, at('together'), asked)
@@ -118,7 +130,10 @@ function sharePots(share: Share, sums: LineSums, context: ShareContext, asked: F
   }
   const materials = sharePot(share.materials, sums.materials, at('materials'), asked)
   const first = materials.ok ? materials.value : { a: 0n, b: 0n }
-  const labour = sharePot(share.labour, sums.labour, at('labour'), { a: asked.a + first.a, b: asked.b + first.b })
+  const labour = sharePot(share.labour, sums.labour, at('labour'), {
+    a: asked.a + first.a,
+    b: asked.b + first.b,
+  })
   if (materials.ok && labour.ok) {
     return held({ form: 'two pots', materials: materials.value, labour: labour.value })
   }

@@ -1,5 +1,5 @@
-import { scaledInteger } from '../amounts/typedNumber.ts'
 import { ratio } from '../amounts/ratio.ts'
+import { scaledInteger } from '../amounts/typedNumber.ts'
 import type { ExactShareOfA } from './context.ts'
 
 /** Agreed parts: a is asked for its percentage of the pot. The pair adds to exactly 100, which the file check holds. */

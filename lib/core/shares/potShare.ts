@@ -3,8 +3,8 @@ import { minorUnits } from '../amounts/money.ts'
 import { addRatios, half, type Ratio, ratio } from '../amounts/ratio.ts'
 import { type Split, splitExactly } from '../amounts/split.ts'
 import type { Fault } from '../faults.ts'
-import { held, type Result, refused } from '../result.ts'
 import type { ForBoth } from '../people/household.ts'
+import { held, type Result, refused } from '../result.ts'
 import type { ShareContext } from './context.ts'
 import { exactShare } from './exactShare.ts'
 
@@ -50,7 +50,13 @@ export function sharePot(
     }
     const split = splitExactly(piece.pot, exact.value, asked)
     asked = { a: asked.a + split.a, b: asked.b + split.b }
-    parts.push({ part: piece.part, principle: piece.principle, pot: piece.pot, exactA: exact.value, ...split })
+    parts.push({
+      part: piece.part,
+      principle: piece.principle,
+      pot: piece.pot,
+      exactA: exact.value,
+      ...split,
+    })
   }
   if (faults.length > 0) return refused(...faults)
   const exactA = parts.reduce((sum, part) => addRatios(sum, part.exactA), ratio(0n, 1n))
@@ -67,11 +73,17 @@ export function sharePot(
 type Piece = { part: PotPart['part']; principle: SimplePrinciple; pot: bigint; path: string }
 
 function pieces(principle: Principle, total: bigint, context: ShareContext): readonly Piece[] {
-  if (principle.principle !== 'difference') return [{ part: 'whole', principle, pot: total, path: context.path }]
+  if (principle.principle !== 'difference')
+    return [{ part: 'whole', principle, pot: total, path: context.path }]
   const basic = minorUnits(principle.basic, context.digits)
   const basicPot = total < basic ? total : basic
   return [
     { part: 'basic', principle: principle.basicShare, pot: basicPot, path: `${context.path}.basicShare` },
-    { part: 'upgrade', principle: principle.upgradeShare, pot: total - basicPot, path: `${context.path}.upgradeShare` },
+    {
+      part: 'upgrade',
+      principle: principle.upgradeShare,
+      pot: total - basicPot,
+      path: `${context.path}.upgradeShare`,
+    },
   ]
 }

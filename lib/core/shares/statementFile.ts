@@ -30,7 +30,10 @@ export type StatementFile = {
 export function statementFile(statement: Statement): StatementFile {
   const money = (minor: bigint) => moneyText(minor, statement.digits)
   const both = (amounts: ForBoth<bigint>) => ({ a: money(amounts.a), b: money(amounts.b) })
-  const pot = (amounts: ForBoth<bigint> & { readonly total: bigint }) => ({ total: money(amounts.total), ...both(amounts) })
+  const pot = (amounts: ForBoth<bigint> & { readonly total: bigint }) => ({
+    total: money(amounts.total),
+    ...both(amounts),
+  })
   return {
     currency: statement.currency,
     items: statement.items.map((item) => itemFigures(item, money, pot)),

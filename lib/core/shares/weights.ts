@@ -1,26 +1,34 @@
-import { scaledInteger } from '../amounts/typedNumber.ts'
 import { lengthOf } from '../amounts/length.ts'
 import { addRatios, type Ratio, ratio } from '../amounts/ratio.ts'
+import { scaledInteger } from '../amounts/typedNumber.ts'
 import type { Fault } from '../faults.ts'
-import { held, type Result, refused } from '../result.ts'
 import type { ForBoth } from '../people/household.ts'
+import { held, type Result, refused } from '../result.ts'
 import type { ExactShareOfA, ShareContext } from './context.ts'
 
 /**
  * By length, by use, by benefit: a is asked for its weight over the sum of both weights. Weights that add to zero
  * while there is something to share are refused with the path of the share.
  */
-export function lengthShare(pot: bigint, fronts: ForBoth<string>, context: ShareContext): Result<ExactShareOfA> {
+export function shareByLength(
+  pot: bigint,
+  fronts: ForBoth<string>,
+  context: ShareContext,
+): Result<ExactShareOfA> {
   return byWeight(pot, { a: lengthOf(fronts.a), b: lengthOf(fronts.b) }, 'length', context)
 }
 
 /** By use: passages a week through the gate. */
-export function useShare(pot: bigint, context: ShareContext): Result<ExactShareOfA> {
+export function shareByUse(pot: bigint, context: ShareContext): Result<ExactShareOfA> {
   return byWeight(pot, typedWeights(context.uses ?? { a: '', b: '' }), 'use', context)
 }
 
 /** By benefit: points that the households gave each other. */
-export function benefitShare(pot: bigint, points: ForBoth<string>, context: ShareContext): Result<ExactShareOfA> {
+export function shareByBenefit(
+  pot: bigint,
+  points: ForBoth<string>,
+  context: ShareContext,
+): Result<ExactShareOfA> {
   return byWeight(pot, typedWeights(points), 'benefit', context)
 }
 

@@ -18,15 +18,23 @@ export default async function AskFirstPage({ params }: { params: Promise<{ noteb
   const open = opened.notebook.checks.filter((check) => !check.done).length
   return (
     <NotebookShell opened={opened} page="ask-first">
-      <Page title="Ask first" lead={`Whom to ask before anyone digs or builds: who asks, when, and what was said. ${open === 0 ? 'Nothing is open.' : `${open} still open.`}`}>
+      <Page
+        title="Ask first"
+        lead={`Whom to ask before anyone digs or builds: who asks, when, and what was said. ${open === 0 ? 'Nothing is open.' : `${open} still open.`}`}
+      >
         <Caution title="Local rules differ">
           <p>
-            This list is an example and no ruling. Ask the local permit office, and have buried services marked before
-            digging. A pool barrier, a retaining wall, or a fence that must stand up to wind or livestock needs a licensed
-            designer.
+            This list is an example and no ruling. Ask the local permit office, and have buried services
+            marked before digging. A pool barrier, a retaining wall, or a fence that must stand up to wind or
+            livestock needs a licensed designer.
           </p>
         </Caution>
-        <ChecksForm initial={draft} base={fingerprintOf(draft)} save={saveNotebookPart.bind(null, notebookId, part)} names={shareNames(opened.notebook)} />
+        <ChecksForm
+          initial={draft}
+          base={fingerprintOf(draft)}
+          save={saveNotebookPart.bind(null, notebookId, part)}
+          names={shareNames(opened.notebook)}
+        />
       </Page>
     </NotebookShell>
   )

@@ -2,8 +2,8 @@ import { agreedItems } from '../../../../lib/core/agreement/agreedItems.ts'
 import { changesOf } from '../../../../lib/store/changes.ts'
 import { momentWords } from '../../../../lib/words/day.ts'
 import { changedItemTitle } from '../../../../lib/words/itemWords.ts'
-import { HouseholdTag } from '../../../ui/HouseholdTag.tsx'
 import { householdName } from '../../../../lib/words/labels.ts'
+import { HouseholdTag } from '../../../ui/HouseholdTag.tsx'
 import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import { changeWords } from '../../server/MarkBox.tsx'
@@ -22,16 +22,19 @@ export default async function ChangesPage({ params }: { params: Promise<{ notebo
   const items = agreedItems(opened.document)
   return (
     <NotebookShell opened={opened} page="record">
-      <Page title="Changes" lead="Who changed what, newest first." back={{ href: `/notebook/${notebookId}/record`, label: 'Record' }}>
+      <Page
+        title="Changes"
+        lead="Who changed what, newest first."
+        back={{ href: `/notebook/${notebookId}/record`, label: 'Record' }}
+      >
         {changes.length === 0 ? <p>Nothing has been changed yet.</p> : null}
         {changes.map((change) => (
-          <Panel
-            key={change.id}
-            heading={changedItemTitle(change, items)}
-            aside={momentWords(change.at)}
-          >
+          <Panel key={change.id} heading={changedItemTitle(change, items)} aside={momentWords(change.at)}>
             <p>
-              <HouseholdTag household={change.household} name={householdName(opened.notebook, change.household)} />
+              <HouseholdTag
+                household={change.household}
+                name={householdName(opened.notebook, change.household)}
+              />
             </p>
             <ul>
               {changeWords(change.before, change.after).map((words) => (

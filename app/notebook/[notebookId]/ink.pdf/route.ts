@@ -7,11 +7,23 @@ import { openNotebook } from '../../server/opened.ts'
 import { revisionSummary } from '../../server/summaryOf.ts'
 
 /** A page for signing one revision in ink, with its hash on it. */
-export async function GET(request: Request, { params }: { params: Promise<{ notebookId: string }> }): Promise<Response> {
+export async function GET(
+  request: Request,
+  { params }: { params: Promise<{ notebookId: string }> },
+): Promise<Response> {
   const opened = await openNotebook((await params).notebookId)
   const frozen = (await askedRevision(opened, request)) ?? notFound()
   const { notebook, standing } = revisionSummary(frozen)
   if (standing.kind === 'draft') notFound()
-  const pdf = await inkSigningPdf({ notebook, standing, madeAt: frozen.revision.frozenAt, fonts: printFonts() })
-  return download(pdf, fileName(opened.notebook.title, `-revision-${frozen.revision.number}-ink.pdf`), 'application/pdf')
+  const pdf = await inkSigningPdf({
+    notebook,
+    standing,
+    madeAt: frozen.revision.frozenAt,
+    fonts: printFonts(),
+  })
+  return download(
+    pdf,
+    fileName(opened.notebook.title, `-revision-${frozen.revision.number}-ink.pdf`),
+    'application/pdf',
+  )
 }

@@ -1,8 +1,8 @@
-import { fingerprintOf } from '../../../../lib/store/fingerprint.ts'
 import { readPart } from '../../../../lib/forms/parts.ts'
+import { fingerprintOf } from '../../../../lib/store/fingerprint.ts'
 import { shareNames } from '../../../../lib/words/shareText.ts'
-import { Page } from '../../../ui/Page.tsx'
 import { Caution } from '../../../ui/Caution.tsx'
+import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import { LineForm } from '../../forms/LineForm.tsx'
 import { saveNotebookPart } from '../../server/actions.ts'
@@ -21,14 +21,26 @@ export default async function LinePage({ params }: { params: Promise<{ notebookI
   const home = `/notebook/${notebookId}`
   return (
     <NotebookShell opened={opened} page="">
-      <Page title="Ends and stations" lead="Where the line runs, and where the fence stands off it." back={{ href: home, label: 'The line' }}>
+      <Page
+        title="Ends and stations"
+        lead="Where the line runs, and where the fence stands off it."
+        back={{ href: home, label: 'The line' }}
+      >
         <Panel heading="Where this stands">
           <MarkBox opened={opened} standing={standingOf(opened, 'line')} back={`${home}/line`} />
         </Panel>
         <Caution title="Before you rely on it">
-          <p>Have the line found by a licensed surveyor where it is in doubt. Signing over an uncertain line can in some places make a boundary.</p>
+          <p>
+            Have the line found by a licensed surveyor where it is in doubt. Signing over an uncertain line
+            can in some places make a boundary.
+          </p>
         </Caution>
-        <LineForm initial={draft} base={fingerprintOf(draft)} save={saveNotebookPart.bind(null, notebookId, part)} names={shareNames(opened.notebook)} />
+        <LineForm
+          initial={draft}
+          base={fingerprintOf(draft)}
+          save={saveNotebookPart.bind(null, notebookId, part)}
+          names={shareNames(opened.notebook)}
+        />
       </Page>
     </NotebookShell>
   )

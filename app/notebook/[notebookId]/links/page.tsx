@@ -23,30 +23,47 @@ export default async function LinksPage({ params }: { params: Promise<{ notebook
   const other = householdName(notebook, household === 'a' ? 'b' : 'a')
   return (
     <NotebookShell opened={opened} page="">
-      <Page title="Links" lead="Each household has a private link of its own. Whoever has the link can act for the household." back={{ href: `/notebook/${notebookId}`, label: 'The line' }}>
+      <Page
+        title="Links"
+        lead="Each household has a private link of its own. Whoever has the link can act for the household."
+        back={{ href: `/notebook/${notebookId}`, label: 'The line' }}
+      >
         {fresh ? (
           <Panel heading="Your private link: keep it now">
-            <p>This is the only time it is shown. Without it you can’t come in from another device, and nobody can give it to you again.</p>
+            <p>
+              This is the only time it is shown. Without it you can’t come in from another device, and nobody
+              can give it to you again.
+            </p>
             <CopyField label="Private link" value={openingAddress(fresh)} />
             <PressForm action={forgetNewLink.bind(null, notebookId)} label="I have kept it" weight="main" />
           </Panel>
         ) : null}
         <Panel heading="The second household">
           {household === 'b' ? <p>You are the second household; you came in by your own link.</p> : null}
-          {household === 'a' && bothIn ? <p>{other} has come in and holds a link of its own, which only it can replace.</p> : null}
+          {household === 'a' && bothIn ? (
+            <p>{other} has come in and holds a link of its own, which only it can replace.</p>
+          ) : null}
           {household === 'a' && !bothIn ? (
             <>
               <p>
-                Hand {other} an invitation. It works once. Claiming it gives {other} a link of its own that you never see,
-                so that neither of you can act for the other.
+                Hand {other} an invitation. It works once. Claiming it gives {other} a link of its own that
+                you never see, so that neither of you can act for the other.
               </p>
-              {invitation ? <p>An invitation made on {momentWords(invitation.createdAt)} waits to be claimed. Making a new one ends it.</p> : null}
+              {invitation ? (
+                <p>
+                  An invitation made on {momentWords(invitation.createdAt)} waits to be claimed. Making a new
+                  one ends it.
+                </p>
+              ) : null}
               <InvitationForm invite={invite.bind(null, notebookId)} />
             </>
           ) : null}
         </Panel>
         <Panel heading="Your own link">
-          <p>If your link was lost or seen by somebody else, replace it. The old one stops working at once, in every browser, this one aside.</p>
+          <p>
+            If your link was lost or seen by somebody else, replace it. The old one stops working at once, in
+            every browser, this one aside.
+          </p>
           <PressForm
             action={replaceOwnLink.bind(null, notebookId)}
             label="Replace my link"

@@ -23,16 +23,33 @@ export default async function MoneyPage({ params }: { params: Promise<{ notebook
   const opened = await openNotebook(notebookId)
   const { notebook, household } = opened
   const digits = digitsOf(notebook)
-  const titles = new Map(placesOf(notebook).map(({ item, kind }) => [item.id, itemTitle({ kind, name: item.name, key: `item:${item.id}` })]))
+  const titles = new Map(
+    placesOf(notebook).map(({ item, kind }) => [
+      item.id,
+      itemTitle({ kind, name: item.name, key: `item:${item.id}` }),
+    ]),
+  )
   const entries = notebook.contributions
   return (
     <NotebookShell opened={opened} page="money">
-      <Page title="Money and hours" lead="What each household was asked for, what it has given, and what is left to give. Only what has been given counts as given.">
+      <Page
+        title="Money and hours"
+        lead="What each household was asked for, what it has given, and what is left to give. Only what has been given counts as given."
+      >
         <BalanceView opened={opened} />
         <Panel heading="Enter what was given">
           <ContributionForm
             key={entries.length}
-            initial={{ household, kind: 'cash', amount: '', hours: '', rate: '', date: today(), for: '', note: '' }}
+            initial={{
+              household,
+              kind: 'cash',
+              amount: '',
+              hours: '',
+              rate: '',
+              date: today(),
+              for: '',
+              note: '',
+            }}
             base="new"
             save={enterContribution.bind(null, notebookId)}
             names={shareNames(notebook)}
@@ -62,7 +79,12 @@ export default async function MoneyPage({ params }: { params: Promise<{ notebook
                 householdName(notebook, entry.household),
                 dayWords(entry.date),
                 titles.get(entry.for) ?? 'the whole fence',
-                entry.struck ? 'taken back' : moneyWords((entry.kind === 'refund' ? -1n : 1n) * contributionAmount(entry, digits), notebook.currency),
+                entry.struck
+                  ? 'taken back'
+                  : moneyWords(
+                      (entry.kind === 'refund' ? -1n : 1n) * contributionAmount(entry, digits),
+                      notebook.currency,
+                    ),
                 <EntryTools key={`tools ${entry.date}`} opened={opened} index={index} entry={entry} />,
               ])}
             />

@@ -31,7 +31,10 @@ export default async function RecordPage({ params }: { params: Promise<{ noteboo
           </div>
           {opened.unknownKeys.length > 0 ? (
             <>
-              <p>The file has keys that this program does not know. They are kept and exported; nobody can sign while they are there.</p>
+              <p>
+                The file has keys that this program does not know. They are kept and exported; nobody can sign
+                while they are there.
+              </p>
               <ul>
                 {opened.unknownKeys.map((path) => (
                   <li key={path}>
@@ -48,7 +51,9 @@ export default async function RecordPage({ params }: { params: Promise<{ noteboo
             <Panel key={revision.id} heading={`Revision ${revision.number}`} level={3} tone="quiet">
               <p>
                 Put up {momentWords(revision.frozenAt)}.{' '}
-                {stillToSign.length === 0 ? 'Signed by all.' : `${signatures.length} signed, ${stillToSign.length} not signed.`}
+                {stillToSign.length === 0
+                  ? 'Signed by all.'
+                  : `${signatures.length} signed, ${stillToSign.length} not signed.`}
                 {outdated ? ' A newer revision stands in its place.' : ''}
               </p>
               <p className="hash">
@@ -67,8 +72,8 @@ export default async function RecordPage({ params }: { params: Promise<{ noteboo
         </Panel>
         <Panel heading="Put a notebook file in its place">
           <p>
-            The file replaces the whole notebook, the books included. Marks come off what it changes; revisions,
-            signatures and the history stay as they are.
+            The file replaces the whole notebook, the books included. Marks come off what it changes;
+            revisions, signatures and the history stay as they are.
           </p>
           <PressForm
             action={replaceByFile.bind(null, notebookId)}

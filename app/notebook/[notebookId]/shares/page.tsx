@@ -29,7 +29,10 @@ export default async function SharesPage({ params }: { params: Promise<{ noteboo
   const draft = readPart(opened.document, caps) ?? {}
   return (
     <NotebookShell opened={opened} page="shares">
-      <Page title="Shares" lead="Who is asked for what, and why. Open an item to choose another principle for it.">
+      <Page
+        title="Shares"
+        lead="Who is asked for what, and why. Open an item to choose another principle for it."
+      >
         <WholeShare opened={opened} />
         {statement.ok ? <PlanTable opened={opened} statement={statement.value} names={names} /> : null}
         {shared.items.map((item) => {
@@ -44,14 +47,25 @@ export default async function SharesPage({ params }: { params: Promise<{ noteboo
               }
               aside={<StandingStatus standing={standing} opened={opened} />}
             >
-              <ItemShareView item={item} names={shareNames(notebook, notebook.gates.find((gate) => gate.id === item.id)?.uses)} />
+              <ItemShareView
+                item={item}
+                names={shareNames(notebook, notebook.gates.find((gate) => gate.id === item.id)?.uses)}
+              />
             </Panel>
           )
         })}
         <Panel heading="Caps" id="caps">
-          <p>A cap is the most that a household has agreed to be asked for. What a share exceeds its cap by moves to the other household.</p>
+          <p>
+            A cap is the most that a household has agreed to be asked for. What a share exceeds its cap by
+            moves to the other household.
+          </p>
           <MarkBox opened={opened} standing={standingOf(opened, 'caps')} back={`${home}/shares`} />
-          <CapsForm initial={draft} base={fingerprintOf(draft)} save={saveNotebookPart.bind(null, notebookId, caps)} names={names} />
+          <CapsForm
+            initial={draft}
+            base={fingerprintOf(draft)}
+            save={saveNotebookPart.bind(null, notebookId, caps)}
+            names={names}
+          />
         </Panel>
       </Page>
     </NotebookShell>
@@ -72,7 +86,12 @@ function PlanTable({ opened, statement, names }: PlanProps) {
     <Panel heading="All items">
       <FigureTable
         caption="What each item asks for"
-        columns={[{ label: 'Item' }, { label: 'Total', figures: true }, { label: names.a, figures: true }, { label: names.b, figures: true }]}
+        columns={[
+          { label: 'Item' },
+          { label: 'Total', figures: true },
+          { label: names.a, figures: true },
+          { label: names.b, figures: true },
+        ]}
         rows={statement.items.map((item) => [
           itemTitle(standingOf(opened, itemKey(item.id)).item),
           money(item.total),
@@ -82,7 +101,12 @@ function PlanTable({ opened, statement, names }: PlanProps) {
         foot={[
           ...(asked.moved ? [['Before caps', money(total), money(beforeCaps.a), money(beforeCaps.b)]] : []),
           ['Asked', money(total), money(asked.a), money(asked.b)],
-          ['Promised in kind and hours', money(promised.a + promised.b), money(promised.a), money(promised.b)],
+          [
+            'Promised in kind and hours',
+            money(promised.a + promised.b),
+            money(promised.a),
+            money(promised.b),
+          ],
           ['To bring in money', money(inMoney.a + inMoney.b), money(inMoney.a), money(inMoney.b)],
         ]}
       />

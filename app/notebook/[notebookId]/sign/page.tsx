@@ -6,8 +6,8 @@ import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { openNotebook } from '../../server/opened.ts'
 import { PutUpPart } from '../../server/PutUpPart.tsx'
 import { SigningPart } from '../../server/SigningPart.tsx'
-import { draftDiffers, frozenRevisions } from '../../server/standingRevision.ts'
 import { SummaryView } from '../../server/SummaryView.tsx'
+import { draftDiffers, frozenRevisions } from '../../server/standingRevision.ts'
 import { draftSummary, revisionSummary } from '../../server/summaryOf.ts'
 
 export const metadata = { title: 'Sign' }
@@ -20,7 +20,10 @@ export default async function SignPage({ params }: { params: Promise<{ notebookI
   const summary = newest ? revisionSummary(newest) : draftSummary(opened)
   return (
     <NotebookShell opened={opened} page="sign">
-      <Page title="Sign" lead="Nothing binds anyone until both households have signed. Agreeing tonight and signing days later is the normal case.">
+      <Page
+        title="Sign"
+        lead="Nothing binds anyone until both households have signed. Agreeing tonight and signing days later is the normal case."
+      >
         {newest ? <SigningPart opened={opened} frozen={newest} /> : null}
         {newest && differs ? (
           <Panel heading="The notebook has changed since">
@@ -29,7 +32,9 @@ export default async function SignPage({ params }: { params: Promise<{ notebookI
         ) : null}
         {differs ? <PutUpPart opened={opened} number={(newest?.revision.number ?? 0) + 1} /> : null}
         <Panel
-          heading={newest ? `The agreement, revision ${newest.revision.number}` : 'The agreement so far, a draft'}
+          heading={
+            newest ? `The agreement, revision ${newest.revision.number}` : 'The agreement so far, a draft'
+          }
           aside={
             <ButtonLink href={`/notebook/${notebookId}/summary.pdf`} download>
               Draft summary (PDF)

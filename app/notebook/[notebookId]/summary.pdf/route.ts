@@ -7,11 +7,19 @@ import { openNotebook } from '../../server/opened.ts'
 import { draftSummary, paperDate, revisionSummary } from '../../server/summaryOf.ts'
 
 /** The summary: of the revision that is asked for, or of the notebook as it stands, marked as a draft. */
-export async function GET(request: Request, { params }: { params: Promise<{ notebookId: string }> }): Promise<Response> {
+export async function GET(
+  request: Request,
+  { params }: { params: Promise<{ notebookId: string }> },
+): Promise<Response> {
   const opened = await openNotebook((await params).notebookId)
   const frozen = await askedRevision(opened, request)
   const pdf = frozen
-    ? await summaryPaper(revisionSummary(frozen), frozen.revision.canonicalText, printFonts(), paperDate(frozen))
+    ? await summaryPaper(
+        revisionSummary(frozen),
+        frozen.revision.canonicalText,
+        printFonts(),
+        paperDate(frozen),
+      )
     : await summaryPaper(draftSummary(opened), agreementText(opened.document), printFonts())
   const ending = frozen ? `-revision-${frozen.revision.number}.pdf` : '-draft.pdf'
   return download(pdf, fileName(opened.notebook.title, ending), 'application/pdf')

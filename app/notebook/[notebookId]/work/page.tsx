@@ -27,9 +27,9 @@ export default async function WorkPage({ params }: { params: Promise<{ notebookI
       <Page title="Work" lead="Every labour line in hours, item by item. Open an item to change its lines.">
         <Caution title="Before anyone works">
           <p>
-            Have buried services marked before digging. Welding, cutting, lifting and concrete have safety rules of their
-            own. Reclaimed oilfield or process tube can hold explosive residue, radioactive scale, lead paint or zinc that
-            fumes; a closed tube must be vented before it is heated.
+            Have buried services marked before digging. Welding, cutting, lifting and concrete have safety
+            rules of their own. Reclaimed oilfield or process tube can hold explosive residue, radioactive
+            scale, lead paint or zinc that fumes; a closed tube must be vented before it is heated.
           </p>
         </Caution>
         {placesOf(notebook).map(({ item, kind }) => {

@@ -2,8 +2,8 @@ import { notFound } from 'next/navigation'
 import { itemKey } from '../../../../../lib/core/agreement/agreedItems.ts'
 import { kindOf, readPart } from '../../../../../lib/forms/parts.ts'
 import { fingerprintOf } from '../../../../../lib/store/fingerprint.ts'
-import { itemTitle } from '../../../../../lib/words/itemWords.ts'
 import { faultText } from '../../../../../lib/words/faultText.ts'
+import { itemTitle } from '../../../../../lib/words/itemWords.ts'
 import { kindWords } from '../../../../../lib/words/labels.ts'
 import { shareNames } from '../../../../../lib/words/shareText.ts'
 import { Page } from '../../../../ui/Page.tsx'
@@ -18,7 +18,11 @@ import { standingOf } from '../../../server/standingOf.ts'
 
 export const metadata = { title: 'One item' }
 
-export default async function ItemPage({ params }: { params: Promise<{ notebookId: string; itemId: string }> }) {
+export default async function ItemPage({
+  params,
+}: {
+  params: Promise<{ notebookId: string; itemId: string }>
+}) {
   const { notebookId, itemId } = await params
   const id = decodeURIComponent(itemId)
   const opened = await openNotebook(notebookId)
