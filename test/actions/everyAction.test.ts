@@ -1,0 +1,337 @@
+import { beforeEach, describe, expect, test, vi } from 'vitest'
+import { leave, replaceOwnLink } from '../../app/notebook/server/linkActions.ts'
+import { putUpForSigning } from '../../app/notebook/server/signActions.ts'
+import type { Household } from '../../lib/core/people/household.ts'
+import { openBrowser } from './browser.ts'
+import { everyTable, newRows, type Remembered } from './everyTable.ts'
+import {
+  aHeading,
+  aNewSection,
+  changedFile,
+  formOf,
+  formWithFile,
+  markForm,
+  openedPart,
+  signingPlace,
+  takeBackForm,
+} from './givenForms.ts'
+import { type Outcome, outcomeOf } from './outcome.ts'
+import { type AnyFunction, everyAction, serverActionFiles } from './serverFiles.ts'
+import { browseAs, markEverything, sessionCookie, strangers, type World, worldForEachTest } from './world.ts'
+
+vi.mock('next/headers', () => import('./browser.ts'))
+const world = worldForEachTest()
+
+/** How a call ends for a household that was let in: where it leads, or the key of its answer. */
+type End = { readonly to: string } | { readonly answers: string }
+
+/** An action of a notebook: what a household that means well would send, and what comes of it for each of the two. */
+type NotebookAction = {
+  /** What has to stand before the action makes sense. */
+  readonly before?: (world: World) => Promise<unknown>
+  readonly sends: (notebookId: string, household: Household) => unknown[] | Promise<unknown[]>
+  readonly a: End
+  readonly b: End
+  /** Tables in which something changes; none where both are refused, or only cookies change. */
+  readonly changes: readonly string[]
+}
+
+const line = { part: 'line' } as const
+const bothSaved = { a: { answers: 'saved' }, b: { answers: 'saved' } } as const
+const bothTo = (page: string) => ({ a: { to: page }, b: { to: page } }) as const
+const press = () => [{}, new FormData()]
+
+const markedEverywhere = async ({ notebook, waiting }: World) => {
+  await markEverything(notebook.id)
+  await markEverything(waiting.id)
+}
+const putUp = async (there: World) => {
+  await markedEverywhere(there)
+  for (const [id, session] of [
+    [there.notebook.id, there.notebook.sessions.a],
+    [there.waiting.id, there.waiting.session],
+  ] as const) {
+    openBrowser({ [sessionCookie(id)]: session })
+    await outcomeOf(() => putUpForSigning(id, {}, new FormData()))
+  }
+}
+const signer = { a: 'Marnie Oakshott', b: 'Ines Vandermolen' }
+
+const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
+  'app/notebook/server/actions.ts#saveNotebookPart': {
+    sends: async (id) => {
+      const { draft, base } = await openedPart<{ line: object }>(id, line)
+      return [line, base, { line: { ...draft.line, start: 'iron pin, found' } }]
+    },
+    ...bothSaved,
+    changes: ['Change', 'Notebook'],
+  },
+  'app/notebook/server/actions.ts#addNotebookItem': {
+    sends: () => ['section', 'new', aNewSection],
+    ...bothTo('/item/s6'),
+    changes: ['Change', 'Notebook'],
+  },
+  'app/notebook/server/actions.ts#removeNotebookItem': {
+    sends: async (id) => ['g4', (await openedPart(id, { part: 'item', id: 'g4' })).base],
+    ...bothTo(''),
+    changes: ['Change', 'Notebook'],
+  },
+  'app/notebook/server/actions.ts#moveNotebookItem': {
+    sends: () => [{}, formOf({ id: 's1', way: 'down' })],
+    ...bothTo(''),
+    changes: ['Notebook'],
+  },
+  'app/notebook/server/actions.ts#agreeToItem': {
+    sends: async (id) => [{}, await markForm(id, 'line')],
+    ...bothTo('/line'),
+    changes: ['Mark'],
+  },
+  'app/notebook/server/actions.ts#takeAgreementBack': {
+    before: markedEverywhere,
+    sends: async (id) => [{}, await markForm(id, 'line')],
+    ...bothTo('/line'),
+    changes: ['Mark'],
+  },
+  'app/notebook/server/bookActions.ts#enterContribution': {
+    sends: () => ['new', { household: 'b', kind: 'cash', amount: '12.50', date: '2027-04-01' }],
+    ...bothTo('/money'),
+    changes: ['Notebook'],
+  },
+  'app/notebook/server/bookActions.ts#takeEntryBack': {
+    sends: async (id) => [{}, await takeBackForm(id, 0)],
+    ...bothTo('/money'),
+    changes: ['Notebook'],
+  },
+  'app/notebook/server/fileActions.ts#replaceByFile': {
+    sends: () => [{}, formWithFile(changedFile())],
+    ...bothTo('/record'),
+    changes: ['Change', 'Notebook'],
+  },
+  'app/notebook/server/linkActions.ts#invite': {
+    sends: () => [],
+    a: { answers: 'refused' },
+    b: { answers: 'refused' },
+    changes: [],
+  },
+  'app/notebook/server/linkActions.ts#forgetNewLink': { sends: press, ...bothTo(''), changes: [] },
+  'app/notebook/server/linkActions.ts#replaceOwnLink': {
+    sends: press,
+    ...bothTo('/links'),
+    changes: ['EntryKey', 'Session'],
+  },
+  'app/notebook/server/linkActions.ts#leave': { sends: press, a: { to: '/' }, b: { to: '/' }, changes: ['Session'] },
+  'app/notebook/server/linkActions.ts#seeAsOther': {
+    sends: press,
+    a: { answers: 'refused' },
+    b: { answers: 'refused' },
+    changes: [],
+  },
+  'app/notebook/server/signActions.ts#putUpForSigning': {
+    before: markedEverywhere,
+    sends: press,
+    ...bothTo('/sign'),
+    changes: ['Revision'],
+  },
+  'app/notebook/server/signActions.ts#signForParty': {
+    before: putUp,
+    sends: async (id, household) => [await signingPlace(id), 'new', { typedName: signer[household], intent: true, drawing: '' }],
+    ...bothTo('/sign'),
+    changes: ['Signature'],
+  },
+}
+
+/** Open to everyone: they make a notebook of the caller's own. */
+const makingNotebooks: Readonly<Record<string, { sends: () => unknown[]; page: string; household: Household }>> = {
+  'app/start/actions.ts#startNotebook': { sends: () => ['new', aHeading], page: '/links', household: 'a' },
+  'app/start/actions.ts#startFromFile': { sends: () => [{}, formWithFile(changedFile())], page: '/links', household: 'a' },
+  'app/start/actions.ts#openExample': { sends: () => [{}, formOf({ household: 'b' })], page: '', household: 'b' },
+}
+
+/** What each token that was ever handed out does in the action that opens it; every other is "not found". */
+type Opening = Readonly<Record<string, { readonly to: keyof World; readonly page: string; readonly household: Household } | 'refused' | 'not found'>>
+const byToken: Readonly<Record<string, Opening>> = {
+  'app/open/[token]/actions.ts#openByLink': {
+    'the link of a': { to: 'notebook', page: '', household: 'a' },
+    'the link of b': { to: 'notebook', page: '', household: 'b' },
+    'a link that was replaced': 'not found',
+    'an unclaimed invitation': 'not found',
+    'a used invitation': 'not found',
+    'an invitation that a later one ended': 'not found',
+    'a session': 'not found',
+    'a made-up token': 'not found',
+    'a notebook’s id': 'not found',
+  },
+  'app/open/[token]/actions.ts#claim': {
+    'the link of a': 'not found',
+    'the link of b': 'not found',
+    'a link that was replaced': 'not found',
+    'an unclaimed invitation': { to: 'waiting', page: '/links', household: 'b' },
+    'a used invitation': 'refused',
+    'an invitation that a later one ended': 'not found',
+    'a session': 'not found',
+    'a made-up token': 'not found',
+    'a notebook’s id': 'not found',
+  },
+}
+
+function tokensOf({ notebook, waiting, replaced }: World): Readonly<Record<string, string>> {
+  return {
+    'the link of a': notebook.links.a,
+    'the link of b': notebook.links.b,
+    'a link that was replaced': replaced.link,
+    'an unclaimed invitation': waiting.invitation,
+    'a used invitation': notebook.usedInvitation,
+    'an invitation that a later one ended': notebook.revokedInvitation,
+    'a session': notebook.sessions.a,
+    'a made-up token': 'x'.repeat(43),
+    'a notebook’s id': notebook.id,
+  }
+}
+
+let actions: Map<string, AnyFunction>
+beforeEach(async () => {
+  actions = await everyAction()
+})
+
+function action(name: string): AnyFunction {
+  const found = actions.get(name)
+  if (found === undefined) throw new Error(`There is no action ${name}.`)
+  return found
+}
+
+describe('the table of actions', () => {
+  test('names every function that a browser can call, and no other', () => {
+    const named = [ofNotebooks, makingNotebooks, byToken].flatMap(Object.keys)
+    expect([...actions.keys()].sort()).toEqual([...named].sort())
+    expect([...actions.values()].every((value) => typeof value === 'function')).toBe(true)
+  })
+
+  test('is whole, since no function is made callable anywhere but in files that are so from their top', () => {
+    expect(serverActionFiles().length).toBeGreaterThan(0)
+    expect(serverActionFiles().filter((file) => !file.whole)).toEqual([])
+  })
+})
+
+const rows = Object.entries(ofNotebooks)
+
+describe.each(rows)('%s', (name, row) => {
+  test('is "not found" for every stranger and every unknown notebook, all alike, and nothing is so much as touched', async () => {
+    await row.before?.(world())
+    const before = await everyTable({ withDoor: true })
+    const ends: Outcome[] = []
+    for (const { who, asks } of strangers) {
+      const id = asks(world())
+      const known = [world().notebook.id, world().waiting.id].includes(id) ? id : world().notebook.id
+      const sends = await row.sends(known, 'a')
+      const end = await outcomeOf(() => action(name)(id, ...sends))
+      expect([who, end.kind]).toEqual([who, 'not found'])
+      ends.push(end)
+    }
+    expect(ends.filter((end) => JSON.stringify(end) !== JSON.stringify(ends[0]))).toEqual([])
+    expect(await everyTable({ withDoor: true })).toEqual(before)
+  })
+
+  test.each(['a', 'b'] as const)('does for household %s what it is for, in that household’s name', async (household) => {
+    await row.before?.(world())
+    const { id } = world().notebook
+    browseAs(world(), household)
+    const before = await everyTable()
+    const sends = await row.sends(id, household)
+    const end = await outcomeOf(() => action(name)(id, ...sends))
+    const after = await everyTable()
+
+    const expected = row[household]
+    if ('to' in expected) {
+      expect(end).toEqual({ kind: 'redirect', to: expected.to === '/' ? '/' : `/notebook/${id}${expected.to}` })
+    } else {
+      expect(end).toEqual({ kind: 'answer', answer: expect.objectContaining({ [expected.answers]: expect.anything() }) })
+    }
+    expect(changedTables(before, after)).toEqual(row.changes)
+    expect(householdsNamed(before, after)).toEqual(row.changes.some((table) => table !== 'Notebook') ? [household] : [])
+    expect(rowsOfOthers(after, id)).toEqual(rowsOfOthers(before, id))
+  })
+})
+
+test('a household that left, or replaced its link, is a stranger in the browser it did it in', async () => {
+  const { notebook } = world()
+  browseAs(world(), 'b')
+  await outcomeOf(() => leave(notebook.id, {}, new FormData()))
+  openBrowser({ [sessionCookie(notebook.id)]: notebook.sessions.b })
+  expect((await outcomeOf(() => leave(notebook.id, {}, new FormData()))).kind).toBe('not found')
+
+  browseAs(world(), 'a')
+  await outcomeOf(() => replaceOwnLink(notebook.id, {}, new FormData()))
+  openBrowser({ [sessionCookie(notebook.id)]: notebook.sessions.a })
+  expect((await outcomeOf(() => replaceOwnLink(notebook.id, {}, new FormData()))).kind).toBe('not found')
+})
+
+describe.each(Object.entries(makingNotebooks))('%s', (name, { sends, page, household }) => {
+  test('makes a notebook of its own for anyone, and touches no other', async () => {
+    for (const { who, asks } of strangers) {
+      asks(world())
+      const before = await everyTable()
+      const end = await outcomeOf(() => action(name)(...sends()))
+      const after = await everyTable()
+      const [added, ...more] = newRows(before, after, 'Notebook')
+      expect([who, more]).toEqual([who, []])
+      const id = String(added?.id)
+      expect(end).toEqual({ kind: 'redirect', to: `/notebook/${id}${page}` })
+      expect(rowsOfOthers(after, id)).toEqual(before)
+      expect(newRows(before, after, 'EntryKey')).toMatchObject([{ notebookId: id, household, kind: 'link' }])
+      expect(newRows(before, after, 'Session')).toMatchObject([{ notebookId: id, household }])
+      expect(changedTables(before, after)).toEqual(['EntryKey', 'Notebook', 'Session'])
+    }
+  })
+})
+
+describe.each(Object.entries(byToken))('%s', (name, opening) => {
+  test('has a row for every token that was ever handed out', () => {
+    expect(Object.keys(opening)).toEqual(Object.keys(tokensOf(world())))
+  })
+
+  test.each(Object.entries(opening))('with %s', async (which, expected) => {
+    const token = tokensOf(world())[which] ?? ''
+    // Whoever has the token: what else the browser holds makes no difference.
+    for (const asks of [strangers[0]?.asks, (there: World) => browseAs(there, 'a')]) {
+      asks?.(world())
+      const before = await everyTable()
+      const end = await outcomeOf(() => action(name)(token, {}, new FormData()))
+      const after = await everyTable()
+      if (typeof expected === 'object') {
+        const { id } = world()[expected.to] as { id: string }
+        expect(end).toEqual({ kind: 'redirect', to: `/notebook/${id}${expected.page}` })
+        expect(newRows(before, after, 'Session')).toMatchObject([{ notebookId: id, household: expected.household }])
+        expect(rowsOfOthers(after, id)).toEqual(rowsOfOthers(before, id))
+        // An invitation works once; a link goes on working.
+        if (name.endsWith('#claim')) break
+      } else {
+        expect(after).toEqual(before)
+        expect(end.kind).toBe(expected === 'refused' ? 'answer' : 'not found')
+        const unknown = await outcomeOf(() => action(name)('y'.repeat(43), {}, new FormData()))
+        if (expected === 'not found') expect(JSON.stringify(end)).toBe(JSON.stringify(unknown))
+        else expect(end).toMatchObject({ answer: { refused: expect.stringContaining('used already') } })
+      }
+    }
+  })
+})
+
+function changedTables(before: Remembered, after: Remembered): string[] {
+  return Object.keys(after).filter((table) => JSON.stringify(before[table]) !== JSON.stringify(after[table]))
+}
+
+/** The households that new, altered and removed rows name, each once. */
+function householdsNamed(before: Remembered, after: Remembered): unknown[] {
+  const touched = Object.keys(after).flatMap((table) => [...newRows(before, after, table), ...newRows(after, before, table)])
+  return [...new Set(touched.flatMap((row) => [row.household, row.frozenBy].filter((one) => one !== undefined)))]
+}
+
+/** Everything that belongs to other notebooks than this one. */
+function rowsOfOthers(remembered: Remembered, notebookId: string): Remembered {
+  const signed = new Set((remembered.Revision ?? []).filter((row) => row.notebookId === notebookId).map((row) => row.id))
+  return Object.fromEntries(
+    Object.entries(remembered).map(([table, tableRows]) => [
+      table,
+      tableRows.filter((row) => row.notebookId !== notebookId && row.id !== notebookId && !signed.has(row.revisionId)),
+    ]),
+  )
+}

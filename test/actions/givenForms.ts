@@ -1,0 +1,64 @@
+import { exampleDocument } from '../../lib/forms/exampleNotebook.ts'
+import { documentText, type Part, readPart } from '../../lib/forms/parts.ts'
+import { fingerprintOf } from '../../lib/store/fingerprint.ts'
+import { newestRevision } from '../../lib/store/revisions.ts'
+import { documentOf, fingerprintOfItem } from './world.ts'
+
+/** A form as a browser sends it. */
+export function formOf(fields: Readonly<Record<string, string | Blob>>): FormData {
+  const form = new FormData()
+  for (const [name, value] of Object.entries(fields)) form.set(name, value)
+  return form
+}
+
+/** A form with a notebook file in it. */
+export function formWithFile(content: string | Uint8Array<ArrayBuffer>, name = 'notebook.json'): FormData {
+  return formOf({ file: new File([content], name, { type: 'application/json' }) })
+}
+
+/** The form for a mark on an item as it stands. */
+export async function markForm(notebookId: string, itemKey: string): Promise<FormData> {
+  const fingerprint = await fingerprintOfItem(notebookId, itemKey)
+  return formOf({ itemKey, fingerprint, back: `/notebook/${notebookId}/line` })
+}
+
+/** A part as a form opens it: what stands there, and the name of that version. */
+export async function openedPart<Draft = Record<string, unknown>>(notebookId: string, part: Part): Promise<{ draft: Draft; base: string }> {
+  const draft = readPart(await documentOf(notebookId), part)
+  return { draft: draft as Draft, base: fingerprintOf(draft) }
+}
+
+/** The form that takes an entry of the book back. */
+export async function takeBackForm(notebookId: string, index: number): Promise<FormData> {
+  const { contributions } = await documentOf(notebookId)
+  const fingerprint = fingerprintOf((contributions as unknown[])[index])
+  return formOf({ index: String(index), fingerprint, why: 'entered twice' })
+}
+
+/** Which text a party of this index signs: the revision that stands. */
+export async function signingPlace(notebookId: string, partyIndex = 0): Promise<{ revisionId: string; sha256: string; partyIndex: number }> {
+  const revision = await newestRevision(notebookId)
+  if (revision === undefined) throw new Error('Nothing has been put up for signing.')
+  return { revisionId: revision.id, sha256: revision.sha256, partyIndex }
+}
+
+/** The example as a file, with something in it that its notebook has not. */
+export function changedFile(): string {
+  return documentText({ ...exampleDocument(), title: 'The line, from a file', caps: {} })
+}
+
+export const aNewSection = {
+  name: 'Along the orchard',
+  from: '132 ft',
+  to: '150 ft',
+  materials: [],
+  labour: [],
+  share: { materials: { principle: 'equal' }, labour: { principle: 'equal' } },
+}
+
+export const aHeading = {
+  title: 'A new line',
+  currency: 'USD',
+  units: 'metric',
+  households: { a: { name: 'The Alders' }, b: { name: 'The Birches' } },
+}
