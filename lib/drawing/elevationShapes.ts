@@ -1,23 +1,18 @@
-import type { MeasuredFrom } from '../core/agreement/notebook.ts'
 import { inMillimetres, lengthOf } from '../core/amounts/length.ts'
 import type { PlacedGate, PlacedLine, PlacedSection } from '../core/boundary/placedLine.ts'
 import type { Point, Shape, Stroke } from './drawing.ts'
 import type { DrawingWords } from './drawingWords.ts'
 import { fenceRuns, inFloats, type Run } from './fenceRuns.ts'
 import type { Frame } from './frame.ts'
+import { type Grades, type Ground, groundOf } from './ground.ts'
 import { labelRows } from './labelRows.ts'
 import { exaggerate } from './niceScale.ts'
-import { type Part, rowHeight, smallText } from './planShapes.ts'
-import { bendsWithin, type Profile, valueAt } from './profile.ts'
+import { type Part, rowHeight, smallText } from './part.ts'
+import { bendsWithin } from './profile.ts'
+import { groundStrokes } from './signs.ts'
 import { textWidth } from './textRoom.ts'
 
-export type Grades = { readonly a: Profile; readonly b: Profile; readonly fence: Profile }
 export type Elevation = Part & { readonly heightsDrawnHigher: number }
-
-export const groundStrokes: { readonly a: Stroke; readonly b: Stroke } = {
-  a: { ink: 'a', width: 1.6 },
-  b: { ink: 'b', width: 1.6, dash: [5, 2.5] },
-}
 
 /** The fence from the side: both grounds, and each section's height from the ground it is measured from. */
 export function elevationShapes(
@@ -87,29 +82,6 @@ export function elevationShapes(
     bottom: floor,
     leftOut: labels.leftOut,
     heightsDrawnHigher: scale.times,
-  }
-}
-
-type Ground = {
-  readonly of: (side: 'a' | 'b', at: number) => number
-  readonly fence: (at: number) => number
-  readonly measured: (from: MeasuredFrom, at: number) => number
-}
-
-/** Where one side's ground is not said, the other's stands in for it; the fence stands between the two. */
-function groundOf(grades: Grades): Ground {
-  const known = (first: Profile, second: Profile, third: Profile) =>
-    [first, second, third].find((profile) => profile.length > 0) ?? []
-  const a = known(grades.a, grades.fence, grades.b)
-  const b = known(grades.b, grades.fence, grades.a)
-  const of = (side: 'a' | 'b', at: number) => valueAt(side === 'a' ? a : b, at)
-  return {
-    of,
-    fence: (at) => (grades.fence.length > 0 ? valueAt(grades.fence, at) : (of('a', at) + of('b', at)) / 2),
-    measured: (from, at) => {
-      if (from === 'a' || from === 'b') return of(from, at)
-      return from === 'lower' ? Math.min(of('a', at), of('b', at)) : Math.max(of('a', at), of('b', at))
-    },
   }
 }
 

@@ -2,10 +2,10 @@ import type { Notebook } from '../core/agreement/notebook.ts'
 import type { PlacedLine } from '../core/boundary/placedLine.ts'
 import type { Point, Shape } from './drawing.ts'
 import type { DrawingWords } from './drawingWords.ts'
-import { groundStrokes } from './elevationShapes.ts'
 import type { Frame } from './frame.ts'
 import { scaleBar } from './niceScale.ts'
-import { boundaryStroke, fenceStroke, type Part, postShape, rowHeight, smallText } from './planShapes.ts'
+import { type Part, rowHeight, smallText } from './part.ts'
+import { boundaryStroke, fenceStroke, groundStrokes, postShape } from './signs.ts'
 import { fitted, textWidth } from './textRoom.ts'
 
 /** More parts than this are not listed under the drawing; the summary lists them all in any case. */
@@ -112,7 +112,9 @@ const gapBeforeParts = 5
 /** Remarks in full width, then the parts in as many columns as fit. */
 function columnsOf(lines: readonly string[], remarks: number, frame: Frame, top: number) {
   const width = frame.right - frame.left
-  const columns = Math.max(1, Math.floor(width / 230))
+  // As many columns as keep every line whole; one that is wider than the drawing is cut in any case.
+  const longest = Math.max(...lines.slice(remarks).map((line) => textWidth(line, smallText)), 120)
+  const columns = Math.max(1, Math.floor(width / (longest + 10)))
   const column = width / columns
   const perColumn = Math.ceil((lines.length - remarks) / columns)
   const shapes = lines.map((line, index): Shape => {

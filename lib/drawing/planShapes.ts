@@ -1,23 +1,22 @@
-import { inMillimetres } from '../core/amounts/length.ts'
-import type { PlacedGate, PlacedLine } from '../core/boundary/placedLine.ts'
+import type { PlacedLine } from '../core/boundary/placedLine.ts'
 import type { Household } from '../core/people/household.ts'
-import type { Point, Shape, Stroke } from './drawing.ts'
+import type { Point, Shape } from './drawing.ts'
 import type { DrawingWords } from './drawingWords.ts'
 import { fenceRuns, inFloats, postPlaces } from './fenceRuns.ts'
 import type { Frame } from './frame.ts'
-import { labelRows } from './labelRows.ts'
+import { gateShapes } from './gateShapes.ts'
 import { exaggerate } from './niceScale.ts'
+import type { Part } from './part.ts'
+import { gateLeaders, stationLabels, topLabels } from './planLabels.ts'
 import { bendsWithin, type Profile, valueAt } from './profile.ts'
+import { boundaryStroke, fenceStroke, postShape } from './signs.ts'
 import { fitted, textWidth } from './textRoom.ts'
 
-/** One part of the drawing, from `top` down. */
-export type Part = { readonly shapes: readonly Shape[]; readonly bottom: number; readonly leftOut: number }
-
-export const smallText = 8.5
-export const rowHeight = 12
 const patternHeight = 9
 /** Room for a swing arc is at most this; wider gates are drawn without theirs. */
-const deepestLand = 110
+const deepestLand = 120
+/** Between a swing and the far edge of its land: the pattern, the land's name, and the setback. */
+const besideSwing = 42
 
 export type Plan = Part & { readonly setbacksDrawnWider: number }
 
@@ -43,11 +42,13 @@ export function planShapes(
   const gates = placed.gates.map((gate) => gateShapes(gate, frame, onFence, landDepth))
   return {
     shapes: [
-      ...landShapes('a', frame, labels.bottom, landDepth, words),
-      ...landShapes('b', frame, line, landDepth, words),
+      ...landShapes('a', frame, labels.bottom, landDepth),
+      ...landShapes('b', frame, line, landDepth),
       ...labels.shapes,
       ...gateLeaders(labels.leaders, onFence),
       ...stations.shapes,
+      ...landName('a', frame, labels.bottom, words),
+      ...landName('b', frame, bottomOfLand, words),
       {
         kind: 'polyline',
         points: [
@@ -74,14 +75,6 @@ export function planShapes(
   }
 }
 
-/** The draughtsman's boundary: a long dash and two short ones. */
-export const boundaryStroke: Stroke = { ink: 'ink', width: 1, dash: [14, 3, 2.5, 3, 2.5, 3] }
-export const fenceStroke: Stroke = { ink: 'ink', width: 2 }
-
-export function postShape(centre: Point): Shape {
-  return { kind: 'circle', centre, radius: 2.1, fill: 'sheet', stroke: { ink: 'ink', width: 1.2 } }
-}
-
 function depthOfLand(placed: PlacedLine, frame: Frame): number {
   const swings = placed.gates
     .filter(({ toward }) => toward.length > 0)
@@ -89,214 +82,46 @@ function depthOfLand(placed: PlacedLine, frame: Frame): number {
       const { from, to } = inFloats(gate)
       return (to - from) * frame.unitsPerMillimetre
     })
-    .filter((radius) => radius + 34 <= deepestLand)
-  return Math.max(52, ...swings.map((radius) => radius + 34))
+    .filter((radius) => radius + besideSwing <= deepestLand)
+  return Math.max(52, ...swings.map((radius) => radius + besideSwing))
 }
 
-function landShapes(
-  household: Household,
-  frame: Frame,
-  top: number,
-  depth: number,
-  words: DrawingWords,
-): Shape[] {
+function landShapes(household: Household, frame: Frame, top: number, depth: number): Shape[] {
   const [x, width] = [frame.left, frame.right - frame.left]
   const patternTop = household === 'a' ? top : top + depth - patternHeight
-  const room = width - 16
+  return [
+    { kind: 'polygon', points: rectangle(x, top, width, depth), fill: soft(household) },
+    { kind: 'hatch', household, x, y: patternTop, width, height: patternHeight },
+  ]
+}
+
+/** The land's name beside its pattern, on a ground of its own so that no fine line runs through it. */
+function landName(household: Household, frame: Frame, edge: number, words: DrawingWords): Shape[] {
+  const room = frame.right - frame.left - 16
   const text = fitted(words.landOf(household), 10, room)
+  const at = {
+    x: frame.left + 6,
+    y: household === 'a' ? edge + patternHeight + 12 : edge - patternHeight - 5,
+  }
   return [
     {
       kind: 'polygon',
-      points: [
-        { x, y: top },
-        { x: x + width, y: top },
-        { x: x + width, y: top + depth },
-        { x, y: top + depth },
-      ],
-      fill: household === 'a' ? 'soft-a' : 'soft-b',
+      points: rectangle(at.x - 2, at.y - 9, Math.min(room, textWidth(text, 10)) + 4, 12),
+      fill: soft(household),
     },
-    { kind: 'hatch', household, x, y: patternTop, width, height: patternHeight },
-    {
-      kind: 'text',
-      text,
-      at: { x: x + 6, y: household === 'a' ? top + patternHeight + 12 : top + depth - patternHeight - 5 },
-      anchor: 'start',
-      size: 10,
-      bold: true,
-      ink: household,
-      room,
-    },
+    { kind: 'text', text, at, anchor: 'start', size: 10, bold: true, ink: household, room },
   ]
 }
 
-type Leader = { readonly gate: PlacedGate; readonly from: Point }
-
-/** Brackets that span the sections, and under them the gates' labels with leaders down to the openings. */
-function topLabels(placed: PlacedLine, frame: Frame, words: DrawingWords, top: number) {
-  const keys = placed.sections.map((section) => {
-    const { from, to } = inFloats(section)
-    const [left, right] = [frame.toX(from), frame.toX(to)]
-    const number = `${section.index + 1}`
-    const name = section.section.name.trim()
-    const full = name === '' ? number : `${number} ${name}`
-    // The name only where it fits between the section's own ends: the key below has it in any case.
-    const text = textWidth(full, smallText) <= right - left - 10 ? full : number
-    return { left, right, text, centre: (left + right) / 2, width: textWidth(text, smallText) }
-  })
-  const keyRows = labelRows(
-    keys.map((label) => ({ label, centre: label.centre, width: label.width })),
-    { from: frame.left, to: frame.right },
-    3,
-  )
-  const bracket = top + keyRows.rows * rowHeight + 3
-  const keyShapes = keyRows.placed.map(
-    ({ label, x, row, width }): Shape => ({
-      kind: 'text',
-      text: label.text,
-      at: { x, y: bracket - 5 - row * rowHeight },
-      anchor: 'middle',
-      size: smallText,
-      bold: true,
-      ink: 'ink',
-      room: width,
-    }),
-  )
-  const gateKeys = placed.gates.map((gate) => {
-    const text = words.gateKey(gate.index)
-    const { from, to } = inFloats(gate)
-    return { label: { gate, text }, centre: frame.toX((from + to) / 2), width: textWidth(text, smallText) }
-  })
-  const gateRows = labelRows(gateKeys, { from: frame.left, to: frame.right }, 4)
-  const bottom = bracket + 6 + gateRows.rows * rowHeight + 3
-  const gateY = (row: number) => bottom - 5 - row * rowHeight
-  return {
-    bottom,
-    leftOut: keyRows.leftOut + gateRows.leftOut,
-    leaders: gateRows.placed.map(
-      ({ label, centre, row }): Leader => ({
-        gate: label.gate,
-        from: { x: centre, y: gateY(row) + 2 },
-      }),
-    ),
-    shapes: [
-      ...keys.map(
-        ({ left, right }): Shape => ({
-          kind: 'polyline',
-          points: [
-            { x: left + 0.75, y: bracket + 4 },
-            { x: left + 0.75, y: bracket },
-            { x: right - 0.75, y: bracket },
-            { x: right - 0.75, y: bracket + 4 },
-          ],
-          stroke: { ink: 'quiet', width: 0.8 },
-        }),
-      ),
-      ...keyShapes,
-      ...gateRows.placed.map(
-        ({ label, x, row, width }): Shape => ({
-          kind: 'text',
-          text: label.text,
-          at: { x, y: gateY(row) },
-          anchor: 'middle',
-          size: smallText,
-          ink: 'ink',
-          room: width,
-        }),
-      ),
-    ],
-  }
+function soft(household: Household): 'soft-a' | 'soft-b' {
+  return household === 'a' ? 'soft-a' : 'soft-b'
 }
 
-function gateLeaders(leaders: readonly Leader[], onFence: (place: number) => Point): Shape[] {
-  return leaders.map(({ gate, from }) => {
-    const opening = inFloats(gate)
-    return {
-      kind: 'polyline',
-      points: [from, { x: from.x, y: onFence((opening.from + opening.to) / 2).y - 3 }],
-      stroke: { ink: 'quiet', width: 0.6, dash: [1.5, 2] },
-    }
-  })
-}
-
-/** The opening, and the leaf with its swing where the notebook says which way. Hinges on the left: it does not say where. */
-function gateShapes(gate: PlacedGate, frame: Frame, onFence: (place: number) => Point, landDepth: number) {
-  const { from, to } = inFloats(gate)
-  const [hinge, latch] = [onFence(from), onFence(to)]
-  const radius = (to - from) * frame.unitsPerMillimetre
-  if (radius === 0) return { shapes: [postShape(hinge)], whole: true }
-  const closed: Shape = {
-    kind: 'polyline',
-    points: [hinge, latch],
-    stroke: { ink: 'ink', width: 0.8, dash: [2, 2] },
-  }
-  if (radius + 14 > landDepth) return { shapes: [closed], whole: gate.toward.length === 0 }
-  const swings = gate.toward.flatMap((household): Shape[] => {
-    const up = household === 'a'
-    return [
-      {
-        kind: 'polyline',
-        points: [hinge, { x: hinge.x, y: hinge.y + (up ? -radius : radius) }],
-        stroke: { ink: 'ink', width: 1.4 },
-      },
-      {
-        kind: 'arc',
-        centre: hinge,
-        radius,
-        from: up ? -Math.PI / 2 : 0,
-        to: up ? 0 : Math.PI / 2,
-        stroke: { ink: 'ink', width: 0.8 },
-      },
-    ]
-  })
-  return { shapes: [closed, ...swings], whole: true }
-}
-
-/** A tick on the line at every station, and its distance below, joined by a fine line. */
-function stationLabels(
-  placed: PlacedLine,
-  frame: Frame,
-  line: number,
-  bottomOfLand: number,
-  words: DrawingWords,
-) {
-  const labels = placed.stations.map(({ at, typed }) => {
-    const text = words.typed(typed)
-    return { label: text, centre: frame.toX(inMillimetres(at)), width: textWidth(text, smallText) }
-  })
-  const rows = labelRows(labels, { from: 0, to: frame.width }, 3)
-  const shapes: Shape[] = [
-    ...labels.map(
-      ({ centre }): Shape => ({
-        kind: 'polyline',
-        points: [
-          { x: centre, y: line - 5 },
-          { x: centre, y: line + 5 },
-        ],
-        stroke: { ink: 'ink', width: 0.8 },
-      }),
-    ),
-    ...rows.placed.flatMap(({ label, centre, x, row, width }): Shape[] => {
-      const y = bottomOfLand + 11 + row * rowHeight
-      return [
-        {
-          kind: 'polyline',
-          points: [
-            { x: centre, y: line + 5 },
-            { x: centre, y: y - 8 },
-          ],
-          stroke: { ink: 'quiet', width: 0.5, dash: [1, 2.5] },
-        },
-        {
-          kind: 'text',
-          text: label,
-          at: { x, y },
-          anchor: 'middle',
-          size: smallText,
-          ink: 'ink',
-          room: width,
-        },
-      ]
-    }),
+function rectangle(x: number, y: number, width: number, height: number): Point[] {
+  return [
+    { x, y },
+    { x: x + width, y },
+    { x: x + width, y: y + height },
+    { x, y: y + height },
   ]
-  return { shapes, leftOut: rows.leftOut, bottom: bottomOfLand + 4 + rows.rows * rowHeight }
 }

@@ -8,12 +8,15 @@ export function textWidth(text: string, size: number): number {
   return ems * size
 }
 
+/** After the widths of a wide sans serif (DejaVu Sans), which phones and desktops fall back to. */
 function emsOf(character: string): number {
-  if (/[\s.,:;'’|!ilj]/.test(character)) return 0.32
-  if (/[A-Zmw%—]/.test(character)) return 0.78
+  if (/[\s.,:;'’|!ilj]/.test(character)) return 0.34
+  if (/[frtI()/-]/.test(character)) return 0.42
+  if (/[mwMW%—]/.test(character)) return 0.97
+  if (/[A-Z]/.test(character)) return 0.74
   // Scripts with wide signs, and pictures.
   if ((character.codePointAt(0) ?? 0) >= 0x1100) return 1.1
-  return 0.58
+  return 0.64
 }
 
 /** The text, cut with an ellipsis where it is wider than the room; empty where not even one letter fits. */

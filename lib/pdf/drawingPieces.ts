@@ -52,7 +52,7 @@ function marksOf(shape: Shape, faces: Faces): Mark[] {
       const natural = faces.widthOf(shape.text, shape.size, weight)
       const size =
         natural > shape.room ? Math.max(shape.size * 0.75, (shape.size * shape.room) / natural) : shape.size
-      const text = shortened(shape.text, Math.max(shape.room, size), (part) =>
+      const text = shortened(shape.text, Math.max(shape.room, size) + 0.01, (part) =>
         faces.widthOf(part, size, weight),
       )
       const width = faces.widthOf(text, size, weight)

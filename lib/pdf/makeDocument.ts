@@ -30,7 +30,7 @@ export async function makeDocument(
   return document
 }
 
-/** Bytes without object streams, which a seal needs (see `stack` notes on signing a PDF). */
+/** Without object streams, so that a seal can later be put into the file. */
 export function bytesOf(document: PDFDocument): Promise<Uint8Array> {
   return document.save({ useObjectStreams: false })
 }

@@ -1,5 +1,5 @@
 import type { TableBlock, TableRow } from '../words/summary/block.ts'
-import { columnWidths } from './columnWidths.ts'
+import { type ColumnWish, columnWidths } from './columnWidths.ts'
 import type { Faces } from './faces.ts'
 import { type Mark, rule } from './mark.ts'
 import type { Piece } from './paginate.ts'
@@ -50,23 +50,14 @@ function withoutHead(row: Piece): Piece {
 }
 
 function columnsOf(table: TableBlock, faces: Faces, width: number): Column[] {
-  const wishes = table.columns.map((column, index) => {
-    const cells = [...table.rows.map((row) => row.cells[index] ?? ''), table.foot?.[index] ?? '']
-    const measure = (text: string) => faces.widthOf(text, styles.cellStrong.size, 'semibold') + 0.5
-    const widestWord = (texts: readonly string[]) =>
-      texts.reduce((widest, text) => Math.max(widest, ...text.split(' ').map(measure)), 0)
-    const natural = Math.max(...cells.map(measure), widestWord([column.title]))
-    return {
-      natural: column.figure
-        ? Math.max(natural, Math.min(measure(column.title), twoLines(column.title, measure)))
-        : Math.max(natural, measure(column.title)),
-      least: column.figure
-        ? Math.max(...cells.map(measure), widestWord([column.title]))
-        : widestWord([...cells, column.title]),
-      figure: column.figure ?? false,
-    }
-  })
-  const widths = columnWidths(wishes, width - gutter * (table.columns.length - 1))
+  const room = width - gutter * (table.columns.length - 1)
+  const measure = (text: string) => faces.widthOf(text, styles.cellStrong.size, 'semibold') + 0.5
+  const wide = wishesOf(table, measure, (title) => Math.min(measure(title), widestFigureTitle))
+  const fits = wide.reduce((sum, { natural }) => sum + natural, 0) <= room
+  const widths = columnWidths(
+    fits ? wide : wishesOf(table, measure, (title) => twoLines(title, measure)),
+    room,
+  )
   let left = 0
   return table.columns.map((column, index) => {
     const placed = { left, width: widths[index] ?? 0, figure: column.figure ?? false }
@@ -75,7 +66,25 @@ function columnsOf(table: TableBlock, faces: Faces, width: number): Column[] {
   })
 }
 
-/** The narrowest width at which a column's title takes no more than two lines, if it is not too wide for figures. */
+/** What each column asks for; `figureTitle` says how much the title of a column of figures may add. */
+function wishesOf(
+  table: TableBlock,
+  measure: (text: string) => number,
+  figureTitle: (title: string) => number,
+): ColumnWish[] {
+  const widestWord = (texts: readonly string[]) =>
+    texts.reduce((widest, text) => Math.max(widest, ...text.split(' ').map(measure)), 0)
+  return table.columns.map(({ title, figure = false }, index) => {
+    const cells = [...table.rows.map((row) => row.cells[index] ?? ''), table.foot?.[index] ?? '']
+    const widest = Math.max(...cells.map(measure))
+    if (!figure)
+      return { natural: Math.max(widest, measure(title)), least: widestWord([...cells, title]), figure }
+    const least = Math.max(widest, Math.min(widestWord([title]), widestFigureTitle))
+    return { natural: Math.max(least, figureTitle(title)), least, figure }
+  })
+}
+
+/** The narrowest width at which a title takes no more than two lines, if it is not too wide for a column of figures. */
 function twoLines(title: string, measure: (text: string) => number): number {
   const words = title.split(' ').slice(0, 12)
   const splits = words.map((_, index) =>

@@ -102,7 +102,7 @@ async function printed(read: ReturnType<typeof notebookWith>): Promise<ReadPdf> 
   return readPdf(await summaryPdf(summaryInputFor(read)))
 }
 
-describe('a notebook that means no good', () => {
+describe('a notebook that means no good', { timeout: 120_000 }, () => {
   test.each([
     ['words of ten thousand letters', longWord],
     ['a hundred short lines in one text', 'a line\r\nof text\n'.repeat(100)],

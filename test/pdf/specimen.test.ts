@@ -131,7 +131,7 @@ describe('every character of the program’s words, and typical ones of names', 
     )
     part = await inkOf(await bytesOf(made), pages)
     whole = await inkOf(await wholeFonts(pages), pages)
-  })
+  }, 120_000)
 
   test('is in both faces', () => {
     const faces = facesOf(printFonts())

@@ -16,7 +16,7 @@ let draft: ReadPdf
 beforeAll(async () => {
   draftBytes = await summaryPdf(draftInput)
   draft = await readPdf(draftBytes)
-})
+}, 120_000)
 
 /** Every amount of money of the statement, as the file writes it: all but ids, kinds, hours and the currency. */
 function amountsIn(value: unknown, key = ''): string[] {
@@ -38,7 +38,7 @@ function figuresOf(notebook: typeof example.notebook): string[] {
   })
 }
 
-describe('the summary as a PDF', () => {
+describe('the summary as a PDF', { timeout: 120_000 }, () => {
   test('has every figure of the statement in its text', () => {
     const figures = figuresOf(example.notebook)
     expect(figures.length).toBeGreaterThan(80)

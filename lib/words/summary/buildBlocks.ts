@@ -142,7 +142,7 @@ function keepingWords(
   { owner, upkeep }: { readonly owner: Keeper; readonly upkeep: Keeper },
 ): string {
   if (owner === '' && upkeep === '') return 'Who owns it and who keeps it has not been said yet.'
-  if (owner === upkeep) {
+  if (owner !== '' && owner === upkeep) {
     return owner === 'both'
       ? 'Both households own it afterwards and keep it in good order.'
       : `${householdStart(notebook, owner)} owns it afterwards and keeps it in good order.`
