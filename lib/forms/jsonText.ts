@@ -6,12 +6,15 @@ export type JsonScan = {
   readonly depth: number
   /** Whether a string holds half of a surrogate pair, which no UTF-8 text can carry (RFC 8785 refuses it). */
   readonly halfCharacter: boolean
+  /** Whether a number is too large for any program to keep (RFC 8785 refuses it): `1e999` is read as without end. */
+  readonly endlessNumber: boolean
 }
 
 /** One open list or object: where the scan is inside it. */
 type Level = { readonly keys: Set<string> | undefined; index: number; key: string }
 
 const [quote, comma, backslash] = [0x22, 0x2c, 0x5c]
+const [digitZero, digitNine] = [0x30, 0x39]
 const [openObject, closeObject, openList, closeList] = [0x7b, 0x7d, 0x5b, 0x5d]
 
 /**
@@ -23,6 +26,7 @@ export function scanJson(text: string): JsonScan {
   const doubledKeys: string[] = []
   let depth = 0
   let halfCharacter = false
+  let endlessNumber = false
   let keyExpected = false
   for (let position = 0; position < text.length; position += 1) {
     const character = text.charCodeAt(position)
@@ -49,14 +53,26 @@ export function scanJson(text: string): JsonScan {
       if (level.keys.has(value))
         doubledKeys.push(pathText(levels.map(({ keys, key, index }) => (keys ? key : index))))
       level.keys.add(value)
+    } else if (character >= digitZero && character <= digitNine) {
+      const figures = numberAt(text, position)
+      if (!Number.isFinite(Number(figures))) endlessNumber = true
+      position += figures.length - 1
     }
   }
-  return { doubledKeys, depth, halfCharacter }
+  return { doubledKeys, depth, halfCharacter, endlessNumber }
 }
+
 function endOfString(text: string, start: number): number {
   let position = start + 1
   while (text.charCodeAt(position) !== quote) position += text.charCodeAt(position) === backslash ? 2 : 1
   return position
+}
+
+/** The number that begins here, without its sign. */
+function numberAt(text: string, start: number): string {
+  let end = start
+  while (/[0-9.eE+-]/.test(text.charAt(end))) end += 1
+  return text.slice(start, end)
 }
 
 /** Paths read like the file: `sections[0].share.materials`. */

@@ -54,6 +54,8 @@ function parse(text: string): Result<unknown> {
   if (scan.depth > deepest) return refused(whole({ kind: 'too-deep', limit: deepest }))
   if (scan.halfCharacter)
     return refused(whole({ kind: 'not-json', detail: 'a text in it holds half of a character' }))
+  if (scan.endlessNumber)
+    return refused(whole({ kind: 'not-json', detail: 'a number in it is too large to be kept' }))
   if (scan.doubledKeys.length > 0) {
     return refused(
       ...scan.doubledKeys.map((path) => ({
