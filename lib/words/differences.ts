@@ -54,7 +54,12 @@ function collect(value: unknown, path: readonly (string | number)[], fields: Map
 function wordsOf(value: unknown, key: string | number | undefined): string {
   if (typeof value === 'boolean') return value ? 'yes' : 'no'
   const chosen = typeof key === 'string' && chosenKeys.has(key)
-  return (chosen ? valueWords[String(value)] : undefined) ?? String(value)
+  return (chosen ? wordFor(valueWords, String(value)) : undefined) ?? String(value)
+}
+
+/** A file may bring any key, and an object knows `constructor` without being told. */
+function wordFor(words: Readonly<Record<string, string>>, key: string): string | undefined {
+  return Object.hasOwn(words, key) ? words[key] : undefined
 }
 
 /** Keys whose values are words of the file format; anywhere else a word is what somebody typed. */
@@ -72,7 +77,9 @@ const chosenKeys = new Set([
 ])
 
 function labelOf(path: readonly (string | number)[]): string {
-  const words = path.map((key) => (typeof key === 'number' ? String(key + 1) : (fieldWords[key] ?? key)))
+  const words = path.map((key) =>
+    typeof key === 'number' ? String(key + 1) : (wordFor(fieldWords, key) ?? key),
+  )
   const label = words.reduce(
     (text, word) => (/^[0-9]+$/.test(word) ? `${text} ${word}` : text === '' ? word : `${text}, ${word}`),
     '',
