@@ -63,10 +63,13 @@ const whichSchema = z.object({
   partyIndex: z.number().int().min(0),
 })
 
+/** No path of strokes: what cannot be read is refused, not left out, so that nothing is signed but what was sent. */
+const unreadableDrawing = '?'
+
 const signatureSchema = z.object({
   typedName: z.string().trim().min(1).max(400).catch(''),
   intent: z.literal(true).or(z.literal(false)).catch(false),
-  drawing: z.string().max(20_000).catch(''),
+  drawing: z.string().default('').catch(unreadableDrawing),
 })
 
 /** Which party signs which text: bound when the page is made, checked here like anything a browser sends. */

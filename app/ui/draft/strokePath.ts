@@ -52,10 +52,10 @@ export function strokePathOf(strokes: readonly Stroke[]): string {
   return path
 }
 
-/** The strokes of a path that `strokePathOf` wrote; null for any other text. */
+/** The strokes of a path that `strokePathOf` wrote; null for any other text, also for strokes that leave the box. */
 export function strokesOf(path: string): readonly Stroke[] | null {
-  if (!/^(M\d{1,3} \d{1,3}(L\d{1,3} \d{1,3})+)*$/.test(path)) return null
-  return path
+  if (path.length > longestStrokePath || !/^(M\d{1,3} \d{1,3}(L\d{1,3} \d{1,3})+)*$/.test(path)) return null
+  const strokes = path
     .split('M')
     .slice(1)
     .map((stroke) =>
@@ -64,4 +64,6 @@ export function strokesOf(path: string): readonly Stroke[] | null {
         return { x, y }
       }),
     )
+  const inside = strokes.flat().every(({ x, y }) => x <= strokeBox.width && y <= strokeBox.height)
+  return inside ? strokes : null
 }
