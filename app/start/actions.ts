@@ -4,13 +4,14 @@ import { redirect } from 'next/navigation'
 import { exampleDocument } from '../../lib/forms/exampleNotebook.ts'
 import { newNotebook } from '../../lib/forms/newNotebook.ts'
 import { documentText } from '../../lib/forms/parts.ts'
-import { type NotebookDocument, readDocument } from '../../lib/forms/readNotebook.ts'
 import { issueFirstLink } from '../../lib/store/entryKeys.ts'
 import { createNotebook } from '../../lib/store/notebooks.ts'
-import { faultText } from '../../lib/words/faultText.ts'
 import { letIn, letInAndShowLink } from '../notebook/server/letIn.ts'
-import { readImport } from '../notebook/server/readImport.ts'
-import { fieldFault, readDraft, refusedDraft } from '../notebook/server/savePart.ts'
+import { pressFields } from '../notebook/server/pressFields.ts'
+import { readDraft, refusedDraft } from '../notebook/server/readDraft.ts'
+import { fileFaults, readImport } from '../notebook/server/readImport.ts'
+import { fieldFault } from '../notebook/server/savePart.ts'
+import { toStore } from '../notebook/server/toStore.ts'
 import type { PressAnswer } from '../ui/draft/PressForm.tsx'
 import type { SaveAnswer } from '../ui/draft/saveAnswer.ts'
 
@@ -18,8 +19,7 @@ import type { SaveAnswer } from '../ui/draft/saveAnswer.ts'
 export async function startNotebook(_base: string, draft: unknown): Promise<SaveAnswer> {
   const read = readDraft.safeParse(draft)
   if (!read.success) return refusedDraft
-  const document = newNotebook(read.data)
-  const checked = readDocument(document)
+  const checked = toStore(newNotebook(read.data))
   const unnamed = (['a', 'b'] as const).filter(
     (household) => !checked.ok || checked.value.notebook.households[household].name.trim() === '',
   )
@@ -33,20 +33,20 @@ export async function startNotebook(_base: string, draft: unknown): Promise<Save
       })),
     }
   }
-  return begin(document)
+  return begin(checked.value.text)
 }
 
 /** Starts a notebook from a notebook file. Marks, signatures and history never come with it. */
 export async function startFromFile(_previous: PressAnswer, form: FormData): Promise<PressAnswer> {
-  const read = await readImport(form.get('file'))
-  if (!read.ok)
-    return { refused: read.faults.map((fault) => `${fault.path}: ${faultText(fault)}`).join('\n') }
-  return begin(read.value.document)
+  const read = await readImport(pressFields(form).file)
+  const checked = read.ok ? toStore(read.value.document) : read
+  if (!checked.ok) return { refused: fileFaults(checked.faults) }
+  return begin(checked.value.text)
 }
 
-async function begin(document: NotebookDocument): Promise<never> {
+async function begin(document: string): Promise<never> {
   const at = new Date()
-  const { id } = await createNotebook({ document: documentText(document), example: false, at })
+  const { id } = await createNotebook({ document, example: false, at })
   const { token } = await issueFirstLink({ notebookId: id, household: 'a', at })
   await letInAndShowLink(id, token)
   redirect(`/notebook/${id}/links`)
@@ -54,7 +54,7 @@ async function begin(document: NotebookDocument): Promise<never> {
 
 /** Opens a copy of the example, so that whoever looks at it can change it without disturbing anyone. */
 export async function openExample(_previous: PressAnswer, form: FormData): Promise<PressAnswer> {
-  const household = form.get('household') === 'b' ? 'b' : 'a'
+  const household = pressFields(form).household === 'b' ? 'b' : 'a'
   const at = new Date()
   const { id } = await createNotebook({ document: documentText(exampleDocument()), example: true, at })
   const { token } = await issueFirstLink({ notebookId: id, household, at })

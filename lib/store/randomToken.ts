@@ -10,12 +10,12 @@ export function newNotebookId(): string {
   return randomBytes(16).toString('base64url')
 }
 
-/** Whether text could be a token at all; anything else need not be looked up. */
-export function looksLikeToken(text: string): boolean {
-  return /^[A-Za-z0-9_-]{43}$/.test(text)
+/** Whether text could be a token at all; anything else need not be looked up. A browser may send what is no text. */
+export function looksLikeToken(text: unknown): boolean {
+  return typeof text === 'string' && /^[A-Za-z0-9_-]{43}$/.test(text)
 }
 
 /** Whether text could be a notebook's id at all. */
-export function looksLikeNotebookId(text: string): boolean {
-  return /^[A-Za-z0-9_-]{22}$/.test(text)
+export function looksLikeNotebookId(text: unknown): boolean {
+  return typeof text === 'string' && /^[A-Za-z0-9_-]{22}$/.test(text)
 }

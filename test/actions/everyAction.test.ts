@@ -119,7 +119,12 @@ const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
     ...bothTo('/links'),
     changes: ['EntryKey', 'Session'],
   },
-  'app/notebook/server/linkActions.ts#leave': { sends: press, a: { to: '/' }, b: { to: '/' }, changes: ['Session'] },
+  'app/notebook/server/linkActions.ts#leave': {
+    sends: press,
+    a: { to: '/' },
+    b: { to: '/' },
+    changes: ['Session'],
+  },
   'app/notebook/server/linkActions.ts#seeAsOther': {
     sends: press,
     a: { answers: 'refused' },
@@ -134,21 +139,42 @@ const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
   },
   'app/notebook/server/signActions.ts#signForParty': {
     before: putUp,
-    sends: async (id, household) => [await signingPlace(id), 'new', { typedName: signer[household], intent: true, drawing: '' }],
+    sends: async (id, household) => [
+      await signingPlace(id),
+      'new',
+      { typedName: signer[household], intent: true, drawing: '' },
+    ],
     ...bothTo('/sign'),
     changes: ['Signature'],
   },
 }
 
 /** Open to everyone: they make a notebook of the caller's own. */
-const makingNotebooks: Readonly<Record<string, { sends: () => unknown[]; page: string; household: Household }>> = {
+const makingNotebooks: Readonly<
+  Record<string, { sends: () => unknown[]; page: string; household: Household }>
+> = {
   'app/start/actions.ts#startNotebook': { sends: () => ['new', aHeading], page: '/links', household: 'a' },
-  'app/start/actions.ts#startFromFile': { sends: () => [{}, formWithFile(changedFile())], page: '/links', household: 'a' },
-  'app/start/actions.ts#openExample': { sends: () => [{}, formOf({ household: 'b' })], page: '', household: 'b' },
+  'app/start/actions.ts#startFromFile': {
+    sends: () => [{}, formWithFile(changedFile())],
+    page: '/links',
+    household: 'a',
+  },
+  'app/start/actions.ts#openExample': {
+    sends: () => [{}, formOf({ household: 'b' })],
+    page: '',
+    household: 'b',
+  },
 }
 
 /** What each token that was ever handed out does in the action that opens it; every other is "not found". */
-type Opening = Readonly<Record<string, { readonly to: keyof World; readonly page: string; readonly household: Household } | 'refused' | 'not found'>>
+type Opening = Readonly<
+  Record<
+    string,
+    | { readonly to: keyof World; readonly page: string; readonly household: Household }
+    | 'refused'
+    | 'not found'
+  >
+>
 const byToken: Readonly<Record<string, Opening>> = {
   'app/open/[token]/actions.ts#openByLink': {
     'the link of a': { to: 'notebook', page: '', household: 'a' },
@@ -231,25 +257,36 @@ describe.each(rows)('%s', (name, row) => {
     expect(await everyTable({ withDoor: true })).toEqual(before)
   })
 
-  test.each(['a', 'b'] as const)('does for household %s what it is for, in that household’s name', async (household) => {
-    await row.before?.(world())
-    const { id } = world().notebook
-    browseAs(world(), household)
-    const before = await everyTable()
-    const sends = await row.sends(id, household)
-    const end = await outcomeOf(() => action(name)(id, ...sends))
-    const after = await everyTable()
+  test.each(['a', 'b'] as const)(
+    'does for household %s what it is for, in that household’s name',
+    async (household) => {
+      await row.before?.(world())
+      const { id } = world().notebook
+      browseAs(world(), household)
+      const before = await everyTable()
+      const sends = await row.sends(id, household)
+      const end = await outcomeOf(() => action(name)(id, ...sends))
+      const after = await everyTable()
 
-    const expected = row[household]
-    if ('to' in expected) {
-      expect(end).toEqual({ kind: 'redirect', to: expected.to === '/' ? '/' : `/notebook/${id}${expected.to}` })
-    } else {
-      expect(end).toEqual({ kind: 'answer', answer: expect.objectContaining({ [expected.answers]: expect.anything() }) })
-    }
-    expect(changedTables(before, after)).toEqual(row.changes)
-    expect(householdsNamed(before, after)).toEqual(row.changes.some((table) => table !== 'Notebook') ? [household] : [])
-    expect(rowsOfOthers(after, id)).toEqual(rowsOfOthers(before, id))
-  })
+      const expected = row[household]
+      if ('to' in expected) {
+        expect(end).toEqual({
+          kind: 'redirect',
+          to: expected.to === '/' ? '/' : `/notebook/${id}${expected.to}`,
+        })
+      } else {
+        expect(end).toEqual({
+          kind: 'answer',
+          answer: expect.objectContaining({ [expected.answers]: expect.anything() }),
+        })
+      }
+      expect(changedTables(before, after)).toEqual(row.changes)
+      expect(householdsNamed(before, after)).toEqual(
+        row.changes.some((table) => table !== 'Notebook') ? [household] : [],
+      )
+      expect(rowsOfOthers(after, id)).toEqual(rowsOfOthers(before, id))
+    },
+  )
 })
 
 test('a household that left, or replaced its link, is a stranger in the browser it did it in', async () => {
@@ -300,7 +337,9 @@ describe.each(Object.entries(byToken))('%s', (name, opening) => {
       if (typeof expected === 'object') {
         const { id } = world()[expected.to] as { id: string }
         expect(end).toEqual({ kind: 'redirect', to: `/notebook/${id}${expected.page}` })
-        expect(newRows(before, after, 'Session')).toMatchObject([{ notebookId: id, household: expected.household }])
+        expect(newRows(before, after, 'Session')).toMatchObject([
+          { notebookId: id, household: expected.household },
+        ])
         expect(rowsOfOthers(after, id)).toEqual(rowsOfOthers(before, id))
         // An invitation works once; a link goes on working.
         if (name.endsWith('#claim')) break
@@ -321,17 +360,26 @@ function changedTables(before: Remembered, after: Remembered): string[] {
 
 /** The households that new, altered and removed rows name, each once. */
 function householdsNamed(before: Remembered, after: Remembered): unknown[] {
-  const touched = Object.keys(after).flatMap((table) => [...newRows(before, after, table), ...newRows(after, before, table)])
-  return [...new Set(touched.flatMap((row) => [row.household, row.frozenBy].filter((one) => one !== undefined)))]
+  const touched = Object.keys(after).flatMap((table) => [
+    ...newRows(before, after, table),
+    ...newRows(after, before, table),
+  ])
+  return [
+    ...new Set(touched.flatMap((row) => [row.household, row.frozenBy].filter((one) => one !== undefined))),
+  ]
 }
 
 /** Everything that belongs to other notebooks than this one. */
 function rowsOfOthers(remembered: Remembered, notebookId: string): Remembered {
-  const signed = new Set((remembered.Revision ?? []).filter((row) => row.notebookId === notebookId).map((row) => row.id))
+  const signed = new Set(
+    (remembered.Revision ?? []).filter((row) => row.notebookId === notebookId).map((row) => row.id),
+  )
   return Object.fromEntries(
     Object.entries(remembered).map(([table, tableRows]) => [
       table,
-      tableRows.filter((row) => row.notebookId !== notebookId && row.id !== notebookId && !signed.has(row.revisionId)),
+      tableRows.filter(
+        (row) => row.notebookId !== notebookId && row.id !== notebookId && !signed.has(row.revisionId),
+      ),
     ]),
   )
 }

@@ -3,8 +3,8 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, afterEach, beforeEach } from 'vitest'
 import { agreedItems } from '../../lib/core/agreement/agreedItems.ts'
-import type { Household } from '../../lib/core/people/household.ts'
 import { assert } from '../../lib/core/assert.ts'
+import type { Household } from '../../lib/core/people/household.ts'
 import { exampleDocument } from '../../lib/forms/exampleNotebook.ts'
 import { documentText } from '../../lib/forms/parts.ts'
 import type { NotebookDocument } from '../../lib/forms/readNotebook.ts'
@@ -38,7 +38,12 @@ export type World = {
   /** Of two other households, with the same document. */
   readonly other: MadeNotebook
   /** Household a is in; household b holds an invitation that it has not claimed. */
-  readonly waiting: { readonly id: string; readonly link: string; readonly session: string; readonly invitation: string }
+  readonly waiting: {
+    readonly id: string
+    readonly link: string
+    readonly session: string
+    readonly invitation: string
+  }
   /** Household a's former link to `notebook`, and the session of a browser that it had let in. */
   readonly replaced: { readonly link: string; readonly session: string }
   /** The example, opened as household a. */
@@ -86,7 +91,10 @@ async function makeOnce(): Promise<{ folder: string; world: World }> {
   await makeDatabaseFile(databasePath())
   const world = await makeWorld()
   await closeDatabase()
-  assert(!existsSync(`${databasePath()}-wal`), 'a database that was closed is one file, so that it can be copied')
+  assert(
+    !existsSync(`${databasePath()}-wal`),
+    'a database that was closed is one file, so that it can be copied',
+  )
   return { folder, world }
 }
 
@@ -99,16 +107,29 @@ async function makeWorld(): Promise<World> {
     links: { ...notebook.links, a: newLink },
     sessions: { ...notebook.sessions, a: await startedSession(newLink) },
   }
-  const { id: waitingId } = await createNotebook({ document: documentText(exampleDocument()), example: false, at })
+  const { id: waitingId } = await createNotebook({
+    document: documentText(exampleDocument()),
+    example: false,
+    at,
+  })
   const { token: waitingLink } = await issueFirstLink({ notebookId: waitingId, household: 'a', at })
   const invited = await issueInvitation({ notebookId: waitingId, at })
   assert('token' in invited, 'nobody has come in yet')
-  const { id: exampleId } = await createNotebook({ document: documentText(exampleDocument()), example: true, at })
+  const { id: exampleId } = await createNotebook({
+    document: documentText(exampleDocument()),
+    example: true,
+    at,
+  })
   const { token: exampleLink } = await issueFirstLink({ notebookId: exampleId, household: 'a', at })
   return {
     notebook: kept,
     other: await makeNotebook(),
-    waiting: { id: waitingId, link: waitingLink, session: await startedSession(waitingLink), invitation: invited.token },
+    waiting: {
+      id: waitingId,
+      link: waitingLink,
+      session: await startedSession(waitingLink),
+      invitation: invited.token,
+    },
     replaced: { link: notebook.links.a, session: former },
     example: { id: exampleId, session: await startedSession(exampleLink) },
   }
@@ -117,7 +138,10 @@ async function makeWorld(): Promise<World> {
 async function makeNotebook(): Promise<MadeNotebook> {
   const { id } = await createNotebook({ document: documentText(exampleDocument()), example: false, at })
   const { token: a } = await issueFirstLink({ notebookId: id, household: 'a', at })
-  const [first, second] = [await issueInvitation({ notebookId: id, at }), await issueInvitation({ notebookId: id, at })]
+  const [first, second] = [
+    await issueInvitation({ notebookId: id, at }),
+    await issueInvitation({ notebookId: id, at }),
+  ]
   assert('token' in first && 'token' in second, 'nobody has come in yet')
   const claimed = await claimInvitation({ token: second.token, at })
   assert('token' in claimed, 'the invitation has not been claimed')
@@ -155,7 +179,8 @@ export const strangers: readonly { readonly who: string; readonly asks: (world: 
   },
   {
     who: 'the holder of a used invitation, who gives it for a session',
-    asks: (world) => visit(world.notebook.id, { [sessionCookie(world.notebook.id)]: world.notebook.usedInvitation }),
+    asks: (world) =>
+      visit(world.notebook.id, { [sessionCookie(world.notebook.id)]: world.notebook.usedInvitation }),
   },
   {
     who: 'somebody who gives a link for a session',
@@ -181,7 +206,10 @@ export const strangers: readonly { readonly who: string; readonly asks: (world: 
     who: 'somebody whose session is no token at all',
     asks: (world) => visit(world.notebook.id, { [sessionCookie(world.notebook.id)]: "' OR 1=1 --" }),
   },
-  { who: 'a household that asks for a notebook that never was', asks: (world) => neverWas(world, 'AAAAAAAAAAAAAAAAAAAAAA') },
+  {
+    who: 'a household that asks for a notebook that never was',
+    asks: (world) => neverWas(world, 'AAAAAAAAAAAAAAAAAAAAAA'),
+  },
   { who: 'a household that asks for what is no id', asks: (world) => neverWas(world, '../other') },
 ]
 
@@ -192,7 +220,10 @@ function visit(notebookId: string, sends: Record<string, string>): string {
 
 function neverWas(world: World, id: string): string {
   const { notebook } = world
-  return visit(id, { [sessionCookie(notebook.id)]: notebook.sessions.a, [sessionCookie(id)]: notebook.sessions.a })
+  return visit(id, {
+    [sessionCookie(notebook.id)]: notebook.sessions.a,
+    [sessionCookie(id)]: notebook.sessions.a,
+  })
 }
 
 /** The document of a notebook as it is stored. */
@@ -210,10 +241,19 @@ export async function fingerprintOfItem(notebookId: string, itemKey: string): Pr
 }
 
 /** Marks every item for these households, as it stands. */
-export async function markEverything(notebookId: string, households: readonly Household[] = ['a', 'b']): Promise<void> {
+export async function markEverything(
+  notebookId: string,
+  households: readonly Household[] = ['a', 'b'],
+): Promise<void> {
   const items = agreedItems(await documentOf(notebookId))
   const data = items.flatMap(({ key: itemKey, inputs }) =>
-    households.map((household) => ({ notebookId, itemKey, household, fingerprint: fingerprintOf(inputs), at })),
+    households.map((household) => ({
+      notebookId,
+      itemKey,
+      household,
+      fingerprint: fingerprintOf(inputs),
+      at,
+    })),
   )
   await database().write(async (tables) => {
     await tables.mark.deleteMany({ where: { notebookId, household: { in: [...households] } } })

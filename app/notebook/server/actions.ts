@@ -10,7 +10,9 @@ import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
 import { setMark, takeMark } from '../../../lib/store/marks.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import type { SaveAnswer } from '../../ui/draft/saveAnswer.ts'
-import { editDocument, readDraft, refusedDraft, removePart, savePart } from './savePart.ts'
+import { pressFields } from './pressFields.ts'
+import { readDraft, refusedDraft } from './readDraft.ts'
+import { editDocument, removePart, savePart } from './savePart.ts'
 
 // Everything here can be called by anyone with any arguments: each action checks who asks and reads what it was given.
 
@@ -80,9 +82,7 @@ export async function moveNotebookItem(
   form: FormData,
 ): Promise<PressAnswer> {
   const { household } = await requireHousehold(notebookId)
-  const read = z
-    .object({ id: z.string().min(1), way: z.enum(['up', 'down']) })
-    .safeParse(Object.fromEntries(form))
+  const read = z.object({ id: z.string().min(1), way: z.enum(['up', 'down']) }).safeParse(pressFields(form))
   if (!read.success) return { refused: 'This press could not be read. Load the page again.' }
   const { id, way } = read.data
   await editDocument(notebookId, household, (document) => ({
@@ -104,7 +104,7 @@ export async function agreeToItem(
   form: FormData,
 ): Promise<PressAnswer> {
   const { household } = await requireHousehold(notebookId)
-  const read = markSchema.safeParse(Object.fromEntries(form))
+  const read = markSchema.safeParse(pressFields(form))
   if (!read.success) return { refused: 'This press could not be read. Load the page again.' }
   const { itemKey, fingerprint, back } = read.data
   const outcome = await setMark({
@@ -132,7 +132,7 @@ export async function takeAgreementBack(
   form: FormData,
 ): Promise<PressAnswer> {
   const { household } = await requireHousehold(notebookId)
-  const read = markSchema.safeParse(Object.fromEntries(form))
+  const read = markSchema.safeParse(pressFields(form))
   if (!read.success) return { refused: 'This press could not be read. Load the page again.' }
   await takeMark({ id: notebookId, household, itemKey: read.data.itemKey })
   redirect(backTo(notebookId, read.data.back))
@@ -143,8 +143,12 @@ function currentFingerprint(stored: string, itemKey: string): string | undefined
   return item === undefined ? undefined : fingerprintOf(item.inputs)
 }
 
-/** Only pages of this notebook: the form says where it came from, and a form can say anything. */
+/**
+ * Only pages of this notebook, in letters that a header can carry: the form says where it came from, and a form can say
+ * anything.
+ */
 function backTo(notebookId: string, back: string): string {
   const home = `/notebook/${notebookId}`
-  return back === home || (back.startsWith(`${home}/`) && !back.includes('..')) ? back : home
+  const isPage = back.startsWith(`${home}/`) && !back.includes('..') && /^[\x21-\x7e]{1,2000}$/.test(back)
+  return isPage ? back : home
 }

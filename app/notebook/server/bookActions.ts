@@ -7,7 +7,9 @@ import { addContribution, contributionPath, strikeContribution } from '../../../
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import type { SaveAnswer } from '../../ui/draft/saveAnswer.ts'
-import { editDocument, readDraft, refusedDraft } from './savePart.ts'
+import { pressFields } from './pressFields.ts'
+import { readDraft, refusedDraft } from './readDraft.ts'
+import { editDocument } from './savePart.ts'
 
 /** Enters what was given into the book. Entries are never edited: one that was wrong is taken back and entered anew. */
 export async function enterContribution(
@@ -39,7 +41,7 @@ export async function takeEntryBack(
   form: FormData,
 ): Promise<PressAnswer> {
   const { household } = await requireHousehold(notebookId)
-  const read = strikeSchema.safeParse(Object.fromEntries(form))
+  const read = strikeSchema.safeParse(pressFields(form))
   if (!read.success)
     return { refused: 'Why: needed, in a few words (at most 500 characters), such as “entered twice”.' }
   const { index, fingerprint, why } = read.data

@@ -2,9 +2,9 @@
 
 import { redirect } from 'next/navigation'
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
-import { faultText } from '../../../lib/words/faultText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
-import { readImport } from './readImport.ts'
+import { pressFields } from './pressFields.ts'
+import { fileFaults, readImport } from './readImport.ts'
 import { editDocument } from './savePart.ts'
 
 /** Puts a notebook file in the notebook's place. Refused with the path of every fault; then nothing is changed. */
@@ -14,9 +14,9 @@ export async function replaceByFile(
   form: FormData,
 ): Promise<PressAnswer> {
   const { household } = await requireHousehold(notebookId)
-  const read = await readImport(form.get('file'))
-  if (!read.ok)
-    return { refused: read.faults.map((fault) => `${fault.path}: ${faultText(fault)}`).join('\n') }
-  await editDocument(notebookId, household, () => ({ next: read.value.document }))
+  const read = await readImport(pressFields(form).file)
+  if (!read.ok) return { refused: fileFaults(read.faults) }
+  const answer = await editDocument(notebookId, household, () => ({ next: read.value.document }))
+  if ('faults' in answer) return { refused: answer.faults.map((fault) => fault.message).join('\n') }
   redirect(`/notebook/${notebookId}/record`)
 }

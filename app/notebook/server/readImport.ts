@@ -1,12 +1,18 @@
-import { wholeFile } from '../../../lib/core/faults.ts'
+import { type Fault, wholeFile } from '../../../lib/core/faults.ts'
 import { type Result, refused } from '../../../lib/core/result.ts'
 import { type ReadNotebook, readNotebook } from '../../../lib/forms/readNotebook.ts'
+import { faultText } from '../../../lib/words/faultText.ts'
 
 /** A notebook file is text that two people typed; it never comes near this size. */
 export const largestImport = 2_000_000
 
+/** The faults of a file, one a line, each with its path. */
+export function fileFaults(faults: readonly Fault[]): string {
+  return faults.map((fault) => `${fault.path}: ${faultText(fault)}`).join('\n')
+}
+
 /** Reads an uploaded notebook file: at most 2 MB, and only a file that holds. */
-export async function readImport(upload: FormDataEntryValue | null): Promise<Result<ReadNotebook>> {
+export async function readImport(upload: FormDataEntryValue | undefined): Promise<Result<ReadNotebook>> {
   if (!(upload instanceof File) || upload.size === 0) {
     return refused({ path: wholeFile, kind: 'unreadable', detail: 'no file was chosen, or it is empty' })
   }

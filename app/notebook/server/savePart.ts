@@ -1,10 +1,9 @@
-import { z } from 'zod'
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
 import { changedItems, itemKey } from '../../../lib/core/agreement/agreedItems.ts'
-import type { Fault } from '../../../lib/core/faults.ts'
+import { type Fault, wholeFile } from '../../../lib/core/faults.ts'
 import type { Household } from '../../../lib/core/people/household.ts'
-import { documentText, type Part, pathOfPart, readPart, writePart } from '../../../lib/forms/parts.ts'
-import { type NotebookDocument, readDocument, readNotebook } from '../../../lib/forms/readNotebook.ts'
+import { type Part, pathOfPart, readPart, writePart } from '../../../lib/forms/parts.ts'
+import { type NotebookDocument, readNotebook } from '../../../lib/forms/readNotebook.ts'
 import { changesOf } from '../../../lib/store/changes.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
 import { editNotebook, findNotebook, type ItemChange } from '../../../lib/store/notebooks.ts'
@@ -13,14 +12,8 @@ import { differences } from '../../../lib/words/differences.ts'
 import { faultText } from '../../../lib/words/faultText.ts'
 import { householdName } from '../../../lib/words/labels.ts'
 import type { Fault as FieldFault, SaveAnswer } from '../../ui/draft/saveAnswer.ts'
-
-/** As large as an import may be; a draft is a part of a notebook, so it is never larger. */
-export const largestDraft = 2_000_000
-
-/** Any draft of any form: plain JSON data of bearable size. What it must hold is decided by `readDocument`. */
-export const readDraft = z
-  .record(z.string(), z.json())
-  .refine((draft) => JSON.stringify(draft).length <= largestDraft, 'too large')
+import { readDraft, refusedDraft } from './readDraft.ts'
+import { toStore } from './toStore.ts'
 
 /** What an edit of the document may answer before anything is stored. */
 export type Edited =
@@ -76,12 +69,6 @@ export async function removePart(
   return withRows(answer, {}, notebookId, part)
 }
 
-export const refusedDraft: SaveAnswer = {
-  faults: [
-    { path: '', message: 'This form could not be read, or is larger than 2 MB. Nothing was changed.' },
-  ],
-}
-
 async function edit(
   notebookId: string,
   household: Household,
@@ -120,23 +107,21 @@ export async function editDocument(
       const document = JSON.parse(stored) as NotebookDocument
       const edited = change(document)
       if (!('next' in edited)) return { refused: edited }
-      const read = readDocument(edited.next)
+      const stores = toStore(edited.next)
       const part = edited.within
       const path = part ? pathOfPart(edited.next, part) : (edited.prefix ?? '')
-      if (!read.ok) return { refused: { faults: read.faults.map((fault) => fieldFault(fault, path)) } }
-      const saved = {
-        saved: true as const,
-        base: part ? fingerprintOf(readPart(edited.next, part) ?? {}) : '',
-      }
-      const text = documentText(edited.next)
+      if (!stores.ok) return { refused: { faults: stores.faults.map((fault) => fieldFault(fault, path)) } }
+      const { text, document: next } = stores.value
+      const saved = { saved: true as const, base: part ? fingerprintOf(readPart(next, part) ?? {}) : '' }
       if (text === stored) return { refused: { ...saved, note: 'Nothing had changed.' } }
-      return { document: text, changed: itemChanges(document, edited.next, edited.renamed), kept: saved }
+      return { document: text, changed: itemChanges(document, next, edited.renamed), kept: saved }
     },
   })
 }
 
 /** A fault of the file as a fault of the form: the part's own path is taken off. */
 export function fieldFault(fault: Fault, prefix: string): FieldFault {
+  if (fault.path === wholeFile) return { path: '', message: `Nothing was changed. ${faultText(fault)}` }
   const path = fault.path.startsWith(prefix) ? fault.path.slice(prefix.length) : fault.path
   return { path, message: faultText(fault) }
 }

@@ -12,15 +12,15 @@ export async function openByLink(
   _previous: PressAnswer,
   _form: FormData,
 ): Promise<PressAnswer> {
-  const key = await lookAtToken(String(token))
+  const key = await lookAtToken(token)
   if (key?.kind !== 'link') notFound()
-  await letIn(key.notebookId, String(token))
+  await letIn(key.notebookId, token)
   redirect(`/notebook/${key.notebookId}`)
 }
 
 /** Claims an invitation, once: the second household gets a link of its own, which only it can replace. */
 export async function claim(token: string, _previous: PressAnswer, _form: FormData): Promise<PressAnswer> {
-  const claimed = await claimInvitation({ token: String(token), at: new Date() })
+  const claimed = await claimInvitation({ token, at: new Date() })
   if ('refused' in claimed) {
     if (claimed.refused === 'unknown') notFound()
     return { refused: 'This invitation has been used already. Load the page again to see when.' }

@@ -24,8 +24,8 @@ export default async function ItemPage({
   params: Promise<{ notebookId: string; itemId: string }>
 }) {
   const { notebookId, itemId } = await params
-  const id = decodeURIComponent(itemId)
   const opened = await openNotebook(notebookId)
+  const id = decoded(itemId) ?? notFound()
   const { document, notebook, shared } = opened
   const part = { part: 'item', id } as const
   const kind = kindOf(document, id) ?? notFound()
@@ -58,4 +58,13 @@ export default async function ItemPage({
       </Page>
     </NotebookShell>
   )
+}
+
+/** An id out of an address; undefined where the address is no text once it is decoded. */
+function decoded(part: string): string | undefined {
+  try {
+    return decodeURIComponent(part)
+  } catch {
+    return undefined
+  }
 }
