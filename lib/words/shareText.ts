@@ -1,4 +1,6 @@
 import type { Notebook, SimplePrinciple } from '../core/agreement/notebook.ts'
+import { currencyDigits } from '../core/amounts/currency.ts'
+import { minorUnits } from '../core/amounts/money.ts'
 import { never } from '../core/assert.ts'
 import { type Household, otherHousehold } from '../core/people/household.ts'
 import type { Capped } from '../core/shares/caps.ts'
@@ -91,9 +93,11 @@ function partClause(part: PotPart, names: ShareNames): string {
 
 function savingWords(part: PotPart, names: ShareNames): string {
   if (part.principle.principle !== 'saving') return ''
+  const digits = currencyDigits(names.currency) ?? 2
+  const money = (typed: string) => moneyWords(minorUnits(typed, digits), names.currency)
   const { aloneA, aloneB } = part.principle
-  const pot = moneyWords(part.pot, names.currency)
-  return `alone ${names.a} would have paid ${aloneA} and ${names.b} ${aloneB} ${names.currency}; together it is ${pot}, and each keeps half of what that saves`
+  const together = moneyWords(part.pot, names.currency)
+  return `alone ${names.a} would have paid ${money(aloneA)} and ${names.b} ${money(aloneB)}; together it is ${together}, and each keeps half of what that saves`
 }
 
 /** Who was asked for the odd unit and why, for every part that had one. */
