@@ -54,11 +54,19 @@ export function obstacleWords(obstacle: Obstacle, notebook: Notebook): string {
   }
 }
 
+/** What the history keeps besides the items that are marked. */
+const unmarkedTitles: Readonly<Record<string, string>> = {
+  heading: 'Title, currency and units',
+  checks: 'Ask first',
+}
+
 /** What an item of the history is called: by its name now, else by its name then. */
 export function changedItemTitle(
   change: { readonly itemKey: string; readonly before: unknown; readonly after: unknown },
   items: readonly AgreedItem[],
 ): string {
+  const unmarked = Object.hasOwn(unmarkedTitles, change.itemKey) ? unmarkedTitles[change.itemKey] : undefined
+  if (unmarked !== undefined) return unmarked
   const now = items.find((item) => item.key === change.itemKey)
   if (now) return itemTitle(now)
   const data = (change.after ?? change.before) as { item?: { name?: unknown }; text?: unknown } | null

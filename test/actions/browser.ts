@@ -9,7 +9,10 @@ let requestHeaders = new Headers()
 let told: string[] = []
 
 /** A browser that sends these cookies, whatever their path: a hostile one sends any cookie anywhere. */
-export function openBrowser(sends: Readonly<Record<string, string>> = {}, withHeaders: Record<string, string> = {}): void {
+export function openBrowser(
+  sends: Readonly<Record<string, string>> = {},
+  withHeaders: Record<string, string> = {},
+): void {
   jar = new Map(Object.entries(sends))
   requestHeaders = new Headers(withHeaders)
   told = []

@@ -22,7 +22,11 @@ export async function everyTable(options: { readonly withDoor?: boolean } = {}):
 }
 
 /** The rows that are new in a table. */
-export function newRows(before: Remembered, after: Remembered, table: string): readonly Record<string, unknown>[] {
+export function newRows(
+  before: Remembered,
+  after: Remembered,
+  table: string,
+): readonly Record<string, unknown>[] {
   const known = new Set((before[table] ?? []).map((row) => JSON.stringify(row)))
   return (after[table] ?? []).filter((row) => !known.has(JSON.stringify(row)))
 }

@@ -23,7 +23,10 @@ export async function markForm(notebookId: string, itemKey: string): Promise<For
 }
 
 /** A part as a form opens it: what stands there, and the name of that version. */
-export async function openedPart<Draft = Record<string, unknown>>(notebookId: string, part: Part): Promise<{ draft: Draft; base: string }> {
+export async function openedPart<Draft = Record<string, unknown>>(
+  notebookId: string,
+  part: Part,
+): Promise<{ draft: Draft; base: string }> {
   const draft = readPart(await documentOf(notebookId), part)
   return { draft: draft as Draft, base: fingerprintOf(draft) }
 }
@@ -36,7 +39,10 @@ export async function takeBackForm(notebookId: string, index: number): Promise<F
 }
 
 /** Which text a party of this index signs: the revision that stands. */
-export async function signingPlace(notebookId: string, partyIndex = 0): Promise<{ revisionId: string; sha256: string; partyIndex: number }> {
+export async function signingPlace(
+  notebookId: string,
+  partyIndex = 0,
+): Promise<{ revisionId: string; sha256: string; partyIndex: number }> {
   const revision = await newestRevision(notebookId)
   if (revision === undefined) throw new Error('Nothing has been put up for signing.')
   return { revisionId: revision.id, sha256: revision.sha256, partyIndex }

@@ -14,7 +14,8 @@ export async function outcomeOf(call: () => unknown): Promise<Outcome> {
   } catch (thrown) {
     const digest = thrown instanceof Error && 'digest' in thrown ? String(thrown.digest) : ''
     // All of what is thrown is kept, so that two refusals can be told apart wherever they differ.
-    if (digest === 'NEXT_HTTP_ERROR_FALLBACK;404') return { kind: 'not found', thrown: { ...(thrown as Error), said: String(thrown) } }
+    if (digest === 'NEXT_HTTP_ERROR_FALLBACK;404')
+      return { kind: 'not found', thrown: { ...(thrown as Error), said: String(thrown) } }
     const [name, , to] = digest.split(';')
     if (name === 'NEXT_REDIRECT' && to !== undefined) return { kind: 'redirect', to }
     throw thrown
@@ -23,14 +24,16 @@ export async function outcomeOf(call: () => unknown): Promise<Outcome> {
 
 /** The faults of a form's answer, by their paths; throws where the answer is something else. */
 export function faultsOf(outcome: Outcome): Record<string, string> {
-  if (outcome.kind !== 'answer' || !hasKey(outcome.answer, 'faults')) throw new Error(`No faults: ${JSON.stringify(outcome)}`)
+  if (outcome.kind !== 'answer' || !hasKey(outcome.answer, 'faults'))
+    throw new Error(`No faults: ${JSON.stringify(outcome)}`)
   const faults = outcome.answer.faults as readonly { path: string; message: string }[]
   return Object.fromEntries(faults.map(({ path, message }) => [path, message]))
 }
 
 /** What a press was refused with; throws where it was not. */
 export function refusalOf(outcome: Outcome): string {
-  if (outcome.kind !== 'answer' || !hasKey(outcome.answer, 'refused')) throw new Error(`No refusal: ${JSON.stringify(outcome)}`)
+  if (outcome.kind !== 'answer' || !hasKey(outcome.answer, 'refused'))
+    throw new Error(`No refusal: ${JSON.stringify(outcome)}`)
   return String(outcome.answer.refused)
 }
 

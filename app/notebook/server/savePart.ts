@@ -1,17 +1,17 @@
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
-import { changedItems, itemKey } from '../../../lib/core/agreement/agreedItems.ts'
 import { type Fault, wholeFile } from '../../../lib/core/faults.ts'
 import type { Household } from '../../../lib/core/people/household.ts'
 import { type Part, pathOfPart, readPart, writePart } from '../../../lib/forms/parts.ts'
 import { type NotebookDocument, readNotebook } from '../../../lib/forms/readNotebook.ts'
-import { changesOf } from '../../../lib/store/changes.ts'
+import { latestChanges } from '../../../lib/store/changes.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
-import { editNotebook, findNotebook, type ItemChange } from '../../../lib/store/notebooks.ts'
+import { editNotebook, findNotebook } from '../../../lib/store/notebooks.ts'
 import { momentWords } from '../../../lib/words/day.ts'
 import { differences } from '../../../lib/words/differences.ts'
 import { faultText } from '../../../lib/words/faultText.ts'
 import { householdName } from '../../../lib/words/labels.ts'
 import type { Fault as FieldFault, SaveAnswer } from '../../ui/draft/saveAnswer.ts'
+import { isOfPart, itemChanges, renamedDecisions } from './itemChanges.ts'
 import { readDraft, refusedDraft } from './readDraft.ts'
 import { toStore } from './toStore.ts'
 
@@ -126,45 +126,6 @@ export function fieldFault(fault: Fault, prefix: string): FieldFault {
   return { path, message: faultText(fault) }
 }
 
-function itemChanges(
-  before: NotebookDocument,
-  after: NotebookDocument,
-  renamed: ReadonlyMap<string, string> = new Map(),
-): ItemChange[] {
-  const changes = changedItems(before, after)
-  const oldKeys = new Set(renamed.values())
-  return changes
-    .filter((change) => !oldKeys.has(change.itemKey))
-    .map((change) => {
-      const previousKey = renamed.get(change.itemKey)
-      const previous =
-        previousKey === undefined ? change.before : changes.find((one) => one.itemKey === previousKey)?.before
-      return {
-        itemKey: change.itemKey,
-        ...(previousKey ? { previousKey } : {}),
-        before: previous,
-        after: change.after,
-      }
-    })
-}
-
-/** Decisions have no ids: one that stands at the same place with other words is taken to be the same one, reworded. */
-function renamedDecisions(before: NotebookDocument, after: NotebookDocument): ReadonlyMap<string, string> {
-  const changes = changedItems(before, after)
-  const gone = changes.filter((change) => change.after === undefined)
-  const come = changes.filter((change) => change.before === undefined)
-  const place = (document: NotebookDocument, data: unknown) =>
-    (Array.isArray(document.decisions) ? document.decisions : []).findIndex(
-      (one) => JSON.stringify(one) === JSON.stringify(data),
-    )
-  return new Map(
-    come.flatMap((one) => {
-      const was = gone.find((other) => place(before, other.before) === place(after, one.after))
-      return was ? [[one.itemKey, was.itemKey] as const] : []
-    }),
-  )
-}
-
 /** Fills in what a conflict shows: the rows that differ, and who saved the other version when. */
 async function withRows(
   answer: SaveAnswer,
@@ -179,25 +140,13 @@ async function withRows(
     yours: before,
     theirs: after,
   }))
-  const [last] = await changesOf(notebookId, { ...itemKeyOfPart(part), limit: 1 })
+  const changes = await latestChanges(notebookId)
+  const [last] = changes
+    .filter((change) => isOfPart(part, change.itemKey))
+    .sort((one, other) => other.id - one.id)
   if (!last) return { conflict: { ...answer.conflict, rows } }
   const stored = await findNotebook(notebookId)
   const read = stored ? readNotebook(stored.document) : undefined
   const by = read?.ok ? householdName(read.value.notebook, last.household) : last.household
   return { conflict: { ...answer.conflict, rows, by, when: momentWords(last.at) } }
-}
-
-/** The item whose history tells who changed a part; decisions have a history each, so the newest change serves. */
-function itemKeyOfPart(part: Part): { itemKey?: string } {
-  switch (part.part) {
-    case 'item':
-      return { itemKey: itemKey(part.id) }
-    case 'heading':
-      return { itemKey: 'parties' }
-    case 'decisions':
-    case 'checks':
-      return {}
-    default:
-      return { itemKey: part.part }
-  }
 }

@@ -1,0 +1,78 @@
+import { changedItems, itemKey } from '../../../lib/core/agreement/agreedItems.ts'
+import { canonicalText } from '../../../lib/core/agreement/canonicalText.ts'
+import { type Part, readPart } from '../../../lib/forms/parts.ts'
+import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
+import type { ItemChange } from '../../../lib/store/notebooks.ts'
+
+/**
+ * What an edit did, for the record: to the items that both households mark, and to what nobody marks, the heading and
+ * the checks. The books keep their own record. `renamed` leads from new item keys to old ones.
+ */
+export function itemChanges(
+  before: NotebookDocument,
+  after: NotebookDocument,
+  renamed: ReadonlyMap<string, string> = new Map(),
+): ItemChange[] {
+  const changes = changedItems(before, after)
+  const oldKeys = new Set(renamed.values())
+  const ofItems = changes
+    .filter((change) => !oldKeys.has(change.itemKey))
+    .map((change) => {
+      const previousKey = renamed.get(change.itemKey)
+      const previous =
+        previousKey === undefined ? change.before : changes.find((one) => one.itemKey === previousKey)?.before
+      return {
+        itemKey: change.itemKey,
+        ...(previousKey ? { previousKey } : {}),
+        before: previous,
+        after: change.after,
+      }
+    })
+  return [...ofItems, ...unmarkedChanges(before, after)]
+}
+
+function unmarkedChanges(before: NotebookDocument, after: NotebookDocument): ItemChange[] {
+  const [was, is] = [unmarked(before), unmarked(after)]
+  return (['heading', 'checks'] as const)
+    .filter((key) => canonicalText(was[key]) !== canonicalText(is[key]))
+    .map((key) => ({ itemKey: key, before: was[key], after: is[key] }))
+}
+
+function unmarked(document: NotebookDocument): { readonly heading: object; readonly checks: unknown } {
+  const { households: _markedAsParties, ...heading } = readPart(document, { part: 'heading' }) ?? {}
+  return { heading, checks: document.checks ?? [] }
+}
+
+/** Whether an item of the record belongs to a part, so that its last change is the part's. */
+export function isOfPart(part: Part, key: string): boolean {
+  switch (part.part) {
+    case 'item':
+      return key === itemKey(part.id)
+    case 'heading':
+      return key === 'heading' || key === 'parties'
+    case 'decisions':
+      return key.startsWith('decision:')
+    default:
+      return key === part.part
+  }
+}
+
+/** Decisions have no ids: one that stands at the same place with other words is taken to be the same one, reworded. */
+export function renamedDecisions(
+  before: NotebookDocument,
+  after: NotebookDocument,
+): ReadonlyMap<string, string> {
+  const changes = changedItems(before, after)
+  const gone = changes.filter((change) => change.after === undefined)
+  const come = changes.filter((change) => change.before === undefined)
+  const place = (document: NotebookDocument, data: unknown) =>
+    (Array.isArray(document.decisions) ? document.decisions : []).findIndex(
+      (one) => JSON.stringify(one) === JSON.stringify(data),
+    )
+  return new Map(
+    come.flatMap((one) => {
+      const was = gone.find((other) => place(before, other.before) === place(after, one.after))
+      return was ? [[one.itemKey, was.itemKey] as const] : []
+    }),
+  )
+}
