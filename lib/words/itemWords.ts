@@ -58,6 +58,7 @@ export function obstacleWords(obstacle: Obstacle, notebook: Notebook): string {
 const unmarkedTitles: Readonly<Record<string, string>> = {
   heading: 'Title, currency and units',
   checks: 'Ask first',
+  contributions: 'Money and hours',
 }
 
 /** What an item of the history is called: by its name now, else by its name then. */

@@ -205,6 +205,47 @@ describe('an import of what was exported', () => {
 })
 
 describe('a file that is put in the notebook’s place', () => {
+  type Entry = Readonly<Record<string, unknown>>
+  const book = exampleDocument().contributions as readonly Entry[]
+  const struck = { on: '2027-04-01', by: 'b', why: 'x' }
+
+  test.each<[string, readonly Entry[], boolean]>([
+    ['lacks an entry', book.slice(1), true],
+    ['lacks them all', [], true],
+    [
+      'has another figure in one',
+      book.map((entry, index) => (index === 0 ? { ...entry, amount: '1.00' } : entry)),
+      true,
+    ],
+    ['has them in another order', book.toReversed(), true],
+    ['has one more', [...book, { household: 'b', kind: 'cash', amount: '1.00', date: '2027-04-01' }], false],
+    ['has one taken back', book.map((entry, index) => (index === 0 ? { ...entry, struck } : entry)), false],
+  ])('is on record, by whom it was, where its book %s: %s', async (_what, contributions, rewritten) => {
+    const { id } = world().notebook
+    browseAs(world(), 'a')
+    const before = await everyTable()
+    await outcomeOf(() =>
+      replaceByFile(id, {}, formWithFile(documentText({ ...exampleDocument(), contributions }))),
+    )
+    const record = newRows(before, await everyTable(), 'Change')
+    expect(record).toMatchObject(
+      rewritten ? [{ itemKey: 'contributions', household: 'a', before: JSON.stringify(book) }] : [],
+    )
+    expect((await findNotebook(id))?.document).toBe(documentText({ ...exampleDocument(), contributions }))
+  })
+
+  test('cannot give back an entry that was taken back without its being on record', async () => {
+    const { id } = world().notebook
+    browseAs(world(), 'a')
+    const taken = book.map((entry, index) => (index === 0 ? { ...entry, struck } : entry))
+    await outcomeOf(() =>
+      replaceByFile(id, {}, formWithFile(documentText({ ...exampleDocument(), contributions: taken }))),
+    )
+    const before = await everyTable()
+    await outcomeOf(() => replaceByFile(id, {}, formWithFile(text)))
+    expect(newRows(before, await everyTable(), 'Change')).toMatchObject([{ itemKey: 'contributions' }])
+  })
+
   test('takes the marks off what it changes, and brings none; revisions and keys stay', async () => {
     const { id } = world().notebook
     await markEverything(id)

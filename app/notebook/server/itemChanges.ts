@@ -5,8 +5,8 @@ import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
 import type { ItemChange } from '../../../lib/store/notebooks.ts'
 
 /**
- * What an edit did, for the record: to the items that both households mark, and to what nobody marks, the heading and
- * the checks. The books keep their own record. `renamed` leads from new item keys to old ones.
+ * What an edit did, for the record: to the items that both households mark, and to what nobody marks, the heading, the
+ * checks and, where it was not merely kept up, the book. `renamed` leads from new item keys to old ones.
  */
 export function itemChanges(
   before: NotebookDocument,
@@ -28,7 +28,7 @@ export function itemChanges(
         after: change.after,
       }
     })
-  return [...ofItems, ...unmarkedChanges(before, after)]
+  return [...ofItems, ...unmarkedChanges(before, after), ...rewrittenBook(before, after)]
 }
 
 function unmarkedChanges(before: NotebookDocument, after: NotebookDocument): ItemChange[] {
@@ -41,6 +41,25 @@ function unmarkedChanges(before: NotebookDocument, after: NotebookDocument): Ite
 function unmarked(document: NotebookDocument): { readonly heading: object; readonly checks: unknown } {
   const { households: _markedAsParties, ...heading } = readPart(document, { part: 'heading' }) ?? {}
   return { heading, checks: document.checks ?? [] }
+}
+
+/**
+ * The book is its own record as long as entries are only added and taken back. An import can put another in its place,
+ * and an item that is removed leaves entries without a name for what they were for: that goes on record.
+ */
+function rewrittenBook(before: NotebookDocument, after: NotebookDocument): ItemChange[] {
+  const [was, is] = [bookOf(before), bookOf(after)]
+  const keptUp = was.every((entry, index) => {
+    const now = is[index]
+    if (now === undefined) return false
+    const { struck: _takenBack, ...rest } = now
+    return canonicalText('struck' in entry ? now : rest) === canonicalText(entry)
+  })
+  return keptUp ? [] : [{ itemKey: 'contributions', before: was, after: is }]
+}
+
+function bookOf(document: NotebookDocument): readonly Readonly<Record<string, unknown>>[] {
+  return (document.contributions ?? []) as readonly Readonly<Record<string, unknown>>[]
 }
 
 /** Whether an item of the record belongs to a part, so that its last change is the part's. */
