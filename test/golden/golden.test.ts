@@ -12,11 +12,13 @@ const folder = join(import.meta.dirname, 'version-1')
 
 type Digests = { 'canonical.txt': string; 'agreement.txt': string; marks: Record<string, string> }
 
-test('the first version of the format has its two notebooks', () => {
-  expect(readdirSync(folder).sort()).toEqual(['full', 'small'])
+const names = readdirSync(folder)
+
+test('the two notebooks that were kept first are still there', () => {
+  expect(names).toEqual(expect.arrayContaining(['full', 'small']))
 })
 
-describe.each(['small', 'full'])('the %s notebook of version 1', (name) => {
+describe.each(names)('the %s notebook of version 1', (name) => {
   const kept = (file: string) => readFileSync(join(folder, name, file), 'utf8')
   const digests = JSON.parse(kept('sha256.json')) as Digests
   const read = readNotebook(kept('notebook.json'))
@@ -53,7 +55,7 @@ describe.each(['small', 'full'])('the %s notebook of version 1', (name) => {
   })
 })
 
-test('the full notebook uses every key of the format', () => {
+test('the full notebook uses every key of the example in the format’s description', () => {
   const text = readFileSync(join(import.meta.dirname, '../../lib/forms/notebook-format.md'), 'utf8')
   const commented = /```jsonc\n([\s\S]*?)```/.exec(text)?.[1] ?? ''
   const example = commented.replaceAll(/\/\/.*$/gm, '')
