@@ -1,0 +1,76 @@
+import { describe, expect, test } from 'vitest'
+import { differences, differenceWords } from '../../lib/words/differences.ts'
+
+const words = (before: unknown, after: unknown) => differences(before, after).map(differenceWords)
+const item = (more: Record<string, unknown>, currency = 'USD') => ({ currency, item: { id: 's1', ...more } })
+
+describe('what differs, in words', () => {
+  test('is nothing between the same data in another order', () => {
+    expect(words({ a: 1, b: [{ c: 2, d: 3 }] }, { b: [{ d: 3, c: 2 }], a: 1 })).toEqual([])
+  })
+
+  test('names the field, what was and what is', () => {
+    expect(words(item({ height: { agreed: '6 ft' } }), item({ height: { agreed: '6 ft 6 in' } }))).toEqual([
+      'Height, agreed: 6 ft before, 6 ft 6 in now',
+    ])
+  })
+
+  test('says what is new and what was emptied', () => {
+    expect(words(item({}), item({ infill: 'boards' }))).toEqual(['Infill: now boards'])
+    expect(words(item({ infill: 'boards' }), item({ infill: '' }))).toEqual(['Infill: was boards, now empty'])
+  })
+
+  test('counts lines from one', () => {
+    const before = item({ materials: [{ quantity: '1' }, { quantity: '2' }] })
+    const after = item({ materials: [{ quantity: '1' }, { quantity: '3' }] })
+    expect(words(before, after)).toEqual(['Materials 2, quantity: 2 before, 3 now'])
+  })
+
+  test('names principles and households in plain words', () => {
+    const share = (materials: unknown) => item({ share: { materials } })
+    const after = share({ principle: 'one', household: 'b' })
+    expect(words(share({ principle: 'equal' }), after)).toEqual([
+      'Share, materials, principle: halves before, one household now',
+      'Share, materials, household: now household b',
+    ])
+  })
+
+  test('leaves words that somebody typed as they are, even where they are words of the format', () => {
+    expect(words(item({ name: 'equal' }), item({ name: 'use' }))).toEqual(['Name: equal before, use now'])
+  })
+
+  test('says yes and no', () => {
+    expect(words({ credit: false }, { credit: true })).toEqual(['Credit: no before, yes now'])
+  })
+
+  test('speaks of the currency only where it changed', () => {
+    expect(words(item({ name: 'x' }), item({ name: 'x' }, 'EUR'))).toEqual(['Currency: USD before, EUR now'])
+  })
+
+  test('of a new item is all it holds, and of a removed one too', () => {
+    expect(words(undefined, { on: '2027-01-01', text: 'The hazel stays.' })).toEqual([
+      'On: now 2027-01-01',
+      'Text: now The hazel stays.',
+    ])
+    expect(words({ text: 'x' }, null)).toEqual(['Text: was x, now empty'])
+  })
+
+  test.each(['constructor', '__proto__', 'toString'])(
+    'takes a key that every object has like any other: %s',
+    (key) => {
+      const data = JSON.parse(`{"${key}":"x"}`) as unknown
+      expect(differences({}, data)).toMatchObject([{ before: '(nothing)', after: 'x' }])
+    },
+  )
+
+  test('never stays silent about two texts that differ', () => {
+    const pairs: [unknown, unknown][] = [
+      [{ uses: { a: '5' } }, { uses: { a: '6' } }],
+      [{ parties: [{ name: 'x' }] }, { parties: [{ name: 'y' }] }],
+      [[{ topic: 'x' }], [{ topic: 'y' }]],
+      [{ caps: { a: '1' } }, { caps: { b: '1' } }],
+      [{ line: { stations: [{ gradeA: '1 in' }] } }, { line: { stations: [{ gradeB: '1 in' }] } }],
+    ]
+    for (const [before, after] of pairs) expect(words(before, after).length).toBeGreaterThan(0)
+  })
+})

@@ -1,0 +1,98 @@
+import { readFileSync } from 'node:fs'
+import path from 'node:path'
+import { describe, expect, test } from 'vitest'
+import type { FaultFacts, ValueKind } from '../../lib/core/faults.ts'
+import { faultText } from '../../lib/words/faultText.ts'
+
+/** One of each kind: the compiler refuses a kind that is missing here. */
+const oneOfEach: { readonly [Kind in FaultFacts['kind']]: Extract<FaultFacts, { kind: Kind }> } = {
+  'not-json': { kind: 'not-json', detail: 'it breaks off' },
+  unreadable: { kind: 'unreadable', detail: 'no such file' },
+  'too-large': { kind: 'too-large', bytes: 3_000_000, limit: 2_000_000 },
+  'too-deep': { kind: 'too-deep', limit: 64 },
+  'wrong-format': { kind: 'wrong-format', found: 'cookbook' },
+  'wrong-version': { kind: 'wrong-version', found: '2' },
+  'key-twice': { kind: 'key-twice', key: 'caps' },
+  needed: { kind: 'needed', what: 'length' },
+  'not-a': { kind: 'not-a', what: 'list', found: '{}' },
+  'not-one-of': { kind: 'not-one-of', found: 'fair', allowed: ['equal', 'one'] },
+  'number-form': { kind: 'number-form', found: '1,2', fractionDigits: 6 },
+  'money-digits': { kind: 'money-digits', found: '1.005', currency: 'USD', digits: 2 },
+  'percent-range': { kind: 'percent-range', found: '101' },
+  'length-form': { kind: 'length-form', found: '6', mayBeNegative: false },
+  'length-negative': { kind: 'length-negative', found: '-6 ft' },
+  'date-form': { kind: 'date-form', found: '2027-02-30', mayBeEmpty: false },
+  'currency-unknown': { kind: 'currency-unknown', found: 'XAU' },
+  'currency-fixed': { kind: 'currency-fixed', currency: 'USD' },
+  'id-twice': { kind: 'id-twice', id: 's1' },
+  'id-unknown': { kind: 'id-unknown', id: 's9', known: ['s1'] },
+  'percent-pair': { kind: 'percent-pair', a: '50', b: '49', sum: '99' },
+  'difference-nested': { kind: 'difference-nested' },
+  'use-off-gate': { kind: 'use-off-gate' },
+  'share-both-forms': { kind: 'share-both-forms' },
+  'weights-zero': { kind: 'weights-zero', principle: 'length' },
+  'saving-dearer': { kind: 'saving-dearer', pot: '24.00', alone: '20.00', over: '4.00' },
+  'saving-outside': { kind: 'saving-outside', household: 'a', share: '-5.00', pot: '10.00' },
+  'pot-below-zero': { kind: 'pot-below-zero', below: '0.01' },
+  'gift-hired': { kind: 'gift-hired' },
+  'caps-short': { kind: 'caps-short', a: '1.00', b: '2.00', total: '3.01', short: '0.01' },
+}
+
+describe('every kind of fault', () => {
+  test.each(Object.values(oneOfEach).map((facts) => [facts.kind, facts] as const))(
+    'is told in a whole sentence with everything it knows: %s',
+    (_, facts) => {
+      const sentence = faultText(facts)
+      expect(sentence).toMatch(/^["A-Z{0-9].*\.$/)
+      expect(sentence).not.toMatch(/undefined|\[object|NaN/)
+      expect(sentence.length).toBeGreaterThan(20)
+      const known = Object.entries(facts).filter(
+        ([key]) => !['kind', 'what', 'mayBeNegative', 'mayBeEmpty', 'principle'].includes(key),
+      )
+      for (const [, value] of known) for (const one of [value].flat()) expect(sentence).toContain(String(one))
+    },
+  )
+
+  test('has a sentence of its own', () => {
+    const sentences = Object.values(oneOfEach).map(faultText)
+    expect(new Set(sentences).size).toBe(sentences.length)
+  })
+
+  test('is written down in one place, and all of them stand in this test', () => {
+    const source = readFileSync(path.join(import.meta.dirname, '../../lib/core/faults.ts'), 'utf8')
+    const kinds = new Set([...source.matchAll(/kind: '([a-z-]+)'/g)].map(([, kind]) => kind))
+    expect([...kinds].sort()).toEqual(Object.keys(oneOfEach).sort())
+  })
+})
+
+describe('what would be right is said for every kind of value', () => {
+  const kinds: ValueKind[] = [
+    'text',
+    'number',
+    'money',
+    'percent',
+    'length',
+    'date',
+    'household',
+    'yes-or-no',
+    'list',
+    'object',
+    'choice',
+  ]
+  test.each(kinds)('%s', (what) => {
+    expect(faultText({ kind: 'needed', what })).toMatch(/^Needed: .+\.$/)
+    expect(faultText({ kind: 'not-a', what, found: '5' })).toMatch(/^5 stands here; it has to be .+\.$/)
+  })
+})
+
+test('whole units are asked for where a currency has no smaller one', () => {
+  expect(faultText({ kind: 'money-digits', found: '1.0', currency: 'JPY', digits: 0 })).toContain(
+    'whole units, such as "1200"',
+  )
+})
+
+test('a list of known ids is kept short, and none is invented where there are none', () => {
+  const known = Array.from({ length: 500 }, (_, index) => `s${index}`)
+  expect(faultText({ kind: 'id-unknown', id: 'x', known }).length).toBeLessThan(300)
+  expect(faultText({ kind: 'id-unknown', id: 'x', known: [] })).toContain('there are none yet')
+})
