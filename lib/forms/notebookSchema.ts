@@ -6,6 +6,7 @@ import {
   measuredFromKinds,
 } from '../core/agreement/notebook.ts'
 import { percentSum } from '../core/shares/percent.ts'
+import { buildUpSchemas } from './buildUpSchema.ts'
 import {
   choice,
   date,
@@ -105,6 +106,8 @@ function buildSchema(currency: string, digits: number, unknownKeys: UnknownKeys)
     taxPercent,
     suppliedBy: neededChoice(['bought', 'a', 'b']),
     credit: yesOrNo(false),
+    from: text,
+    changed: yesOrNo(false),
   })
   const labourLine = object({
     task: text,
@@ -124,6 +127,8 @@ function buildSchema(currency: string, digits: number, unknownKeys: UnknownKeys)
     notes: text,
   })
 
+  const takeOff = buildUpSchemas(object)
+
   const party = object({ name: text, capacity: choice(capacities), address: text, parcel: text })
   const household = object({ name: text, parties: list(party) })
   const station = object({
@@ -132,12 +137,18 @@ function buildSchema(currency: string, digits: number, unknownKeys: UnknownKeys)
     gradeA: length('may be missing', true),
     gradeB: length('may be missing', true),
     gradeFence: length('may be missing', true),
+    angle: object({
+      degrees: number('may be missing', 6, 'may be missing'),
+      toward: choice(['a', 'b']),
+    }).optional(),
   })
   const line = object({
     start: text,
     end: text,
     evidence: choice(evidenceKinds),
     stations: list(station),
+    error: length('may be missing'),
+    limits: list(takeOff.heightLimit),
   })
   const section = object({
     ...priced(false),
@@ -152,6 +163,8 @@ function buildSchema(currency: string, digits: number, unknownKeys: UnknownKeys)
     face: text,
     infill: text,
     drainage: text,
+    buildUp: takeOff.buildUp.optional(),
+    measured: list(takeOff.measuredPost),
   })
   const passages = number('may be missing', 6, 'may be missing')
   const gate = object({
@@ -165,6 +178,7 @@ function buildSchema(currency: string, digits: number, unknownKeys: UnknownKeys)
     keys: text,
     owner: keeper,
     upkeep: keeper,
+    buildUp: takeOff.gateBuildUp.optional(),
   })
   const struck = object({ on: date(false), by: house, why: text }).optional()
   const note = { date: date(false), for: text, note: text, struck, household: house }
@@ -205,6 +219,8 @@ function buildSchema(currency: string, digits: number, unknownKeys: UnknownKeys)
       }),
     ),
     decisions: list(object({ on: date(true), text })),
+    buildUps: list(takeOff.savedBuildUp),
+    inventory: list(takeOff.inventoryPiece),
   })
 }
 

@@ -66,12 +66,18 @@ export function pathOfPart(document: NotebookDocument, part: Part): string {
   return place === undefined ? '' : `${place.list}[${place.index}].`
 }
 
+/**
+ * Adds an item at the end of its list, with an id that no item has.
+ *
+ * @param usedBefore ids that were given to items which are gone: a new item must not inherit their history
+ */
 export function addItem(
   document: NotebookDocument,
   kind: ItemKind,
   draft: Record<string, unknown>,
+  usedBefore: readonly string[] = [],
 ): { document: NotebookDocument; id: string } {
-  const id = freeId(document, kind)
+  const id = freeId(document, kind, usedBefore)
   const list = listOfKind[kind]
   const { id: _typed, ...tidy } = tidyDraft(draft, undefined) as Record<string, unknown>
   const items = [...itemsIn(document, list), { id, ...tidy }]
@@ -125,10 +131,9 @@ export function kindOf(document: NotebookDocument, id: string): ItemKind | undef
 }
 
 /** `s1`, `s2` …: the first that no section, gate or common cost has, and no receipt still speaks of. */
-function freeId(document: NotebookDocument, kind: ItemKind): string {
-  const taken = new Set(
-    Object.values(listOfKind).flatMap((list) => itemsIn(document, list).map((item) => item.id)),
-  )
+function freeId(document: NotebookDocument, kind: ItemKind, usedBefore: readonly string[]): string {
+  const present = Object.values(listOfKind).flatMap((list) => itemsIn(document, list).map((item) => item.id))
+  const taken = new Set<unknown>([...present, ...usedBefore])
   for (let number = itemsIn(document, listOfKind[kind]).length + 1; ; number += 1) {
     const id = `${idLetter[kind]}${number}`
     if (!taken.has(id)) return id
@@ -156,6 +161,8 @@ const formatOrder = [
   'terms',
   'checks',
   'decisions',
+  'buildUps',
+  'inventory',
 ]
 
 /** Keys in the order of the format's description, unknown ones last, so that an export reads like the description. */

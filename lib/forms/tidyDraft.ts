@@ -2,10 +2,14 @@ import { isObject } from './readNotebook.ts'
 
 /** What a missing key of the file means; a draft that says the same as a missing key leaves the file as it was. */
 const meansMissing: Readonly<Record<string, unknown>> = {
+  changed: false,
   counts: true,
   credit: false,
   done: false,
+  rakes: false,
+  reclaimed: false,
   taxPercent: '0',
+  welded: false,
 }
 
 /**

@@ -1,4 +1,12 @@
 import type { ForBoth, Household } from '../people/household.ts'
+import type {
+  BuildUp,
+  GateBuildUp,
+  HeightLimit,
+  InventoryPiece,
+  MeasuredPost,
+  SavedBuildUp,
+} from '../takeoff/buildUp.ts'
 
 /**
  * The notebook as plain data, with every default filled in: what `lib/forms/readNotebook.ts` returns for a file that
@@ -23,6 +31,10 @@ export type Notebook = {
   readonly terms: readonly Term[]
   readonly checks: readonly Check[]
   readonly decisions: readonly Decision[]
+  /** Build-ups that a household keeps for the next section or gate. */
+  readonly buildUps: readonly SavedBuildUp[]
+  /** Pieces at hand, measured. */
+  readonly inventory: readonly InventoryPiece[]
 }
 
 /** How the app shows lengths; what was typed stays as typed. */
@@ -52,13 +64,21 @@ export type Station = {
   readonly gradeA: string
   readonly gradeB: string
   readonly gradeFence: string
+  /** The line turns here, in plan. */
+  readonly angle?: Angle
 }
+
+/** Degrees that the line turns by, seen from above, and toward whose land. */
+export type Angle = { readonly degrees: string; readonly toward: Household | '' }
 
 export type BoundaryLine = {
   readonly start: string
   readonly end: string
   readonly evidence: Evidence | ''
   readonly stations: readonly Station[]
+  /** By how much the line may lie elsewhere, to either side. Length. */
+  readonly error: string
+  readonly limits: readonly HeightLimit[]
 }
 
 export type Keeper = 'both' | Household | ''
@@ -77,6 +97,10 @@ export type CostLine = {
   readonly suppliedBy: 'bought' | Household
   /** Salvage or a return: taken off the pot. */
   readonly credit: boolean
+  /** The part of the take-off that the line came from, such as "takeoff: posts"; empty: typed by hand. */
+  readonly from: string
+  /** A person changed the quantity by hand: it no longer follows the take-off. */
+  readonly changed: boolean
 }
 
 /** A labour line: hours × rate. */
@@ -143,6 +167,9 @@ export type Section = Priced & {
   readonly infill: string
   readonly drainage: string
   readonly notes: string
+  readonly buildUp?: BuildUp
+  /** Posts as they were measured on site. */
+  readonly measured: readonly MeasuredPost[]
 }
 
 export type Gate = Priced & {
@@ -157,6 +184,7 @@ export type Gate = Priced & {
   readonly owner: Keeper
   readonly upkeep: Keeper
   readonly notes: string
+  readonly buildUp?: GateBuildUp
 }
 
 export type CommonCost = Priced & { readonly notes: string }
