@@ -1,0 +1,94 @@
+import type { MeasuredFrom, Station } from '../agreement/notebook.ts'
+import { compareLengths, lengthOf, type Millimetres } from '../amounts/length.ts'
+import { addRatios, multiplyRatios } from '../amounts/ratio.ts'
+import { setbackPoints } from '../boundary/setbackAlong.ts'
+import type { Household } from '../people/household.ts'
+import { divideRatios, halved, larger, lowestTerms, nothing, smaller, subtractRatios } from './exact.ts'
+
+/** A value at each of some places, in order along the line, straight between them; all exact. */
+export type Profile = readonly ProfilePoint[]
+type ProfilePoint = { readonly at: Millimetres; readonly value: Millimetres; readonly perLength: Millimetres }
+
+/** Ground heights above one datum, and the setback, at any place of the line. */
+export type Ground = {
+  readonly of: (side: Household, at: Millimetres) => Millimetres
+  /** Under the fence. */
+  readonly fence: (at: Millimetres) => Millimetres
+  /** Of the ground that a height is measured from; not said is the higher. */
+  readonly measured: (from: MeasuredFrom, at: Millimetres) => Millimetres
+  /** Above zero on household a's land; undefined past the stations that say one. */
+  readonly setback: (at: Millimetres) => Millimetres | undefined
+}
+
+/**
+ * Where one side's ground is not said, the other's stands in for it; the fence stands between the two where nothing is
+ * said of it. Level before the first station and after the last, and level everywhere where no station says a height.
+ */
+export function groundOf(stations: readonly Station[]): Ground {
+  const said = {
+    a: profileOf(stations, 'gradeA'),
+    b: profileOf(stations, 'gradeB'),
+    fence: profileOf(stations, 'gradeFence'),
+  }
+  const firstSaid = (...profiles: readonly Profile[]) => profiles.find((profile) => profile.length > 0) ?? []
+  const sides = { a: firstSaid(said.a, said.fence, said.b), b: firstSaid(said.b, said.fence, said.a) }
+  const of = (side: Household, at: Millimetres) => valueAt(sides[side], at)
+  const setbacks = withSlopes(setbackPoints(stations).map(({ at, setback }) => ({ at, value: setback })))
+  return {
+    of,
+    fence: (at) =>
+      said.fence.length > 0
+        ? valueAt(said.fence, at)
+        : lowestTerms(halved(addRatios(of('a', at), of('b', at)))),
+    measured: (from, at) => {
+      if (from === 'a' || from === 'b') return of(from, at)
+      return (from === 'lower' ? smaller : larger)(of('a', at), of('b', at))
+    },
+    setback: (at) => {
+      const [first, last] = [setbacks[0], setbacks.at(-1)]
+      if (!first || !last || compareLengths(at, first.at) < 0 || compareLengths(at, last.at) > 0)
+        return undefined
+      return valueAt(setbacks, at)
+    },
+  }
+}
+
+function profileOf(stations: readonly Station[], key: 'gradeA' | 'gradeB' | 'gradeFence'): Profile {
+  return withSlopes(
+    stations.flatMap((station) =>
+      station.at === '' || station[key] === ''
+        ? []
+        : [{ at: lengthOf(station.at), value: lengthOf(station[key]) }],
+    ),
+  )
+}
+
+function withSlopes(points: readonly { at: Millimetres; value: Millimetres }[]): Profile {
+  const sorted = [...points].sort((left, right) => compareLengths(left.at, right.at))
+  return sorted.map(({ at, value }, index) => {
+    const next = sorted[index + 1]
+    const level = next === undefined || compareLengths(next.at, at) === 0
+    return {
+      at: lowestTerms(at),
+      value: lowestTerms(value),
+      perLength: level
+        ? nothing
+        : lowestTerms(divideRatios(subtractRatios(next.value, value), subtractRatios(next.at, at))),
+    }
+  })
+}
+
+/** Straight between two points, level before the first and after the last; nothing where there are none. */
+export function valueAt(profile: Profile, at: Millimetres): Millimetres {
+  // The last point at or before the place, by halving.
+  let [low, high] = [0, profile.length]
+  while (low < high) {
+    const middle = (low + high) >> 1
+    if (compareLengths(profile[middle]?.at ?? at, at) <= 0) low = middle + 1
+    else high = middle
+  }
+  const before = profile[low - 1]
+  if (before === undefined) return profile[0]?.value ?? nothing
+  if (before.perLength.over === 0n) return before.value
+  return lowestTerms(addRatios(before.value, multiplyRatios(before.perLength, subtractRatios(at, before.at))))
+}

@@ -1,0 +1,39 @@
+import { lengthOf, type Millimetres } from '../amounts/length.ts'
+import type { Ratio } from '../amounts/ratio.ts'
+import { lowestTerms, nothing, numberOf } from './exact.ts'
+import type { Found } from './finding.ts'
+
+/** A length that the take-off can't do without: missing or zero is found and gives undefined. */
+export function neededLength(typed: string, path: string, found: Found): Millimetres | undefined {
+  if (typed === '') {
+    found(path, { kind: 'missing' })
+    return undefined
+  }
+  return aboveZero(typed, path, found)
+}
+
+/** A length that may be left out, but not be zero. */
+export function aboveZero(typed: string, path: string, found: Found): Millimetres | undefined {
+  if (typed === '') return undefined
+  const length = lowestTerms(lengthOf(typed))
+  if (length.over > 0n) return length
+  found(path, { kind: 'zero', typed })
+  return undefined
+}
+
+/** A length where empty means none. */
+export function lengthOrNothing(typed: string): Millimetres {
+  return typed === '' ? nothing : lowestTerms(lengthOf(typed))
+}
+
+/** A number where empty means `otherwise`. */
+export function numberOr(typed: string, otherwise: Ratio): Ratio {
+  return typed === '' ? otherwise : lowestTerms(numberOf(typed))
+}
+
+/** A count where empty means `otherwise`: a fraction counts as the whole number above it. */
+export function countOr(typed: string, otherwise: number): number {
+  if (typed === '') return otherwise
+  const { over, under } = numberOf(typed)
+  return Number((over + under - 1n) / under)
+}
