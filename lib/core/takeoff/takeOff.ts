@@ -1,0 +1,131 @@
+import type { Notebook } from '../agreement/notebook.ts'
+import { placedLine } from '../boundary/placedLine.ts'
+import { bayFindings } from './bayFindings.ts'
+import { type CutJob, type CutNeed, cutJobs } from './cutJobs.ts'
+import { type FenceTops, fenceTops } from './fenceTops.ts'
+import type { Finding, FindingFacts } from './finding.ts'
+import { gateLeaf } from './gateLeaf.ts'
+import { type GateTakeOff, gateTakeOff } from './gateQuantities.ts'
+import { type Ground, groundOf } from './ground.ts'
+import { type HeightSeen, heightsSeen, holdLimits } from './heightsSeen.ts'
+import { withMeasuredPosts } from './measuredPosts.ts'
+import { type MemberMass, memberMass } from './memberMass.ts'
+import { placementFindings } from './placementFindings.ts'
+import { layOutPosts, type PostLayout } from './postLayout.ts'
+import { postPieces } from './postPieces.ts'
+import { type PostSize, postSizes } from './postSize.ts'
+import type { Quantity } from './quantity.ts'
+import { type BuiltPost, gathered, sectionParts } from './sectionParts.ts'
+import { type SectionTakeOff, sectionTakeOff } from './sectionQuantities.ts'
+import { type PostSetback, postSetbacks, type Strips, stripsOfLine } from './setbacks.ts'
+import { type Weights, weightsOf } from './weights.ts'
+
+/** What the fence takes, worked out from the notebook. Lengths exact in millimetres, weights in kilograms. */
+export type TakeOff = {
+  readonly layout: PostLayout
+  /** Each post of the layout, in the same order, with its size and its piece. */
+  readonly posts: readonly BuiltPost[]
+  readonly tops: FenceTops
+  readonly ground: Ground
+  readonly sections: readonly SectionTakeOff[]
+  readonly gates: readonly GateTakeOff[]
+  /** Of all sections and gates, in file order. */
+  readonly quantities: readonly Quantity[]
+  readonly weights: Weights
+  readonly cutJobs: readonly CutJob[]
+  readonly setbacks: { readonly posts: readonly PostSetback[]; readonly strips: Strips }
+  readonly heights: readonly HeightSeen[]
+  readonly findings: readonly Finding[]
+}
+
+/**
+ * From dimensions to quantities. Never throws on what a person typed and never refuses: what clashes or lacks is a
+ * finding, and what can be worked out without it is. Every figure of it is for estimating, none is a design.
+ */
+export function takeOff(notebook: Notebook): TakeOff {
+  const findings = new Map<string, Finding>()
+  const found = (path: string, facts: FindingFacts) => {
+    const key = `${path} ${facts.kind}`
+    if (!findings.has(key)) findings.set(key, { path, ...facts })
+  }
+  const placed = placedLine(notebook)
+  placementFindings(notebook, placed, found)
+  const ground = groundOf(notebook.line.stations)
+  const layout = withMeasuredPosts(notebook, layOutPosts(notebook, placed, found), found)
+  const leaves = layout.jambs.flatMap((jambs) =>
+    jambs.gate.gate.buildUp ? [gateLeaf(notebook, jambs, jambs.gate.gate.buildUp, ground, found)] : [],
+  )
+  const tops = fenceTops(notebook, layout, leaves, ground, found)
+  bayFindings(layout, tops, found)
+  const posts = builtPosts(notebook, layout, tops, leaves, ground, found)
+  const sections = sectionParts(notebook, layout, tops, posts).map((parts) =>
+    sectionTakeOff(notebook, parts, found),
+  )
+  const gatePosts = gathered(
+    posts.filter(({ post }) => post.item.list === 'gates'),
+    ({ post }) => post.item.index,
+  )
+  const gates = leaves.flatMap((leaf) => {
+    const buildUp = notebook.gates[leaf.gate]?.buildUp
+    const own = gatePosts.get(leaf.gate) ?? []
+    return buildUp ? [gateTakeOff(leaf, buildUp, own, notebook.units, found)] : []
+  })
+  const quantities = [...sections, ...gates].flatMap((one) => one.quantities)
+  const heights = heightsSeen(notebook, placed, layout.posts, tops, ground)
+  holdLimits(notebook, heights, ground, found)
+  return {
+    layout,
+    posts,
+    tops,
+    ground,
+    sections,
+    gates,
+    quantities,
+    weights: weightsOf(quantities),
+    cutJobs: cutJobs(
+      [...sections, ...gates].flatMap(({ needs }) => needs).concat(postNeeds(posts)),
+      notebook.inventory,
+    ),
+    setbacks: { posts: postSetbacks(notebook, posts, ground), strips: stripsOfLine(notebook) },
+    heights,
+    findings: [...findings.values()],
+  }
+}
+
+function builtPosts(
+  notebook: Notebook,
+  layout: PostLayout,
+  tops: FenceTops,
+  leaves: Parameters<typeof postPieces>[3],
+  ground: Ground,
+  found: Parameters<typeof postPieces>[5],
+): readonly BuiltPost[] {
+  const sizes = postSizes(notebook, layout.posts)
+  const pieces = postPieces(layout, sizes, tops, leaves, ground, found)
+  const masses = new Map<PostSize, MemberMass>()
+  return layout.posts.flatMap((post, index) => {
+    const [size, piece] = [sizes[index], pieces[index]]
+    if (size === undefined || piece === undefined) return []
+    const mass = masses.get(size) ?? memberMass(size.member, size.path, found)
+    masses.set(size, mass)
+    return [{ index, post, size, piece, mass }]
+  })
+}
+
+/** Pieces of posts, alike ones of one item together. */
+function postNeeds(posts: readonly BuiltPost[]): readonly CutNeed[] {
+  const groups = new Map<string, { built: BuiltPost; count: number }>()
+  for (const built of posts) {
+    const { length } = built.piece
+    if (length === undefined) continue
+    const { item } = built.post
+    const key = `${item.list}${item.index} ${built.size.path} ${length.over}/${length.under}`
+    groups.set(key, { built, count: (groups.get(key)?.count ?? 0) + 1 })
+  }
+  return [...groups.values()].flatMap(({ built, count }) => {
+    const { length } = built.piece
+    return length === undefined
+      ? []
+      : [{ member: built.size.member, item: built.post.item, part: 'posts', pieces: [{ length, count }] }]
+  })
+}
