@@ -48,6 +48,14 @@ export async function latestChanges(notebookId: string): Promise<Change[]> {
   })
 }
 
+/** The keys of every item that was ever changed, whether it still exists or not. */
+export async function itemKeysOnRecord(notebookId: string): Promise<string[]> {
+  const keys = await database().read((tables) =>
+    tables.change.groupBy({ by: ['itemKey'], where: { notebookId } }),
+  )
+  return keys.map(({ itemKey }) => itemKey)
+}
+
 async function load(notebookId: string, page: { readonly take?: number }): Promise<Change[]> {
   const rows = await database().read((tables) =>
     tables.change.findMany({ where: { notebookId }, orderBy: { id: 'desc' }, ...page }),

@@ -118,6 +118,10 @@ describe('adding an item', () => {
   test('takes no id from the form', () => {
     expect(addItem(full, 'section', { id: 's1' }).id).toBe('s4')
   })
+
+  test('never gives a new item the id of one that is gone, whose history it would inherit', () => {
+    expect(addItem(full, 'section', {}, ['s4', 's5']).id).toBe('s6')
+  })
 })
 
 describe('removing an item', () => {

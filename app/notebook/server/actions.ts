@@ -3,9 +3,10 @@
 import { redirect } from 'next/navigation'
 import { z } from 'zod'
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
-import { agreedItems } from '../../../lib/core/agreement/agreedItems.ts'
+import { agreedItems, idOfItemKey } from '../../../lib/core/agreement/agreedItems.ts'
 import { addItem, moveItem, type Part, removeItem } from '../../../lib/forms/parts.ts'
 import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
+import { itemKeysOnRecord } from '../../../lib/store/changes.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
 import { setMark, takeMark } from '../../../lib/store/marks.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
@@ -45,9 +46,10 @@ export async function addNotebookItem(
   const { household } = await requireHousehold(notebookId)
   const read = z.object({ kind: kindSchema, draft: readDraft }).safeParse({ kind, draft })
   if (!read.success) return refusedDraft
+  const usedBefore = (await itemKeysOnRecord(notebookId)).flatMap((key) => idOfItemKey(key) ?? [])
   let id = ''
   const answer = await editDocument(notebookId, household, (document) => {
-    const added = addItem(document, read.data.kind, read.data.draft)
+    const added = addItem(document, read.data.kind, read.data.draft, usedBefore)
     id = added.id
     return { next: added.document, within: { part: 'item', id } }
   })

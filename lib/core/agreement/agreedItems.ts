@@ -53,6 +53,11 @@ export function itemKey(id: string): string {
   return `item:${id}`
 }
 
+/** The id of the section, gate or common cost that a key names; undefined for every other item. */
+export function idOfItemKey(key: string): string | undefined {
+  return key.startsWith('item:') ? key.slice('item:'.length) : undefined
+}
+
 /** A decision has no id: it is told by what it says, so a changed decision is another one and has no marks. */
 export function decisionKey(decision: unknown): string {
   return `decision:${canonicalText(decision)}`
