@@ -99,6 +99,19 @@ describe('what a household has promised', () => {
 })
 
 describe('hours', () => {
+  test('keep gifts apart from work that counts, for each household', () => {
+    const gift = { counts: false }
+    const { hours } = itemOf({
+      labour: [
+        work('4', '10', 'a'),
+        work('1.005', '10', 'a', gift),
+        work('2', '', 'b', gift),
+        work('2', '10', 'b'),
+      ],
+    })
+    expect(hours).toEqual({ hours: 600n, a: 300n, b: 300n, gifts: { a: 101n, b: 200n } })
+  })
+
   test('are asked by the exact fraction of the labour pot, hired ones too', () => {
     const item = itemOf({
       labour: [work('6', '10', 'a'), work('3', '30', 'hired')],
