@@ -1,10 +1,11 @@
 import type { Units } from '../agreement/notebook.ts'
 import { compareLengths } from '../amounts/length.ts'
+import { assert } from '../assert.ts'
 import type { FootingSpec } from './buildUp.ts'
 import { acrossPost, bagsForJob, holeFill, isPossibleHole, type PostHole } from './concrete.ts'
 import { asNumber, fromMillimetres, numberOf, sumOf } from './exact.ts'
 import type { Found } from './finding.ts'
-import type { ItemAt } from './postLayout.ts'
+import { type ItemAt, placeKey } from './postLayout.ts'
 import { measuredQuantity, type Quantity, quantityUnits, volumeIn } from './quantity.ts'
 import type { BuiltPost } from './sectionParts.ts'
 import type { Step } from './step.ts'
@@ -81,22 +82,31 @@ type Dug = { readonly built: BuiltPost; readonly fill: { readonly concreteLitres
 
 /** One step for holes of one size. */
 function holeSteps(holes: readonly Dug[]): readonly Step[] {
-  const groups = new Map<BuiltPost['size'], Dug[]>()
+  const keys = new Map<BuiltPost['size'], string>()
+  const groups = new Map<string, Dug[]>()
   for (const dug of holes) {
-    const group = groups.get(dug.built.size)
+    const { size } = dug.built
+    const key =
+      keys.get(size) ?? [size.hole, size.outside, size.gravel].map(placeKey).join() + size.footing.overbreak
+    keys.set(size, key)
+    const group = groups.get(key)
     if (group) group.push(dug)
-    else groups.set(dug.built.size, [dug])
+    else groups.set(key, [dug])
   }
-  return [...groups].map(([size, group]) => ({
-    step: 'holes',
-    holes: group.length,
-    hole: size.hole,
-    post: size.outside,
-    depth: sumOf(group.map(({ built }) => built.piece.depth)),
-    gravel: size.gravel,
-    overbreak: size.footing.overbreak,
-    litres: group.reduce((sum, { fill }) => sum + fill.concreteLitres, 0),
-  }))
+  return [...groups.values()].map((group) => {
+    const size = group[0]?.built.size
+    assert(size !== undefined, 'a group of holes has a hole')
+    return {
+      step: 'holes',
+      holes: group.length,
+      hole: size.hole,
+      post: size.outside,
+      depth: sumOf(group.map(({ built }) => built.piece.depth)),
+      gravel: size.gravel,
+      overbreak: size.footing.overbreak,
+      litres: group.reduce((sum, { fill }) => sum + fill.concreteLitres, 0),
+    }
+  })
 }
 
 function concreteQuantity(

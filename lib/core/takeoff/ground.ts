@@ -32,14 +32,17 @@ export function groundOf(stations: readonly Station[]): Ground {
   }
   const firstSaid = (...profiles: readonly Profile[]) => profiles.find((profile) => profile.length > 0) ?? []
   const sides = { a: firstSaid(said.a, said.fence, said.b), b: firstSaid(said.b, said.fence, said.a) }
-  const of = (side: Household, at: Millimetres) => valueAt(sides[side], at)
+  const a = remembered((at) => valueAt(sides.a, at))
+  const b = remembered((at) => valueAt(sides.b, at))
+  const of = (side: Household, at: Millimetres) => (side === 'a' ? a : b)(at)
   const setbacks = withSlopes(setbackPoints(stations).map(({ at, setback }) => ({ at, value: setback })))
   return {
     of,
-    fence: (at) =>
+    fence: remembered((at) =>
       said.fence.length > 0
         ? valueAt(said.fence, at)
         : lowestTerms(halved(addRatios(of('a', at), of('b', at)))),
+    ),
     measured: (from, at) => {
       if (from === 'a' || from === 'b') return of(from, at)
       return (from === 'lower' ? smaller : larger)(of('a', at), of('b', at))
@@ -50,6 +53,16 @@ export function groundOf(stations: readonly Station[]): Ground {
         return undefined
       return valueAt(setbacks, at)
     },
+  }
+}
+
+/** The same place is asked for again and again: for the post, its height, its limits. */
+function remembered(worked: (at: Millimetres) => Millimetres): (at: Millimetres) => Millimetres {
+  const known = new WeakMap<Millimetres, Millimetres>()
+  return (at) => {
+    const value = known.get(at) ?? worked(at)
+    known.set(at, value)
+    return value
   }
 }
 

@@ -39,9 +39,7 @@ export function heightsSeen(
   }
   return [
     ...placed.stations.flatMap(({ at, index }) => seen(at, { station: index }, topAt(at))),
-    ...posts.flatMap((post, index) =>
-      seen(post.at, { post: index }, higherOf(tops.postTops[index], topAt(post.at))),
-    ),
+    ...posts.flatMap((post, index) => seen(post.at, { post: index }, tops.postTops[index] ?? topAt(post.at))),
     ...notebook.line.limits.flatMap(({ from, to }, index) =>
       [from, to].flatMap((typed) => {
         if (typed === '') return []
@@ -50,10 +48,6 @@ export function heightsSeen(
       }),
     ),
   ].sort((left, right) => compareLengths(left.at, right.at))
-}
-
-function higherOf(left: Millimetres | undefined, right: Millimetres | undefined): Millimetres | undefined {
-  return left && right ? larger(left, right) : (left ?? right)
 }
 
 /** The top of the fence anywhere: along the bays where they are laid out, else as the section's height is agreed. */

@@ -64,13 +64,17 @@ export function infillQuantities(area: InfillArea, units: Units, found: Found): 
           squareMetres: asNumber(layerArea(area, height)) / 1e6,
         }),
         reclaimed: layer.reclaimed,
-        workings: [
-          ...amount.workings,
-          ...(layer.waste === '' ? [] : [{ step: 'waste' as const, percent: layer.waste }]),
-        ],
+        workings: withWaste(amount, layer.waste),
       },
     ]
   })
+}
+
+/** Waste is added before whole rolls and coils are counted, and so it stands before that step. */
+function withWaste({ workings }: Amount, percent: string): readonly Step[] {
+  if (percent === '') return workings
+  const last = workings.findIndex(({ step }) => step === 'rolls' || step === 'coils')
+  return workings.toSpliced(last < 0 ? workings.length : last, 0, { step: 'waste', percent })
 }
 
 function amountOf(

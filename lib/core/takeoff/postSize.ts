@@ -93,12 +93,14 @@ function sizeFrom(
   buildUp?: BuildUp,
 ): PostSize {
   const { what, shape, outside, thickness, wall, stock, material, density, kerf, waste, reclaimed } = posts
+  // A post of another material has a shape and a wall of its own: a timber post in a steel fence is solid.
+  const other = special !== undefined && special.material !== '' && special.material !== material
   const member: Member = {
     what: special?.what || what,
     shape: special?.shape || shape,
     outside: special?.outside || outside,
-    thickness: special?.thickness || thickness,
-    wall: special?.wall || wall,
+    thickness: special?.thickness || (other ? '' : thickness),
+    wall: special?.wall || (other ? '' : wall),
     stock: special?.stock || stock,
     material: special?.material || material,
     density: special?.density || (special?.material ? '' : density),

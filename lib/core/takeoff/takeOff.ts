@@ -1,4 +1,5 @@
 import type { Notebook } from '../agreement/notebook.ts'
+import type { Millimetres } from '../amounts/length.ts'
 import { placedLine } from '../boundary/placedLine.ts'
 import { bayFindings } from './bayFindings.ts'
 import { type CutJob, type CutNeed, cutJobs } from './cutJobs.ts'
@@ -11,7 +12,7 @@ import { type HeightSeen, heightsSeen, holdLimits } from './heightsSeen.ts'
 import { withMeasuredPosts } from './measuredPosts.ts'
 import { type MemberMass, memberMass } from './memberMass.ts'
 import { placementFindings } from './placementFindings.ts'
-import { layOutPosts, type PostLayout } from './postLayout.ts'
+import { layOutPosts, type PostLayout, placeKey } from './postLayout.ts'
 import { postPieces } from './postPieces.ts'
 import { type PostSize, postSizes } from './postSize.ts'
 import type { Quantity } from './quantity.ts'
@@ -112,20 +113,26 @@ function builtPosts(
   })
 }
 
-/** Pieces of posts, alike ones of one item together. */
+/** Pieces of posts: those of one item and one size together, alike ones counted. */
 function postNeeds(posts: readonly BuiltPost[]): readonly CutNeed[] {
-  const groups = new Map<string, { built: BuiltPost; count: number }>()
+  const needs = new Map<
+    string,
+    { built: BuiltPost; pieces: Map<string, { length: Millimetres; count: number }> }
+  >()
   for (const built of posts) {
     const { length } = built.piece
     if (length === undefined) continue
     const { item } = built.post
-    const key = `${item.list}${item.index} ${built.size.path} ${length.over}/${length.under}`
-    groups.set(key, { built, count: (groups.get(key)?.count ?? 0) + 1 })
+    const key = `${item.list}${item.index} ${built.size.path}`
+    const need = needs.get(key) ?? { built, pieces: new Map() }
+    needs.set(key, need)
+    const alike = placeKey(length)
+    need.pieces.set(alike, { length, count: (need.pieces.get(alike)?.count ?? 0) + 1 })
   }
-  return [...groups.values()].flatMap(({ built, count }) => {
-    const { length } = built.piece
-    return length === undefined
-      ? []
-      : [{ member: built.size.member, item: built.post.item, part: 'posts', pieces: [{ length, count }] }]
-  })
+  return [...needs.values()].map(({ built, pieces }) => ({
+    member: built.size.member,
+    item: built.post.item,
+    part: 'posts',
+    pieces: [...pieces.values()],
+  }))
 }
