@@ -1,0 +1,96 @@
+import type { ItemAt } from './postLayout.ts'
+import type { QuantityName } from './quantity.ts'
+import type { TakeOff } from './takeOff.ts'
+
+/** A worked-out quantity as it is offered for an item's materials, to be priced. */
+export type OfferedLine = {
+  readonly item: ItemAt
+  /** What the cost line will carry as its `from`: "takeoff: posts". */
+  readonly from: string
+  readonly name: QuantityName
+  readonly quantity: string
+  readonly unit: string
+}
+
+const mark = 'takeoff: '
+
+/** One cost line for each quantity, in the order of the take-off. */
+export function offeredLines({ quantities }: Pick<TakeOff, 'quantities'>): readonly OfferedLine[] {
+  return quantities.map(({ item, part, name, quantity, unit }) => ({
+    item,
+    from: `${mark}${part}`,
+    name,
+    quantity,
+    unit,
+  }))
+}
+
+/** An offered line with its name in words. */
+export type WordedLine = {
+  readonly from: string
+  readonly what: string
+  readonly quantity: string
+  readonly unit: string
+}
+
+/** A cost line as it stands in a document; keys that no rule reads stay on it. */
+export type StandingLine = Readonly<Record<string, unknown>>
+
+/**
+ * An item's cost lines with the take-off's quantities in them. A line that a person changed stays as it is; an untouched
+ * one takes the new quantity and keeps its words and its price (a price by another unit is no price and goes). What the
+ * take-off no longer has is dropped, or kept at zero where it is priced already; what is new comes last, bought and not
+ * priced. Merging twice is the same as merging once.
+ */
+export function mergeOffered(
+  materials: readonly StandingLine[],
+  offered: readonly WordedLine[],
+): readonly StandingLine[] {
+  const left = new Map(offered.map((line) => [line.from, line]))
+  const standing = materials.flatMap((line): StandingLine[] => {
+    if (!fromTakeOff(line)) return [line]
+    const now = left.get(String(line.from))
+    left.delete(String(line.from))
+    if (line.changed === true) return [line]
+    if (now === undefined) {
+      // A second line of the same part is a person's doing: it stays.
+      if (offered.some(({ from }) => from === line.from)) return [line]
+      return isPriced(line) ? [{ ...line, quantity: '0' }] : []
+    }
+    if (now.unit === line.unit) return [{ ...line, quantity: now.quantity }]
+    const { unitPrice: _ofOtherUnit, ...rest } = line
+    return [{ ...rest, quantity: now.quantity, unit: now.unit }]
+  })
+  return [
+    ...standing,
+    ...[...left.values()].map(({ from, what, quantity, unit }) => ({
+      what,
+      quantity,
+      unit,
+      suppliedBy: 'bought',
+      from,
+    })),
+  ]
+}
+
+/** Marks the lines whose quantity or unit a person changed by hand since `before`: they no longer follow the take-off. */
+export function markChanged(
+  before: readonly StandingLine[],
+  after: readonly StandingLine[],
+): readonly StandingLine[] {
+  const was = new Map<unknown, StandingLine>()
+  for (const line of before) if (fromTakeOff(line) && !was.has(line.from)) was.set(line.from, line)
+  return after.map((line) => {
+    const old = fromTakeOff(line) ? was.get(line.from) : undefined
+    if (old === undefined || line.changed === true) return line
+    return old.quantity === line.quantity && old.unit === line.unit ? line : { ...line, changed: true }
+  })
+}
+
+export function fromTakeOff(line: StandingLine): boolean {
+  return typeof line.from === 'string' && line.from.startsWith(mark)
+}
+
+function isPriced({ unitPrice }: StandingLine): boolean {
+  return typeof unitPrice === 'string' && unitPrice !== ''
+}
