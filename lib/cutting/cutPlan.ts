@@ -26,11 +26,11 @@ const mostBins = 60
  */
 export async function cutPlan(request: CutRequest): Promise<CutPlan> {
   const problem = cuttingProblem(request)
+  const tooLarge = problem.items.length > mostItems || problem.bins.length > mostBins
   const packing = quickPacking(problem)
-  const found = quickFound(problem, packing)
+  const found = quickFound(problem, packing, tooLarge)
   const settled = found.unplacedProvenLeast && found.bought === 'least' && found.cutsProvenFewest
   const oneKind = problem.bins.length <= 1
-  const tooLarge = problem.items.length > mostItems || problem.bins.length > mostBins
   const nothing = problem.items.length === 0 || problem.bins.length === 0
   const best = nothing || tooLarge || (settled && oneKind) ? found : await searched(problem, found)
   return plannedCuts(request, problem, best.packing, {
@@ -47,12 +47,12 @@ type Found = {
   readonly cutsProvenFewest: boolean
 }
 
-function quickFound(problem: CuttingProblem, packing: Packing): Found {
+function quickFound(problem: CuttingProblem, packing: Packing, tooLarge: boolean): Found {
   const { boughtLength, unplacedLength } = standingOf(problem, packing)
   const bought = proofOf(boughtLength, lowerBoundOnBought(problem, packing))
   const unplacedProvenLeast = unplacedLength === 0 || problem.bins.length === 0
   const cutsProvenFewest =
-    bought === 'least' && (packing.length === 0 || mustCutForEveryPiece(problem, packing))
+    bought === 'least' && (packing.length === 0 || (!tooLarge && mustCutForEveryPiece(problem, packing)))
   return { packing, unplacedProvenLeast, bought, cutsProvenFewest }
 }
 

@@ -6,8 +6,21 @@ import { firstFitPacking } from './heuristics.ts'
 import type { Packing, Pattern } from './packing.ts'
 
 const refining = { rounds: 40, steps: 1_000_000 }
-const clear = 0.75
-const fewPieces = 14
+
+/** How a dive goes down: they end in different plans, and none is best for every task. */
+export type DiveStyle = {
+  /** The part of a time from which a pattern counts as cut once more. */
+  readonly clear: number
+  /** How many pieces are left to `finish`. */
+  readonly lastPieces: number
+}
+
+export const diveStyles: readonly DiveStyle[] = [
+  { clear: 0.75, lastPieces: 14 },
+  { clear: 0.95, lastPieces: 14 },
+  { clear: 0.6, lastPieces: 18 },
+  { clear: 0.95, lastPieces: 20 },
+]
 
 /**
  * A whole plan from a relaxed one: the patterns that are cut most nearly a whole number of times are fixed, the relaxation
@@ -19,6 +32,7 @@ export function dive(
   problem: CuttingProblem,
   goal: Goal,
   relaxed: Relaxed,
+  style: DiveStyle,
   finish: (rest: CuttingProblem, start: Packing) => Packing,
 ): Packing | undefined {
   // What may be left out is shared out over the whole plan, which a plan fixed piece by piece can't see.
@@ -27,7 +41,7 @@ export function dive(
   let rest = problem
   let now: Relaxed | undefined = relaxed
   while (now !== undefined) {
-    const chosen = clearest(now)
+    const chosen = clearest(now, style.clear)
     if (chosen.length === 0) return undefined
     for (const { bin, takes, times } of chosen) {
       const part = needed(rest, { bin, takes }, times)
@@ -36,7 +50,7 @@ export function dive(
       rest = without(rest, part, bin)
     }
     const start = firstFitPacking(rest)
-    if (pieceCount(rest) <= fewPieces)
+    if (pieceCount(rest) <= style.lastPieces)
       return pieceCount(rest) === 0 ? fixed : [...fixed, ...finish(rest, start)]
     const known = now.patterns.map((pattern) => ({ ...needed(rest, pattern, 1), bin: pattern.bin }))
     const patterns = [...known.filter(({ times }) => times > 0), ...start]
@@ -46,7 +60,7 @@ export function dive(
 }
 
 /** Patterns cut a whole number of times or nearly, each that many times; or else the one that comes nearest. */
-function clearest({ patterns, times }: Relaxed): Packing {
+function clearest({ patterns, times }: Relaxed, clear: number): Packing {
   const rounded = patterns.map((pattern, at) => {
     const value = times[at] ?? 0
     return { ...pattern, value, times: Math.floor(value + 1 - clear) }

@@ -7,9 +7,9 @@ import { type Column, solveIntegers } from './solver.ts'
 
 export type FewestCuts = { readonly packing: Packing; readonly proven: boolean }
 
-const mostPatterns = 2_000
+const mostPatterns = 600
 const stepsToFindThem = 1_000_000
-const nodesOfSearch = 100
+const nodesOfSearch = 30
 
 /**
  * Among the plans that leave out no more and buy no more than the one at hand: the one of fewest cuts, then fewest
@@ -17,16 +17,18 @@ const nodesOfSearch = 100
  * those that are not full; where they are too many, the plan stays as it is.
  */
 export function fewestCuts(highs: Highs, problem: CuttingProblem, start: Packing): FewestCuts {
-  const patterns = everyPattern(problem)
-  if (patterns === undefined) return { packing: start, proven: mustCutForEveryPiece(problem, start) }
-  const cut = search(highs, problem, patterns, start, (pattern) => cutsOf(problem, pattern), 1)
-  const proven = cut.ended || mustCutForEveryPiece(problem, start)
+  const settled = mustCutForEveryPiece(problem, start)
+  const patterns = settled && problem.bins.length === 1 ? undefined : everyPattern(problem)
+  if (patterns === undefined) return { packing: start, proven: settled }
+  const cuts = (pattern: Pattern) => cutsOf(problem, pattern)
+  const cut = settled ? { packing: start, ended: true } : search(highs, problem, patterns, start, cuts, 1)
   // With one kind of stock, what is bought says how many lengths there are.
-  if (problem.bins.length === 1) return { packing: cut.packing, proven }
+  if (problem.bins.length === 1) return { packing: cut.packing, proven: cut.ended }
   const longest = Math.max(...problem.bins.map(({ length }) => length))
   const most = standingOf(problem, cut.packing).lengths + 1
   const weight = ({ bin }: Pattern) => 1 + (problem.bins[bin]?.length ?? 0) / longest / most
-  return { packing: search(highs, problem, patterns, cut.packing, weight, 1e-6).packing, proven }
+  const { packing } = search(highs, problem, patterns, cut.packing, weight, 1e-6)
+  return { packing, proven: cut.ended }
 }
 
 /** The least sum of weights among the plans that stand no worse in what comes before. */

@@ -1,7 +1,8 @@
 import type { Nanometres } from './cutRequest.ts'
 import type { CuttingProblem } from './cuttingProblem.ts'
-import { type Budget, mostValuableFill } from './fill.ts'
+import { type Budget, type Candidate, mostValuableFill } from './fill.ts'
 import { betterPacking, type Packing, type Takes } from './packing.ts'
+import { type Remaining, remainingOf } from './remaining.ts'
 import { shorten } from './shorten.ts'
 
 /**
@@ -22,6 +23,7 @@ const fillings: readonly Filling[] = ['longest first', 'longest and best rest', 
 const stepsPerWay = 300_000
 const stepsPerFill = 20_000
 const mostKindsTried = 6
+const mostItemsForAllWays = 200
 const mostCandidates = 200
 
 /** The best of a fixed set of quick plans: what is there is used first, then is bought. Always the same for a problem. */
@@ -39,11 +41,13 @@ export function firstFitPacking(problem: CuttingProblem): Packing {
   return packBy(problem, { filling: 'longest first', thereFirst: 'shortest', buy: 'cheapest' })
 }
 
-function waysFor(problem: CuttingProblem): Way[] {
-  const bought = problem.bins.flatMap((bin, at) => (bin.bought ? [at] : []))
-  const there = problem.bins.length - bought.length
-  const buys: Way['buy'][] = bought.length > 1 ? ['cheapest', ...bought.slice(-mostKindsTried)] : ['cheapest']
-  const orders: Way['thereFirst'][] = there > 1 ? ['shortest', 'longest'] : ['shortest']
+function waysFor({ bins, items }: CuttingProblem): Way[] {
+  const bought = bins.flatMap((bin, at) => (bin.bought ? [at] : []))
+  const there = bins.length - bought.length
+  const many = items.length > mostItemsForAllWays
+  const buys: Way['buy'][] =
+    bought.length > 1 && !many ? ['cheapest', ...bought.slice(-mostKindsTried)] : ['cheapest']
+  const orders: Way['thereFirst'][] = there > 1 && !many ? ['shortest', 'longest'] : ['shortest']
   return fillings.flatMap((filling) =>
     orders.flatMap((thereFirst) => buys.map((buy) => ({ filling, thereFirst, buy }))),
   )
@@ -51,16 +55,16 @@ function waysFor(problem: CuttingProblem): Way[] {
 
 function packBy(problem: CuttingProblem, way: Way): Packing {
   const { items, bins } = problem
-  const left = items.map(({ demand }) => demand)
+  const remaining = remainingOf(items)
   const stock = bins.map(({ count }) => count)
   const budget: Budget = { steps: stepsPerWay }
   const packing: Packing[number][] = []
 
-  const fill = (bin: number) => fillOf(problem, way.filling, bins[bin]?.capacity ?? 0, left, budget)
+  const fill = (bin: number) => fillOf(problem, way.filling, bins[bin]?.capacity ?? 0, remaining, budget)
   const cut = (bin: number, takes: Takes) => {
     let times = stock[bin] ?? 0
-    for (const { item, count } of takes) times = Math.min(times, Math.floor((left[item] ?? 0) / count))
-    for (const { item, count } of takes) left[item] = (left[item] ?? 0) - count * times
+    for (const { item, count } of takes) times = Math.min(times, Math.floor(remaining.left(item) / count))
+    remaining.take(takes, times)
     stock[bin] = (stock[bin] ?? 0) - times
     packing.push({ bin, takes, times })
   }
@@ -70,60 +74,62 @@ function packBy(problem: CuttingProblem, way: Way): Packing {
   for (const bin of there) {
     for (let takes = fill(bin); (stock[bin] ?? 0) > 0 && takes.length > 0; takes = fill(bin)) cut(bin, takes)
   }
-  for (let longest = left.findIndex((count) => count > 0); longest >= 0; ) {
+  let longest = remaining.longest(Number.POSITIVE_INFINITY)
+  while (longest !== undefined) {
     const size = items[longest]?.size ?? 0
     const holding = bins.flatMap((bin, at) =>
       bin.bought && bin.capacity >= size && (stock[at] ?? 0) > 0 ? [at] : [],
     )
-    const bin = chooseBought(problem, way.buy, holding, fill)
+    const chosen = chooseBought(problem, way.buy, holding, fill)
+    if (chosen !== undefined) cut(chosen.bin, chosen.takes)
     // Where no length is left for the longest piece there may be one for the next.
-    if (bin !== undefined) cut(bin, fill(bin))
-    const from = bin === undefined ? longest + 1 : longest
-    longest = left.findIndex((count, at) => at >= from && count > 0)
+    const from = chosen === undefined ? longest + 1 : longest
+    longest = remaining.longest(Number.POSITIVE_INFINITY, from)
   }
   return packing
 }
+
+type Filled = { readonly bin: number; readonly takes: Takes }
 
 function chooseBought(
   problem: CuttingProblem,
   buy: Way['buy'],
   holding: readonly number[],
   fill: (bin: number) => Takes,
-): number | undefined {
-  if (buy !== 'cheapest') return holding.includes(buy) ? buy : holding[0]
-  if (holding.length <= 1) return holding[0]
-  let best: { bin: number; perPlaced: number } | undefined
-  for (const bin of holding) {
-    const placed = fill(bin).reduce(
-      (sum, { item, count }) => sum + count * (problem.items[item]?.size ?? 0),
-      0,
-    )
-    const perPlaced = (problem.bins[bin]?.length ?? 0) / placed
-    if (best === undefined || perPlaced < best.perPlaced) best = { bin, perPlaced }
+): Filled | undefined {
+  const [first] = holding
+  if (first === undefined) return undefined
+  if (buy !== 'cheapest') {
+    const bin = holding.includes(buy) ? buy : first
+    return { bin, takes: fill(bin) }
   }
-  return best?.bin
+  let best: (Filled & { perPlaced: number }) | undefined
+  for (const bin of holding) {
+    const takes = fill(bin)
+    const placed = takes.reduce((sum, { item, count }) => sum + count * (problem.items[item]?.size ?? 0), 0)
+    const perPlaced = (problem.bins[bin]?.length ?? 0) / placed
+    if (best === undefined || perPlaced < best.perPlaced) best = { bin, takes, perPlaced }
+  }
+  return best
 }
 
 function fillOf(
   problem: CuttingProblem,
   filling: Filling,
   capacity: Nanometres,
-  left: readonly number[],
+  remaining: Remaining,
   budget: Budget,
 ): Takes {
-  if (filling === 'longest first' || budget.steps <= 0) return longestFirst(problem, capacity, left)
-  const first = problem.items.findIndex(({ size }, item) => size <= capacity && (left[item] ?? 0) > 0)
-  if (first < 0) return []
+  if (filling === 'longest first' || budget.steps <= 0) return longestFirst(problem, capacity, remaining)
+  const first = remaining.longest(capacity)
+  if (first === undefined) return []
   const forced = filling === 'longest and best rest' ? 1 : 0
-  const candidates = thinned(
-    problem.items.flatMap(({ size }, item) => {
-      const limit = (left[item] ?? 0) - (item === first ? forced : 0)
-      return limit > 0 && size <= capacity ? [{ item, size, value: size, limit }] : []
-    }),
+  const rest = capacity - forced * (problem.items[first]?.size ?? 0)
+  const candidates = candidatesFor(problem, rest, remaining).map((candidate) =>
+    candidate.item === first ? { ...candidate, limit: candidate.limit - forced } : candidate,
   )
   const allowed = { steps: Math.min(stepsPerFill, budget.steps) }
   const before = allowed.steps
-  const rest = capacity - forced * (problem.items[first]?.size ?? 0)
   const { takes } = mostValuableFill(rest, candidates, allowed)
   budget.steps -= before - Math.max(0, allowed.steps)
   if (forced === 0) return takes
@@ -131,20 +137,29 @@ function fillOf(
   return [{ item: first, count: beside + 1 }, ...takes.filter(({ item }) => item !== first)]
 }
 
-/** Of very many different pieces an even choice does: they fill a length just as well. */
-function thinned<Candidate>(candidates: readonly Candidate[]): readonly Candidate[] {
-  const every = Math.ceil(candidates.length / mostCandidates)
-  return every <= 1 ? candidates : candidates.filter((_, at) => at % every === 0)
+/** What fits and is left; of very many different pieces an even choice, which fills a length just as well. */
+function candidatesFor({ items }: CuttingProblem, capacity: Nanometres, remaining: Remaining): Candidate[] {
+  const candidates: Candidate[] = []
+  let item = remaining.longest(capacity)
+  const every = item === undefined ? 1 : Math.ceil((items.length - item) / mostCandidates)
+  while (item !== undefined) {
+    const size = items[item]?.size ?? 0
+    candidates.push({ item, size, value: size, limit: remaining.left(item) })
+    item = remaining.longest(capacity, item + every)
+  }
+  return candidates
 }
 
-function longestFirst(problem: CuttingProblem, capacity: Nanometres, left: readonly number[]): Takes {
+function longestFirst({ items }: CuttingProblem, capacity: Nanometres, remaining: Remaining): Takes {
   const takes: { item: number; count: number }[] = []
   let rest = capacity
-  problem.items.forEach(({ size }, item) => {
-    const count = Math.min(left[item] ?? 0, Math.floor(rest / size))
-    if (count === 0) return
+  let item = remaining.longest(rest)
+  while (item !== undefined) {
+    const size = items[item]?.size ?? 0
+    const count = Math.min(remaining.left(item), Math.floor(rest / size))
     takes.push({ item, count })
     rest -= count * size
-  })
+    item = remaining.longest(rest, item + 1)
+  }
   return takes
 }

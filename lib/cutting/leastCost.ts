@@ -1,10 +1,10 @@
 import type { Highs } from 'highs'
 import { columnGeneration, pricedCandidates, type Relaxed } from './columnGeneration.ts'
 import type { CuttingProblem } from './cuttingProblem.ts'
-import { dive } from './dive.ts'
+import { dive, diveStyles } from './dive.ts'
 import { byWorth, searchFills, takesOf } from './fill.ts'
 import { costOf, frameOf, type Goal, packingOf, scaleOf } from './goal.ts'
-import { type Packing, type Pattern, unplacedCounts } from './packing.ts'
+import { betterPacking, type Packing, type Pattern, unplacedCounts } from './packing.ts'
 import { solveIntegers } from './solver.ts'
 
 export type LeastCost = {
@@ -14,10 +14,10 @@ export type LeastCost = {
 }
 
 const relaxing = { rounds: 600, steps: 20_000_000 }
-const nodesOfFirstSearch = 20
-const nodesOfFullSearch = 500
-const mostPatterns = 3_000
-const stepsToFindThem = 4_000_000
+const nodesOfFirstSearch = 10
+/** How far a search among all worthwhile patterns goes, for the whole task and for the last few pieces of a dive. */
+const wholeTask = { nodes: 100, patterns: 1_500, steps: 2_000_000 }
+const lastPieces = { nodes: 10, patterns: 200, steps: 200_000 }
 
 /**
  * The plan of least cost, from one that is known. Cutting patterns are brought in as the linear relaxation asks for them;
@@ -30,10 +30,10 @@ export function leastCost(
   problem: CuttingProblem,
   goal: Goal,
   start: Packing,
-  depth = 0,
+  reach = wholeTask,
 ): LeastCost {
   const finish = (rest: CuttingProblem, known: Packing) =>
-    leastCost(highs, rest, goal, known, depth + 1).packing
+    leastCost(highs, rest, goal, known, lastPieces).packing
   const relaxed = columnGeneration(highs, problem, goal, start, relaxing)
   if (relaxed === undefined) return { packing: start, lowerBound: 0 }
   const lowerBound = relaxed.bound === undefined ? 0 : roundedUp(relaxed.bound, goal.each)
@@ -42,15 +42,18 @@ export function leastCost(
     if (packing === undefined) return
     const cost = costOf(goal, packing, unplacedCounts(problem, packing))
     if (cost < best.cost) best = { packing, cost }
+    else if (cost === best.cost) best = { packing: betterPacking(problem, best.packing, packing), cost }
   }
-  if (best.cost > lowerBound && depth === 0) offer(dive(highs, problem, goal, relaxed, finish))
+  for (const style of reach === wholeTask ? diveStyles : []) {
+    if (best.cost > lowerBound) offer(dive(highs, problem, goal, relaxed, style, finish))
+  }
   if (best.cost > lowerBound) {
     offer(searchWhole(highs, problem, goal, relaxed.patterns, best.cost, nodesOfFirstSearch).packing)
   }
   while (best.cost > lowerBound && relaxed.bound !== undefined) {
-    const patterns = patternsWorthwhile(problem, goal, relaxed, relaxed.bound, best.cost)
+    const patterns = patternsWorthwhile(problem, goal, relaxed, relaxed.bound, best.cost, reach)
     if (patterns === undefined) break
-    const found = searchWhole(highs, problem, goal, patterns, best.cost, nodesOfFullSearch)
+    const found = searchWhole(highs, problem, goal, patterns, best.cost, reach.nodes)
     const before = best.cost
     offer(found.packing)
     if (found.ended) return { packing: best.packing, lowerBound: best.cost }
@@ -101,18 +104,19 @@ function patternsWorthwhile(
   prices: Pick<Relaxed, 'itemPrices' | 'binPrices'>,
   bound: number,
   cost: number,
+  reach: typeof wholeTask,
 ): Pattern[] | undefined {
   const scale = scaleOf(goal)
   const gain = (cost - goal.each - bound) / scale + 1e-6
   const patterns: Pattern[] = []
-  const budget = { steps: stepsToFindThem }
+  const budget = { steps: reach.steps }
   for (const [bin, { capacity }] of problem.bins.entries()) {
     const candidates = byWorth(pricedCandidates(problem, prices.itemPrices, capacity))
     const least = (goal.binCosts[bin] ?? 0) / scale - (prices.binPrices[bin] ?? 0) - gain
     const complete = searchFills(
       capacity,
       candidates,
-      () => (patterns.length > mostPatterns ? Number.POSITIVE_INFINITY : least),
+      () => (patterns.length > reach.patterns ? Number.POSITIVE_INFINITY : least),
       (counts, _value, rest) => {
         // One that still has room for a piece is part of a full one that is worth no less.
         const full = candidates.every(({ size, limit }, at) => size > rest || (counts[at] ?? 0) >= limit)
@@ -120,7 +124,7 @@ function patternsWorthwhile(
       },
       budget,
     )
-    if (!complete || patterns.length > mostPatterns) return undefined
+    if (!complete || patterns.length > reach.patterns) return undefined
   }
   return patterns
 }
