@@ -16,6 +16,7 @@ import { notebookTitle } from '../../lib/words/labels.ts'
 import { drawingWords } from '../../lib/words/summary/drawingWords.ts'
 import { summaryContent } from '../../lib/words/summary/summaryContent.ts'
 import { largeNotebook } from './largeNotebook.ts'
+import { takeoffRows } from './takeoffBench.ts'
 
 // npm run bench: every figure against its limit, as ratios of times measured in one run. Nothing here is a test: a busy
 // machine is not a fault of the program. A figure over its limit is printed as such and makes the exit status 1.
@@ -117,7 +118,7 @@ async function paperRows(): Promise<Row[]> {
   return [{ what, figure: wholeTime / bareTime, limit: 2, unit: 'times' }]
 }
 
-const rows = [...(await statementRows()), ...(await paperRows())]
+const rows = [...(await statementRows()), ...(await takeoffRows(median)), ...(await paperRows())]
 for (const { what, figure, limit, unit } of rows) {
   const verdict = figure <= limit ? 'within' : 'OVER'
   console.log(`${verdict.padEnd(7)} ${figure.toFixed(2)} ${unit} (limit ${limit}): ${what}`)
