@@ -60,6 +60,7 @@ export function lowestTerms(value: Ratio): Ratio {
   while (right !== 0n && (left > safe || right > safe)) [left, right] = [right, left % right]
   let [high, low] = [Number(left), Number(right)]
   while (low !== 0) [high, low] = [low, high % low]
+  if (right !== 0n && high === 1) return value
   const divisor = right === 0n ? left : BigInt(high)
   return { over: value.over / divisor, under: value.under / divisor }
 }

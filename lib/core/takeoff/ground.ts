@@ -58,7 +58,7 @@ export function groundOf(stations: readonly Station[]): Ground {
 
 /** The same place is asked for again and again: for the post, its height, its limits. */
 function remembered(worked: (at: Millimetres) => Millimetres): (at: Millimetres) => Millimetres {
-  const known = new WeakMap<Millimetres, Millimetres>()
+  const known = new Map<Millimetres, Millimetres>()
   return (at) => {
     const value = known.get(at) ?? worked(at)
     known.set(at, value)
