@@ -1,24 +1,14 @@
 export type StatusKind = 'agreed' | 'open' | 'changed'
 
-/** Each standing has a shape of its own: a closed ring with a tie, a gap in the ring, a ring struck through. */
+/** Each standing is a bay of fence: two posts alone, two posts with rails, and a rail that no longer meets its post. */
 function glyphOf(kind: StatusKind) {
   switch (kind) {
     case 'agreed':
-      return (
-        <>
-          <circle cx={8} cy={8} r={6.5} className="status-filled" />
-          <path d="M4.8 8.3 L7.2 10.6 L11.2 5.6" className="status-cut" />
-        </>
-      )
+      return <path d="M3 1.5 V14.5 M13 1.5 V14.5 M3 5 H13 M3 10.5 H13" className="status-line" />
     case 'open':
-      return <path d="M8 1.5 A6.5 6.5 0 1 0 14.5 8" className="status-line" />
+      return <path d="M3 1.5 V14.5 M13 1.5 V14.5" className="status-line" />
     case 'changed':
-      return (
-        <>
-          <path d="M8 1.2 L14.8 8 L8 14.8 L1.2 8 Z" className="status-line" />
-          <path d="M8 1.2 L14.8 8 L8 14.8 Z" className="status-filled" />
-        </>
-      )
+      return <path d="M3 1.5 V14.5 M13 1.5 V14.5 M3 5 L10 9.5" className="status-line" />
   }
 }
 

@@ -12,3 +12,8 @@ export function held<Value>(value: Value): Result<Value> {
 export function refused<Value = never>(...faults: readonly Fault[]): Result<Value> {
   return { ok: false, faults }
 }
+
+/** The same for a list of any length: a hostile file has more faults than a call can have arguments. */
+export function refusedAll<Value = never>(faults: readonly Fault[]): Result<Value> {
+  return { ok: false, faults }
+}

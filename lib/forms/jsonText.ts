@@ -1,7 +1,7 @@
 /** What a scan of JSON text finds that JSON.parse does not tell. */
 export type JsonScan = {
   /** Paths of keys that stand twice in one object, at the later place, in the order of the text. */
-  readonly doubledKeys: readonly string[]
+  readonly doubledKeys: readonly { readonly path: string; readonly key: string }[]
   /** How many lists and objects lie inside one another at the deepest place. */
   readonly depth: number
   /** Whether a string holds half of a surrogate pair, which no UTF-8 text can carry (RFC 8785 refuses it). */
@@ -23,7 +23,7 @@ const [openObject, closeObject, openList, closeList] = [0x7b, 0x7d, 0x5b, 0x5d]
  */
 export function scanJson(text: string): JsonScan {
   const levels: Level[] = []
-  const doubledKeys: string[] = []
+  const doubledKeys: { path: string; key: string }[] = []
   let depth = 0
   let halfCharacter = false
   let endlessNumber = false
@@ -51,7 +51,10 @@ export function scanJson(text: string): JsonScan {
       keyExpected = false
       level.key = value
       if (level.keys.has(value))
-        doubledKeys.push(pathText(levels.map(({ keys, key, index }) => (keys ? key : index))))
+        doubledKeys.push({
+          path: pathText(levels.map(({ keys, key, index }) => (keys ? key : index))),
+          key: value,
+        })
       level.keys.add(value)
     } else if (character >= digitZero && character <= digitNine) {
       const figures = numberAt(text, position)

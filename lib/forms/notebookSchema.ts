@@ -181,7 +181,14 @@ function buildSchema(currency: string, digits: number, unknownKeys: UnknownKeys)
     buildUp: takeOff.gateBuildUp.optional(),
   })
   const struck = object({ on: date(false), by: house, why: text }).optional()
-  const note = { date: date(false), for: text, note: text, struck, household: house }
+  const note = {
+    date: date(false),
+    for: text,
+    note: text,
+    enteredBy: choice(['a', 'b']),
+    struck,
+    household: house,
+  }
   const ofMoney = contributionKinds.filter((kind) => kind !== 'hours')
   const contribution = z.discriminatedUnion('kind', [
     object({

@@ -1,7 +1,7 @@
 import type { Notebook } from '../core/agreement/notebook.ts'
 import { currencyDigits } from '../core/amounts/currency.ts'
 import { type Fault, type FaultFacts, wholeFile } from '../core/faults.ts'
-import { held, type Result, refused } from '../core/result.ts'
+import { held, type Result, refused, refusedAll } from '../core/result.ts'
 import { nothingAsked, placesOf, shareItem } from '../core/shares/itemShares.ts'
 import { issueFault } from './issueFault.ts'
 import { joinPath, pathText, scanJson } from './jsonText.ts'
@@ -57,13 +57,7 @@ function parse(text: string): Result<unknown> {
   if (scan.endlessNumber)
     return refused(whole({ kind: 'not-json', detail: 'a number in it is too large to be kept' }))
   if (scan.doubledKeys.length > 0) {
-    return refused(
-      ...scan.doubledKeys.map((path) => ({
-        path,
-        kind: 'key-twice' as const,
-        key: path.split('.').at(-1) ?? '',
-      })),
-    )
+    return refusedAll(scan.doubledKeys.map(({ path, key }) => ({ path, kind: 'key-twice', key })))
   }
   return held(document)
 }
@@ -72,8 +66,8 @@ function parse(text: string): Result<unknown> {
 export function readDocument(document: unknown): Result<ReadNotebook> {
   if (!isObject(document)) return refused(whole({ kind: 'not-a', what: 'object', found: shown(document) }))
   const heading = headingFaults(document)
-  if (heading.length > 0) return refused(...heading)
-  const currency = String(document.currency)
+  if (heading.length > 0) return refusedAll(heading)
+  const currency = currencyOf(document)
   const digits = currencyDigits(currency)
   const read = notebookSchema(currency, digits ?? 6, 'keep').safeParse(document)
   const faults = [
@@ -84,7 +78,7 @@ export function readDocument(document: unknown): Result<ReadNotebook> {
     ...idFaults(document),
   ]
   if (faults.length > 0)
-    return refused(...inFileOrder([...faults, ...shareFaultsElsewhere(document, faults)], document))
+    return refusedAll(inFileOrder([...faults, ...shareFaultsElsewhere(document, faults)], document))
   return held({ document, notebook: read.data as unknown as Notebook })
 }
 
@@ -95,6 +89,11 @@ function headingFaults(document: NotebookDocument): Fault[] {
   if (document.version !== 1)
     faults.push({ path: 'version', kind: 'wrong-version', found: shown(document.version ?? '') })
   return faults
+}
+
+/** '' where it is no text: then no currency is known by it. */
+function currencyOf(document: NotebookDocument): string {
+  return typeof document.currency === 'string' ? document.currency : ''
 }
 
 function currencyFault(found: unknown): Fault {
@@ -114,10 +113,12 @@ function idFaults(document: NotebookDocument): Fault[] {
       known.add(id)
     })
   }
+  // Enough to show what an id looks like; a file with a thousand items would repeat them all in each fault.
+  const firstKnown = [...known].slice(0, 12)
   listOf(document.contributions).forEach((entry, index) => {
     const id = isObject(entry) ? entry.for : undefined
     if (typeof id !== 'string' || id === '' || known.has(id)) return
-    faults.push({ path: `contributions[${index}].for`, kind: 'id-unknown', id, known: [...known] })
+    faults.push({ path: `contributions[${index}].for`, kind: 'id-unknown', id, known: firstKnown })
   })
   return faults
 }
@@ -127,13 +128,15 @@ function idFaults(document: NotebookDocument): Fault[] {
  * an item is tried alone, in a notebook of nothing else.
  */
 function shareFaultsElsewhere(document: NotebookDocument, faults: readonly Fault[]): Fault[] {
-  const digits = currencyDigits(String(document.currency))
+  const currency = currencyOf(document)
+  const digits = currencyDigits(currency)
   if (digits === undefined) return []
+  const atFault = new Set(faults.map((fault) => /^(?:sections|gates|common)\[[0-9]+\]/.exec(fault.path)?.[0]))
   const found: Fault[] = []
   for (const list of ['sections', 'gates', 'common']) {
     listOf(document[list]).forEach((item, index) => {
       const path = joinPath(list, index)
-      if (faults.some((fault) => fault.path.startsWith(`${path}.`) || fault.path === path)) return
+      if (atFault.has(path)) return
       const alone = {
         format: 'mearing-notebook',
         version: 1,
@@ -141,7 +144,7 @@ function shareFaultsElsewhere(document: NotebookDocument, faults: readonly Fault
         households: { a: {}, b: {} },
         [list]: [item],
       }
-      const read = notebookSchema(String(document.currency), digits, 'keep').safeParse(alone)
+      const read = notebookSchema(currency, digits, 'keep').safeParse(alone)
       const place = read.success ? placesOf(read.data as unknown as Notebook)[0] : undefined
       const shared = place && shareItem({ ...place, path }, digits, nothingAsked)
       if (shared && !shared.ok) found.push(...shared.faults)
@@ -155,7 +158,7 @@ function shareFaultsElsewhere(document: NotebookDocument, faults: readonly Fault
  * while there are any.
  */
 export function unknownKeys(document: NotebookDocument): string[] {
-  const currency = String(document.currency)
+  const currency = currencyOf(document)
   const strict = notebookSchema(currency, currencyDigits(currency) ?? 0, 'find').safeParse(document)
   return (strict.error?.issues ?? []).flatMap((issue) =>
     issue.code === 'unrecognized_keys' ? issue.keys.map((key) => pathText([...issue.path, key])) : [],

@@ -66,6 +66,8 @@ function signaturePiece(
   const height = Math.max(y + padding, first ? drawnBox.height + 2 * padding : 0)
   const x = width - drawnBox.width - padding
   const signed = block.state.kind === 'signed'
+  // Whoever signed by typed name alone left nothing out: an empty box would look like a missing signature.
+  const boxed = !signed || (block.state.kind === 'signed' && (block.state.drawing ?? '') !== '')
   return {
     height,
     before: first ? 8 : 0,
@@ -74,7 +76,7 @@ function signaturePiece(
       { kind: 'polygon', points: box(0, 0, width, height), stroke: { ink: 'rule', width: 0.8 } },
       ...patternMarks(block.household, height),
       ...texts,
-      ...(first
+      ...(first && boxed
         ? [
             {
               kind: 'polygon' as const,

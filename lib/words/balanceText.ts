@@ -1,3 +1,4 @@
+import type { Result } from '../core/result.ts'
 import type { Statement } from '../core/shares/statement.ts'
 import { moneyWords } from './money.ts'
 import type { ShareNames } from './shareText.ts'
@@ -8,12 +9,32 @@ export function balanceSentences(statement: Statement, names: ShareNames): reado
   const { outstanding, transfer } = statement
   return [
     outstanding > 0n
-      ? `Nobody has met ${money(outstanding)} of the whole yet.`
+      ? `${money(outstanding)} of the whole has not been given by anyone yet.`
       : outstanding < 0n
         ? `Together you have given ${money(-outstanding)} more than the plan asks for.`
         : 'Together you have given what the plan asks for.',
     transfer
       ? `One payment evens the two as things stand: ${names[transfer.from]} pays ${money(transfer.amount)} to ${names[transfer.to]}.`
       : 'No payment between you is needed as things stand.',
+  ]
+}
+
+/** Which figures the books are held against, and what an unsigned draft would ask instead. */
+export function standingOfBooks(
+  signed: number | undefined,
+  draft: Result<Statement> | undefined,
+  names: ShareNames,
+): readonly string[] {
+  if (signed === undefined) {
+    return ['Nothing is signed yet: these are the figures of the draft, and they bind nobody.']
+  }
+  const held = `These are the figures of revision ${signed}, as all have signed it.`
+  if (draft === undefined) return [held]
+  if (!draft.ok) return [held, 'The draft has been changed since; its shares can’t be worked out yet.']
+  const { asked, currency } = draft.value
+  const money = (minor: bigint) => moneyWords(minor, currency)
+  return [
+    held,
+    `The draft has been changed since. It would ask ${names.a} for ${money(asked.a)} and ${names.b} for ${money(asked.b)}, but only once all have signed it.`,
   ]
 }

@@ -21,7 +21,7 @@ export function faultText(fault: FaultFacts): string {
     case 'needed':
       return fault.allowed ? `Needed: one of ${listed(fault.allowed)}.` : `Needed: ${describe[fault.what]}.`
     case 'not-a':
-      return `${fault.found} stands here; it has to be ${describe[fault.what]}.`
+      return `${fault.found} stands here; it has to be ${describe[fault.what]}${quotedKinds.has(fault.what) ? ', in quotation marks' : ''}.`
     case 'not-one-of':
       return `${quoted(fault.found)} is not known here; use one of ${listed(fault.allowed)}.`
     case 'number-form':
@@ -76,17 +76,20 @@ export function faultText(fault: FaultFacts): string {
 
 const describe: Readonly<Record<ValueKind, string>> = {
   text: 'a text',
-  number: 'a number in quotation marks, such as "14" or "0.385"',
-  money: 'an amount of money in quotation marks, such as "120"',
-  percent: 'a percentage from 0 to 100 in quotation marks, such as "33.3333"',
-  length: 'a length with its unit in quotation marks, such as "6 ft" or "1.83 m"',
-  date: 'a day written year-month-day, such as "2027-04-30"',
+  number: 'a number, such as 14 or 0.385',
+  money: 'an amount of money, such as 120',
+  percent: 'a percentage from 0 to 100, such as 33.3333',
+  length: 'a length with its unit, such as 6 ft or 1.83 m',
+  date: 'a day written year-month-day, such as 2027-04-30',
   household: '"a" or "b"',
   'yes-or-no': 'true or false',
   list: 'a list',
   object: 'an object',
   choice: 'one of the known words',
 }
+
+/** Figures stand in the file as text, so that they read as they were typed. */
+const quotedKinds: ReadonlySet<ValueKind> = new Set(['number', 'money', 'percent', 'length', 'date'])
 
 const weightWords: Readonly<Record<'length' | 'use' | 'benefit', string>> = {
   length: 'by length',

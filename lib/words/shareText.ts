@@ -75,7 +75,7 @@ function partClause(part: PotPart, names: ShareNames): string {
     case 'equal':
       return 'is halved'
     case 'percent':
-      return `is asked ${principle.a} percent of ${names.a} and ${principle.b} percent of ${names.b}`
+      return `is asked of ${names.a} at ${principle.a} percent and of ${names.b} at ${principle.b} percent`
     case 'one':
       return `is asked of ${names[principle.household]}`
     case 'length':

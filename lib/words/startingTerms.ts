@@ -41,7 +41,7 @@ export const startingTopics: readonly StartingTopic[] = [
       },
       {
         label: 'Each owns what stands on its land',
-        text: 'Each household owns and keeps up what stands on its own land, whoever paid for it. What stands on the line belongs to both.',
+        text: 'Each household owns and keeps up what stands on its own land, whoever paid for it. What stands on the line belongs to both households. What the pages of the sections and gates say otherwise goes first.',
       },
     ],
     caution:
@@ -96,7 +96,7 @@ export const startingTopics: readonly StartingTopic[] = [
     wordings: [
       {
         label: 'Shared, material kept by whoever removes it',
-        text: 'The old fence belongs to both households. Both agree that it comes down. Whoever takes it down keeps its material, and takes the old footings out to a depth of 2 ft.',
+        text: 'The old fence belongs to both households. Both agree that it comes down. Whoever takes it down keeps its material, save what this notebook counts as a credit, and takes the old footings out to a depth of 2 ft.',
       },
       {
         label: 'Belongs to one household',

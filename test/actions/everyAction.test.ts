@@ -98,7 +98,8 @@ const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
     changes: ['Notebook'],
   },
   'app/notebook/server/bookActions.ts#takeEntryBack': {
-    sends: async (id) => [{}, await takeBackForm(id, 0)],
+    // Each household takes back an entry that it wrote: the first of a, the fourth of b.
+    sends: async (id, household) => [{}, await takeBackForm(id, household === 'a' ? 0 : 3)],
     ...bothTo('/money'),
     changes: ['Notebook'],
   },

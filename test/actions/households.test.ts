@@ -104,7 +104,13 @@ describe.each([
     const given = { household: other, kind: 'cash', amount: '12.50', date: '2027-04-01', struck }
     await outcomeOf(() => loosely(enterContribution)(id, 'new', given, other))
     const entered = (await documentOf(id)).contributions as Record<string, unknown>[]
-    expect(entered.at(-1)).toEqual({ household: other, kind: 'cash', amount: '12.50', date: '2027-04-01' })
+    expect(entered.at(-1)).toEqual({
+      household: other,
+      kind: 'cash',
+      amount: '12.50',
+      date: '2027-04-01',
+      enteredBy: own,
+    })
 
     const form = withFields(await takeBackForm(id, entered.length - 1), {
       ...forTheOther(other),

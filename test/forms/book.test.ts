@@ -4,7 +4,7 @@ import { readDocument } from '../../lib/forms/readNotebook.ts'
 import { documentWith } from '../core/madeNotebook.ts'
 
 const cash = { household: 'a', kind: 'cash', amount: '5.00', date: '2027-03-02' }
-const struck = { on: '2027-03-04', by: 'b' as const, why: 'entered twice' }
+const struck = { on: '2027-03-04', by: 'a' as const, why: 'entered twice' }
 const withBook = (...contributions: unknown[]) => documentWith({ contributions })
 
 describe('a new entry in the book', () => {
@@ -28,6 +28,12 @@ describe('a new entry in the book', () => {
     ])
   })
 
+  test('says who wrote it, whatever the form says', () => {
+    const [entry] = addContribution(documentWith(), { ...cash, enteredBy: 'a' }, 'b')
+      .contributions as unknown[]
+    expect(entry).toEqual({ ...cash, enteredBy: 'b' })
+  })
+
   test('cannot be one that was taken back already', () => {
     expect(addContribution(documentWith(), { ...cash, struck }).contributions).toEqual([cash])
   })
@@ -41,6 +47,17 @@ describe('a new entry in the book', () => {
 
 describe('taking an entry back', () => {
   const always = () => true
+
+  test('is for the household that wrote it, whichever household it is of', () => {
+    const written = withBook({ ...cash, enteredBy: 'b' })
+    expect(strikeContribution(written, 0, { ...struck, by: 'a' }, always)).toBeUndefined()
+    expect(strikeContribution(written, 0, { ...struck, by: 'b' }, always)).toBeDefined()
+  })
+
+  test('is for the household it is of, where the file does not say who wrote it', () => {
+    expect(strikeContribution(withBook(cash), 0, { ...struck, by: 'b' }, always)).toBeUndefined()
+    expect(strikeContribution(withBook(cash), 0, { ...struck, by: 'a' }, always)).toBeDefined()
+  })
 
   test('leaves it in the book, with who, when and why', () => {
     const after = strikeContribution(withBook(cash, cash), 1, struck, always)

@@ -123,7 +123,7 @@ test('pay the difference with each other principle inside still reads as a sente
   const inside: [unknown, string][] = [
     [
       { principle: 'percent', a: '30', b: '70' },
-      'the $100.00 above it is asked 30 percent of no. 12 and 70 percent of no. 14.',
+      'the $100.00 above it is asked of no. 12 at 30 percent and of no. 14 at 70 percent.',
     ],
     [
       { principle: 'length', a: '1 ft', b: '3 ft' },
@@ -167,7 +167,7 @@ describe('the balance in words', () => {
 
   test('while bills are open', () => {
     expect(words()).toEqual([
-      'Nobody has met $900.00 of the whole yet.',
+      '$900.00 of the whole has not been given by anyone yet.',
       'No payment between you is needed as things stand.',
     ])
   })

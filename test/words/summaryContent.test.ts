@@ -172,16 +172,16 @@ describe('the summary of the example', () => {
   })
 
   test('says the setback along each section from the stations, by straight lines between them', () => {
-    // Section 4 lies between the stations at 84 ft (3 in) and 112 ft (1 in); gate 4, at 122 ft, halfway between 1 in on
-    // one side and 1 1/2 in on the other: 1 − 2.5/2 = −1/4 in.
+    // Section 4 lies between the stations at 84 ft (1 in) and 112 ft (2 in), both on no. 14's land; gate 4, at 122 ft,
+    // halfway between 2 in and 1 1/2 in: 1 3/4 in. Section 3 crosses the line, from 4 in on one side to 1 in on the other.
     expect(words(content)).toContain(
-      'The middle of the fence stands from 1 in to 3 in off the line, on the land of no. 12.',
+      'The middle of the fence stands from 1 in to 2 in off the line, on the land of no. 14.',
     )
     expect(words(content)).toContain(
-      'The middle of the gate stands 1/4 in off the line, on the land of no. 14.',
+      'The middle of the gate stands 1 3/4 in off the line, on the land of no. 14.',
     )
     expect(words(content)).toContain(
-      'on both sides of the line in turn: up to 1 1/2 in on the land of no. 14, and up to 1 in on the land of no. 12',
+      'on both sides of the line in turn: up to 1 in on the land of no. 14, and up to 4 in on the land of no. 12',
     )
   })
 

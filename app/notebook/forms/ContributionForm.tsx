@@ -37,7 +37,12 @@ export function ContributionForm({
       <Shown path="kind" is="hours">
         <FieldLine>
           <FigureField path="hours" label="Hours" suffix="h" />
-          <FigureField path="rate" label="Rate an hour" suffix={names.currency} />
+          <FigureField
+            path="rate"
+            label="Rate an hour"
+            suffix={names.currency}
+            hint="Without a rate the hours are worth nothing in money."
+          />
         </FieldLine>
       </Shown>
       <Shown path="kind" is={contributionKinds.filter((kind) => kind !== 'hours')}>

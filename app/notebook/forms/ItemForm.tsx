@@ -124,7 +124,7 @@ function GateFields({ names }: { names: FormNames }) {
       <TextField
         path="opens"
         label="Opens"
-        hint="Such as “toward household a”. A gate should not swing over a neighbour’s path or a footway."
+        hint={`Such as “toward ${names.a}”. A gate should not swing over a neighbour’s path or a footway.`}
       />
       <FieldLine>
         <TextField path="latch" label="Latch" />

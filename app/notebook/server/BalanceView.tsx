@@ -1,14 +1,15 @@
-import { balanceSentences } from '../../../lib/words/balanceText.ts'
+import { balanceSentences, standingOfBooks } from '../../../lib/words/balanceText.ts'
 import { faultText } from '../../../lib/words/faultText.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
 import { shareNames } from '../../../lib/words/shareText.ts'
 import { FigureTable } from '../../ui/FigureTable.tsx'
 import { Panel } from '../../ui/Panel.tsx'
+import { booksFigures } from './booksFigures.ts'
 import type { Opened } from './opened.ts'
 
-/** Asked, promised, given and left to give, and the one payment that evens the two. */
+/** Asked, promised, given and left to give, and the one payment that evens the two: by what was signed, once it was. */
 export function BalanceView({ opened }: { opened: Opened }) {
-  const { notebook, statement } = opened
+  const { notebook, statement, signed, draft } = booksFigures(opened)
   const names = shareNames(notebook)
   if (!statement.ok) {
     return (
@@ -29,10 +30,13 @@ export function BalanceView({ opened }: { opened: Opened }) {
   ]
   return (
     <Panel heading="Where you stand">
+      {standingOfBooks(signed, draft, names).map((sentence) => (
+        <p key={sentence}>{sentence}</p>
+      ))}
       <FigureTable
         caption="Asked, promised and given"
         columns={[
-          { label: '' },
+          { label: 'What' },
           { label: names.a, figures: true },
           { label: names.b, figures: true },
           { label: 'Both', figures: true },

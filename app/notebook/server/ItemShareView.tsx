@@ -27,8 +27,9 @@ export function ItemShareView({ item, names }: { item: ItemShares; names: ShareN
       ))}
       {item.hours.hours > 0n ? (
         <p>
-          <strong>Hours.</strong> {hoursText(item.hours.hours)} in all; {hoursText(item.hours.a)} are asked of{' '}
-          {names.a} and {hoursText(item.hours.b)} of {names.b}.
+          <strong>Hours.</strong> {hoursText(item.hours.hours)} are planned. By the same shares{' '}
+          {hoursText(item.hours.a)} of them fall to {names.a} and {hoursText(item.hours.b)} to {names.b}; it
+          is the same labour as above, counted in hours.
         </p>
       ) : null}
       {gifts.a > 0n || gifts.b > 0n ? (

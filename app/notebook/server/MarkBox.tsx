@@ -16,11 +16,7 @@ export function StandingStatus({ standing, opened }: { standing: Standing; opene
   const [only] = marked
   if (only) return <Status kind="open" text={`Agreed by ${householdName(opened.notebook, only)} alone`} />
   const changed = standing.lastChange?.before !== undefined && standing.lastChange?.before !== null
-  return changed ? (
-    <Status kind="changed" text="Changed, needs both marks" />
-  ) : (
-    <Status kind="open" text="Open" />
-  )
+  return changed ? <Status kind="changed" text="Changed, not agreed" /> : <Status kind="open" text="Open" />
 }
 
 /** Both marks of an item, the household's own to set or take, and what last changed in it. */

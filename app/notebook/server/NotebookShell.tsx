@@ -1,4 +1,6 @@
 import type { ReactNode } from 'react'
+import { clashes } from '../../../lib/core/boundary/clashes.ts'
+import { clashText } from '../../../lib/words/clashText.ts'
 import { faultText } from '../../../lib/words/faultText.ts'
 import { householdName, notebookTitle } from '../../../lib/words/labels.ts'
 import { whatThisIs } from '../../../lib/words/standingTexts.ts'
@@ -6,6 +8,7 @@ import { NotebookFrame } from '../../ui/NotebookFrame.tsx'
 import { type OpenMatter, OpenMatters } from '../../ui/OpenMatters.tsx'
 import { agreedByBoth, type Opened } from './opened.ts'
 import { notebookPages } from './pages.ts'
+import { draftDiffers, type FrozenRevision } from './standingRevision.ts'
 
 /** The frame of every notebook page, with what is still open. `page` is the last part of the address, '' for The line. */
 export function NotebookShell({
@@ -19,6 +22,7 @@ export function NotebookShell({
 }) {
   const { notebook, notebookId, household } = opened
   const home = `/notebook/${notebookId}`
+  const [newest] = opened.revisions
   return (
     <NotebookFrame
       title={notebookTitle(notebook)}
@@ -27,7 +31,7 @@ export function NotebookShell({
       household={household}
       householdName={householdName(notebook, household)}
       nav={notebookPages(notebookId)}
-      notices={<OpenMatters items={openMatters(opened)} />}
+      notices={<OpenMatters items={openMatters(opened, newest)} />}
       footer={whatThisIs}
     >
       {children}
@@ -36,7 +40,7 @@ export function NotebookShell({
 }
 
 /** What is open, most pressing first; every page shows it. */
-function openMatters(opened: Opened): OpenMatter[] {
+function openMatters(opened: Opened, newest: FrozenRevision | undefined): OpenMatter[] {
   const { notebook, notebookId, shared, statement, standings, household, unknownKeys } = opened
   const home = `/notebook/${notebookId}`
   const faults = shared.faults.length > 0 ? shared.faults : statement.ok ? [] : statement.faults
@@ -44,6 +48,8 @@ function openMatters(opened: Opened): OpenMatter[] {
   const mine = open.filter((standing) => standing.markedAt[household] === undefined).length
   const checks = notebook.checks.filter((check) => !check.done)
   return [
+    ...signingMatters(opened, newest),
+    ...clashes(notebook).map((clash) => ({ text: clashText(notebook, clash), href: home })),
     ...faults.map((fault) => ({
       text: `Shares can’t be worked out yet: ${faultText(fault)}`,
       href: faultPage(opened, fault.path),
@@ -77,6 +83,26 @@ function openMatters(opened: Opened): OpenMatter[] {
           },
         ]
       : []),
+  ]
+}
+
+/** Whose signature is awaited, and that a change belongs to the next revision. */
+function signingMatters(opened: Opened, newest: FrozenRevision | undefined): OpenMatter[] {
+  if (!newest) return []
+  const { revision, stillToSign } = newest
+  const href = `/notebook/${opened.notebookId}/sign`
+  const mine = stillToSign.filter((place) => place.household === opened.household)
+  const awaited = mine.map((place) => ({
+    text: `Revision ${revision.number} waits for the signature of ${place.name}`,
+    href,
+  }))
+  if (!draftDiffers(opened, newest)) return awaited
+  return [
+    ...awaited,
+    {
+      text: `Changed since revision ${revision.number}: what you change now belongs to the next revision`,
+      href,
+    },
   ]
 }
 

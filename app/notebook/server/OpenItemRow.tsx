@@ -12,7 +12,7 @@ export function OpenItemRow({ opened, standing }: { opened: Opened; standing: St
   const { item, fingerprint, markedAt } = standing
   const title = itemTitle(item)
   return (
-    <li className="item-row">
+    <li className="open-item">
       <div className="item-row-text">
         <Link href={pageOfItem(notebookId, item.key, item.kind)} prefetch={false}>
           {title}

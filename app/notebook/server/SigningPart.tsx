@@ -46,26 +46,6 @@ export function SigningPart({ opened, frozen }: { opened: Opened; frozen: Frozen
           ))}
         </ul>
       </Panel>
-      <Panel heading="Take your copy">
-        <p>
-          Keep both files yourself. The hash in them shows later that nothing was changed; it does not show
-          who signed.
-        </p>
-        <div className="button-row">
-          <ButtonLink href={`${home}/summary.pdf?revision=${revision.number}`} weight="main" download>
-            Summary, revision {revision.number} (PDF)
-          </ButtonLink>
-          <ButtonLink href={`${home}/agreement.json?revision=${revision.number}`} download>
-            Agreement as signed (JSON)
-          </ButtonLink>
-          <ButtonLink href={`${home}/notebook.json`} download>
-            Notebook file (JSON)
-          </ButtonLink>
-          <ButtonLink href={`${home}/ink.pdf?revision=${revision.number}`} download>
-            Page for signing in ink (PDF)
-          </ButtonLink>
-        </div>
-      </Panel>
       {mine.map((place) => {
         const intent = intentSentence(place, householdName(notebook, household))
         const bound = { revisionId: revision.id, sha256: revision.sha256, partyIndex: place.partyIndex }
@@ -87,6 +67,30 @@ export function SigningPart({ opened, frozen }: { opened: Opened; frozen: Frozen
           </Panel>
         )
       })}
+      <Panel heading="Take your copy">
+        <p>
+          Keep the summary and the notebook file yourself. The hash in them shows later that nothing was
+          changed; it does not show who signed.
+        </p>
+        <div className="button-row">
+          <ButtonLink
+            href={`${home}/summary.pdf?revision=${revision.number}`}
+            weight={mine.length === 0 ? 'main' : 'plain'}
+            download
+          >
+            Summary, revision {revision.number} (PDF)
+          </ButtonLink>
+          <ButtonLink href={`${home}/agreement.json?revision=${revision.number}`} download>
+            Agreement text (JSON)
+          </ButtonLink>
+          <ButtonLink href={`${home}/notebook.json`} download>
+            Notebook file (JSON)
+          </ButtonLink>
+          <ButtonLink href={`${home}/ink.pdf?revision=${revision.number}`} download>
+            Page for signing in ink (PDF)
+          </ButtonLink>
+        </div>
+      </Panel>
     </>
   )
 }

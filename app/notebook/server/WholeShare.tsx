@@ -19,7 +19,7 @@ export function WholeShare({ opened }: { opened: Opened }) {
       </Panel>
     )
   }
-  const { total, asked, beforeCaps, items } = statement.value
+  const { total, asked, beforeCaps, items, inMoney } = statement.value
   const money = (minor: bigint) => moneyWords(minor, notebook.currency)
   const hours = items.reduce((sum, item) => ({ a: sum.a + item.hours.a, b: sum.b + item.hours.b }), {
     a: 0n,
@@ -43,9 +43,15 @@ export function WholeShare({ opened }: { opened: Opened }) {
           {names.b}.
         </p>
       ) : null}
+      <p>
+        Goods and hours are part of it. If all goes as planned, {names.a} brings {money(inMoney.a)} of it in
+        money and {names.b} {money(inMoney.b)}
+        {inMoney.a < 0n || inMoney.b < 0n ? '; a minus is money that comes back' : ''}.
+      </p>
       {hours.a + hours.b > 0n ? (
         <p>
-          Hours asked: {hoursText(hours.a)} of {names.a}, {hoursText(hours.b)} of {names.b}.
+          By the same shares, {hoursText(hours.a)} of the planned hours fall to {names.a} and{' '}
+          {hoursText(hours.b)} to {names.b}.
         </p>
       ) : null}
     </Panel>

@@ -21,7 +21,7 @@ export async function enterContribution(
   const read = readDraft.safeParse(draft)
   if (!read.success) return refusedDraft
   const answer = await editDocument(notebookId, household, (document) => ({
-    next: addContribution(document, read.data),
+    next: addContribution(document, read.data, household),
     prefix: contributionPath(document),
   }))
   if ('saved' in answer) redirect(`/notebook/${notebookId}/money`)
@@ -56,5 +56,8 @@ export async function takeEntryBack(
     return struck === undefined ? { gone: true, message: '' } : { next: struck }
   })
   if ('saved' in answer) redirect(`/notebook/${notebookId}/money`)
-  return { refused: 'This entry was changed or taken back in the meantime. Load the page again.' }
+  return {
+    refused:
+      'This entry was changed or taken back in the meantime, or the other household wrote it. Load the page again.',
+  }
 }

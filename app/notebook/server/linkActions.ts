@@ -33,7 +33,8 @@ export async function forgetNewLink(
 ): Promise<PressAnswer> {
   await requireHousehold(notebookId)
   await clearNewLinkCookie(notebookId)
-  redirect(`/notebook/${notebookId}`)
+  // Whoever started the notebook still has somebody to invite, which is done on the same page.
+  redirect((await hasLink(notebookId, 'b')) ? `/notebook/${notebookId}` : `/notebook/${notebookId}/links`)
 }
 
 /** Replaces the household's own link, and lets this browser in by the new one. */

@@ -17,6 +17,7 @@ import { type Change, latestChanges } from '../../../lib/store/changes.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
 import { marksOf } from '../../../lib/store/marks.ts'
 import { findNotebook } from '../../../lib/store/notebooks.ts'
+import { type FrozenRevision, frozenRevisions } from './standingRevision.ts'
 
 /** One agreed item as it stands: who has marked it as it is now, and what last changed in it. */
 export type Standing = {
@@ -37,6 +38,8 @@ export type Opened = {
   readonly statement: Result<Statement>
   readonly standings: readonly Standing[]
   readonly unknownKeys: readonly string[]
+  /** Every revision that was put up for signing, newest first. */
+  readonly revisions: readonly FrozenRevision[]
 }
 
 /**
@@ -59,6 +62,7 @@ export const openNotebook = cache(async (notebookId: string): Promise<Opened> =>
     statement: statementOf(notebook),
     standings: await standingsOf(notebookId, document),
     unknownKeys: unknownKeys(document),
+    revisions: await frozenRevisions(notebookId, notebook),
   }
 })
 

@@ -123,7 +123,9 @@ export async function editDocument(
 export function fieldFault(fault: Fault, prefix: string): FieldFault {
   if (fault.path === wholeFile) return { path: '', message: `Nothing was changed. ${faultText(fault)}` }
   const path = fault.path.startsWith(prefix) ? fault.path.slice(prefix.length) : fault.path
-  return { path, message: faultText(fault) }
+  // The words of the file ("a", "b") are not those of the screen.
+  const unchosen = fault.kind === 'needed' && fault.allowed !== undefined
+  return { path, message: unchosen ? 'Needed: choose one of the answers.' : faultText(fault) }
 }
 
 /** Fills in what a conflict shows: the rows that differ, and who saved the other version when. */

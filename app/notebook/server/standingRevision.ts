@@ -2,9 +2,8 @@ import { agreementText } from '../../../lib/core/agreement/canonicalText.ts'
 import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
 import { type PartyPlace, partiesStillToSign } from '../../../lib/core/agreement/revision.ts'
 import { assert } from '../../../lib/core/assert.ts'
-import { readNotebook } from '../../../lib/forms/readNotebook.ts'
+import { type NotebookDocument, readNotebook } from '../../../lib/forms/readNotebook.ts'
 import { type Revision, revisionsOf, type Signature, signaturesOf } from '../../../lib/store/revisions.ts'
-import type { Opened } from './opened.ts'
 
 /** A revision as it was frozen, with its signatures. */
 export type FrozenRevision = {
@@ -17,18 +16,21 @@ export type FrozenRevision = {
   readonly outdated: boolean
 }
 
-/** Every revision of a notebook, newest first. */
-export async function frozenRevisions(opened: Opened): Promise<readonly FrozenRevision[]> {
-  const revisions = await revisionsOf(opened.notebookId)
-  return Promise.all(revisions.map((revision, index) => freeze(opened, revision, index > 0)))
+/** Every revision of a notebook, newest first. `current` is the notebook as it stands, for its books. */
+export async function frozenRevisions(
+  notebookId: string,
+  current: Notebook,
+): Promise<readonly FrozenRevision[]> {
+  const revisions = await revisionsOf(notebookId)
+  return Promise.all(revisions.map((revision, index) => freeze(current, revision, index > 0)))
 }
 
-async function freeze(opened: Opened, revision: Revision, outdated: boolean): Promise<FrozenRevision> {
+async function freeze(current: Notebook, revision: Revision, outdated: boolean): Promise<FrozenRevision> {
   const read = readNotebook(revision.canonicalText)
   assert(read.ok, 'only agreements that hold are frozen')
   const frozen = read.value.notebook
   // Books in another currency than the revision's (after an import) can't be held against it.
-  const contributions = frozen.currency === opened.notebook.currency ? opened.notebook.contributions : []
+  const contributions = frozen.currency === current.currency ? current.contributions : []
   const signatures = await signaturesOf(revision.id)
   return {
     revision,
@@ -40,6 +42,9 @@ async function freeze(opened: Opened, revision: Revision, outdated: boolean): Pr
 }
 
 /** Whether the draft says something else than the revision. */
-export function draftDiffers(opened: Opened, { revision }: FrozenRevision): boolean {
+export function draftDiffers(
+  opened: { readonly document: NotebookDocument },
+  { revision }: FrozenRevision,
+): boolean {
   return agreementText(opened.document) !== revision.canonicalText
 }

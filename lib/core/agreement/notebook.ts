@@ -204,6 +204,8 @@ export type Contribution = {
   readonly date: string
   readonly for: string
   readonly note: string
+  /** Who wrote the entry; empty where the file does not say. Only that household takes it back. */
+  readonly enteredBy: Household | ''
   /** Set when the entry was taken back: it stays in the book and counts as nothing. */
   readonly struck?: { readonly on: string; readonly by: Household; readonly why: string }
 }

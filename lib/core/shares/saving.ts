@@ -24,6 +24,10 @@ export function savingShare(
   if (twiceA >= 0n && twiceA <= 2n * pot) return held(ratio(twiceA, 2n))
   const household = twiceA < 0n ? 'a' : 'b'
   const twiceShare = household === 'a' ? twiceA : 2n * pot - twiceA
-  const share = `${moneyText((twiceShare - (twiceShare % 2n)) / 2n, context.digits)}`
+  // Half a minor unit can decide it, so the half is shown.
+  const share =
+    twiceShare % 2n === 0n
+      ? moneyText(twiceShare / 2n, context.digits)
+      : moneyText(twiceShare * 5n, context.digits + 1)
   return refused({ path: context.path, kind: 'saving-outside', household, share, pot: money(pot) })
 }

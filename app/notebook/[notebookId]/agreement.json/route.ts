@@ -9,7 +9,7 @@ export async function GET(
   { params }: { params: Promise<{ notebookId: string }> },
 ): Promise<Response> {
   const opened = await openNotebook((await params).notebookId)
-  const { revision } = (await askedRevision(opened, request)) ?? notFound()
+  const { revision } = askedRevision(opened, request) ?? notFound()
   return download(
     revision.canonicalText,
     fileName(opened.notebook.title, `-revision-${revision.number}.json`),

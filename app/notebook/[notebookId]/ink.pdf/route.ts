@@ -12,7 +12,7 @@ export async function GET(
   { params }: { params: Promise<{ notebookId: string }> },
 ): Promise<Response> {
   const opened = await openNotebook((await params).notebookId)
-  const frozen = (await askedRevision(opened, request)) ?? notFound()
+  const frozen = askedRevision(opened, request) ?? notFound()
   const { notebook, standing } = revisionSummary(frozen)
   if (standing.kind === 'draft') notFound()
   const pdf = await inkSigningPdf({

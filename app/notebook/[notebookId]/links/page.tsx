@@ -61,8 +61,8 @@ export default async function LinksPage({ params }: { params: Promise<{ notebook
         </Panel>
         <Panel heading="Your own link">
           <p>
-            If your link was lost or seen by somebody else, replace it. The old one stops working at once, in
-            every browser, this one aside.
+            If your link was lost or seen by somebody else, replace it. The old one stops working at once, and
+            every other browser that came in by it is out.
           </p>
           <PressForm
             action={replaceOwnLink.bind(null, notebookId)}
@@ -70,7 +70,11 @@ export default async function LinksPage({ params }: { params: Promise<{ notebook
             weight="grave"
             confirm="Replace your link? The old one and every browser that came in by it are out at once."
           />
-          <PressForm action={leave.bind(null, notebookId)} label="Leave the notebook in this browser" />
+          <PressForm
+            action={leave.bind(null, notebookId)}
+            label="Go out in this browser"
+            confirm="Go out? Only your private link lets you back in, so have it at hand."
+          />
         </Panel>
         {example ? (
           <Panel heading="This is the example">

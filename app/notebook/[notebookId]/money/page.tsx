@@ -1,18 +1,12 @@
-import { contributionAmount } from '../../../../lib/core/ledger/contributed.ts'
 import { placesOf } from '../../../../lib/core/shares/itemShares.ts'
-import { digitsOf } from '../../../../lib/core/shares/statement.ts'
-import { dayWords } from '../../../../lib/words/day.ts'
 import { itemTitle } from '../../../../lib/words/itemWords.ts'
-import { contributionWords, householdName } from '../../../../lib/words/labels.ts'
-import { moneyWords } from '../../../../lib/words/money.ts'
 import { shareNames } from '../../../../lib/words/shareText.ts'
-import { FigureTable } from '../../../ui/FigureTable.tsx'
 import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import { ContributionForm } from '../../forms/ContributionForm.tsx'
 import { BalanceView } from '../../server/BalanceView.tsx'
+import { BookEntry } from '../../server/BookEntry.tsx'
 import { enterContribution } from '../../server/bookActions.ts'
-import { EntryTools } from '../../server/EntryTools.tsx'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { openNotebook } from '../../server/opened.ts'
 
@@ -22,7 +16,6 @@ export default async function MoneyPage({ params }: { params: Promise<{ notebook
   const { notebookId } = await params
   const opened = await openNotebook(notebookId)
   const { notebook, household } = opened
-  const digits = digitsOf(notebook)
   const titles = new Map(
     placesOf(notebook).map(({ item, kind }) => [
       item.id,
@@ -60,34 +53,18 @@ export default async function MoneyPage({ params }: { params: Promise<{ notebook
           {entries.length === 0 ? (
             <p>Nothing has been entered yet.</p>
           ) : (
-            <FigureTable
-              caption="Entries, in the order in which they were made"
-              columns={[
-                { label: 'What was given' },
-                { label: 'By' },
-                { label: 'On' },
-                { label: 'For' },
-                { label: 'Worth', figures: true },
-                { label: 'Take back' },
-              ]}
-              rows={entries.map((entry, index) => [
-                <>
-                  {contributionWords[entry.kind]}
-                  {entry.kind === 'hours' ? ` (${entry.hours} h at ${entry.rate || 'no rate'})` : ''}
-                  {entry.note ? `: ${entry.note}` : ''}
-                </>,
-                householdName(notebook, entry.household),
-                dayWords(entry.date),
-                titles.get(entry.for) ?? 'the whole fence',
-                entry.struck
-                  ? 'taken back'
-                  : moneyWords(
-                      (entry.kind === 'refund' ? -1n : 1n) * contributionAmount(entry, digits),
-                      notebook.currency,
-                    ),
-                <EntryTools key={`tools ${entry.date}`} opened={opened} index={index} entry={entry} />,
-              ])}
-            />
+            <ol className="item-rows">
+              {entries.map((entry, index) => (
+                <BookEntry
+                  // biome-ignore lint/suspicious/noArrayIndexKey: an entry never moves in the book
+                  key={index}
+                  opened={opened}
+                  index={index}
+                  entry={entry}
+                  item={titles.get(entry.for) ?? 'the whole fence'}
+                />
+              ))}
+            </ol>
           )}
         </Panel>
       </Page>

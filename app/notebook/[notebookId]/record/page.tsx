@@ -6,14 +6,13 @@ import { Panel } from '../../../ui/Panel.tsx'
 import { replaceByFile } from '../../server/fileActions.ts'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { openNotebook } from '../../server/opened.ts'
-import { frozenRevisions } from '../../server/standingRevision.ts'
 
 export const metadata = { title: 'Record' }
 
 export default async function RecordPage({ params }: { params: Promise<{ notebookId: string }> }) {
   const { notebookId } = await params
   const opened = await openNotebook(notebookId)
-  const revisions = await frozenRevisions(opened)
+  const revisions = opened.revisions
   const home = `/notebook/${notebookId}`
   return (
     <NotebookShell opened={opened} page="record">

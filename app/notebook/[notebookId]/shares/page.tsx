@@ -56,8 +56,8 @@ export default async function SharesPage({ params }: { params: Promise<{ noteboo
         })}
         <Panel heading="Caps" id="caps">
           <p>
-            A cap is the most that a household has agreed to be asked for. What a share exceeds its cap by
-            moves to the other household.
+            A cap is the most that a household has agreed to be asked for, its goods and hours included. What
+            a share exceeds its cap by moves to the other household.
           </p>
           <MarkBox opened={opened} standing={standingOf(opened, 'caps')} back={`${home}/shares`} />
           <CapsForm

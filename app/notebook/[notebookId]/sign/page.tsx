@@ -7,7 +7,7 @@ import { openNotebook } from '../../server/opened.ts'
 import { PutUpPart } from '../../server/PutUpPart.tsx'
 import { SigningPart } from '../../server/SigningPart.tsx'
 import { SummaryView } from '../../server/SummaryView.tsx'
-import { draftDiffers, frozenRevisions } from '../../server/standingRevision.ts'
+import { draftDiffers } from '../../server/standingRevision.ts'
 import { draftSummary, revisionSummary } from '../../server/summaryOf.ts'
 
 export const metadata = { title: 'Sign' }
@@ -15,14 +15,19 @@ export const metadata = { title: 'Sign' }
 export default async function SignPage({ params }: { params: Promise<{ notebookId: string }> }) {
   const { notebookId } = await params
   const opened = await openNotebook(notebookId)
-  const [newest] = await frozenRevisions(opened)
+  const [newest] = opened.revisions
   const differs = newest === undefined || draftDiffers(opened, newest)
+  const home = `/notebook/${notebookId}`
   const summary = newest ? revisionSummary(newest) : draftSummary(opened)
   return (
     <NotebookShell opened={opened} page="sign">
       <Page
         title="Sign"
-        lead="Nothing binds anyone until both households have signed. Agreeing tonight and signing days later is the normal case."
+        lead={
+          newest?.stillToSign.length === 0
+            ? `Revision ${newest.revision.number} is signed by all parties of both households.`
+            : 'Nothing binds anyone until all parties of both households have signed. Agreeing tonight and signing days later is the normal case.'
+        }
       >
         {newest ? <SigningPart opened={opened} frozen={newest} /> : null}
         {newest && differs ? (
@@ -36,9 +41,15 @@ export default async function SignPage({ params }: { params: Promise<{ notebookI
             newest ? `The agreement, revision ${newest.revision.number}` : 'The agreement so far, a draft'
           }
           aside={
-            <ButtonLink href={`/notebook/${notebookId}/summary.pdf`} download>
-              Draft summary (PDF)
-            </ButtonLink>
+            newest ? (
+              <ButtonLink href={`${home}/summary.pdf?revision=${newest.revision.number}`} download>
+                Summary, revision {newest.revision.number} (PDF)
+              </ButtonLink>
+            ) : (
+              <ButtonLink href={`${home}/summary.pdf`} download>
+                Draft summary (PDF)
+              </ButtonLink>
+            )
           }
         >
           <SummaryView blocks={summaryContent(summary)} notebook={summary.notebook} />

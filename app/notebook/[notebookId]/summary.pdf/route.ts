@@ -12,7 +12,7 @@ export async function GET(
   { params }: { params: Promise<{ notebookId: string }> },
 ): Promise<Response> {
   const opened = await openNotebook((await params).notebookId)
-  const frozen = await askedRevision(opened, request)
+  const frozen = askedRevision(opened, request)
   const pdf = frozen
     ? await summaryPaper(
         revisionSummary(frozen),
