@@ -2,7 +2,7 @@
 
 import type { PrincipleName } from '../../../lib/core/agreement/notebook.ts'
 import { principleMeaning } from '../../../lib/words/labels.ts'
-import { FieldFrame } from '../../ui/draft/FieldFrame.tsx'
+import { describedBy, FieldFrame } from '../../ui/draft/FieldFrame.tsx'
 import { useField } from '../../ui/draft/useField.ts'
 import { principleChoices } from './partWords.ts'
 
@@ -38,20 +38,21 @@ export function PrincipleField({
   const chosen = useField(`${path}.principle`)
   const choices = principleChoices(onGate, nested)
   const meaning = choices.find((choice) => choice.value === chosen.text)
+  const errors = [...share.errors, ...chosen.errors]
   const unknown = chosen.text !== '' && meaning === undefined
   return (
     <FieldFrame
       id={chosen.id}
       label={`${label}: shared by`}
       hint={meaning ? principleMeaning[meaning.value as PrincipleName] : 'Choose how this is shared.'}
-      errors={[...share.errors, ...chosen.errors]}
+      errors={errors}
     >
       <select
         id={chosen.id}
         value={chosen.text}
         disabled={!share.ready}
-        aria-describedby={`${chosen.id}-hint`}
-        aria-invalid={share.errors.length + chosen.errors.length > 0 ? true : undefined}
+        aria-describedby={describedBy(chosen.id, { hint: true, errors: errors.length > 0 })}
+        aria-invalid={errors.length > 0 ? true : undefined}
         onChange={(event) => {
           const principle = event.target.value as PrincipleName
           share.put({ principle, ...starting[principle] })
