@@ -2,7 +2,8 @@ import { compareLengths } from '../amounts/length.ts'
 import { lowestTerms, subtractRatios } from './exact.ts'
 import type { FenceTops } from './fenceTops.ts'
 import type { Found } from './finding.ts'
-import { type PostLayout, placeKey } from './postLayout.ts'
+import type { PostLayout } from './postLayout.ts'
+import { placeKey } from './runEdges.ts'
 
 /** What measured posts do to the plan: a bay wider than the largest spacing, an opening that a post stands in. */
 export function bayFindings(layout: PostLayout, { bays }: FenceTops, found: Found): void {

@@ -6,7 +6,8 @@ import type { Found } from './finding.ts'
 import type { GateLeaf } from './gateLeaf.ts'
 import type { Ground } from './ground.ts'
 import { aboveZero } from './neededLength.ts'
-import { type PostLayout, placeKey } from './postLayout.ts'
+import type { PostLayout } from './postLayout.ts'
+import { placeKey } from './runEdges.ts'
 
 /** From one post of a run to the next. Elevations are above the stations' datum. */
 export type Bay = {

@@ -1,7 +1,7 @@
-/** Steel's linear expansion per °C (EN 1993-1-1, 3.2.6: 12 × 10⁻⁶). */
+/** Steel's linear expansion per °C (EN 1993-1-1, from memory). */
 export const steelExpansion = 12e-6
 
-/** Aluminium's linear expansion per °C (EN 1999-1-1, 3.2.5: 23 × 10⁻⁶). */
+/** Aluminium's linear expansion per °C (EN 1999-1-1, from memory). */
 export const aluminiumExpansion = 23e-6
 
 /** A difference of temperature: 100 °F is 55.6 °C. */

@@ -1,25 +1,23 @@
 import type { Units } from '../agreement/notebook.ts'
 import { compareLengths, type Millimetres } from '../amounts/length.ts'
-import { addRatios, type Ratio, ratio } from '../amounts/ratio.ts'
+import { addRatios, ratio } from '../amounts/ratio.ts'
 import type { InfillLayer } from './buildUp.ts'
 import {
   asNumber,
   ceilingOf,
   divideRatios,
-  floorOf,
-  larger,
   lowestTerms,
   multiplied,
   nothing,
-  one,
   subtractRatios,
   sumOf,
   times,
   withPercent,
 } from './exact.ts'
 import type { Found } from './finding.ts'
+import { type Amount, lengthStep } from './infillAmount.ts'
 import { type InfillArea, layerArea, layerHeight } from './infillArea.ts'
-import { aboveZero, lengthOrNothing, neededLength, numberOr } from './neededLength.ts'
+import { aboveZero, lengthOrNothing, neededLength } from './neededLength.ts'
 import {
   lengthIn,
   measuredQuantity,
@@ -29,18 +27,8 @@ import {
   wholeQuantity,
 } from './quantity.ts'
 import type { Step } from './step.ts'
+import { stripAmount } from './stripAmount.ts'
 import { kilogramsOf } from './weighed.ts'
-
-/** How much of a layer is needed: its amount, the unit, the length that a weight by length goes with. */
-type Amount = {
-  readonly amount: Ratio
-  readonly unit: string
-  readonly whole: boolean
-  readonly pieces: number
-  readonly length: Millimetres
-  readonly size: Millimetres | undefined
-  readonly workings: readonly Step[]
-}
 
 /** Rolls, panels, boards and strips of one section or one gate, layer by layer. */
 export function infillQuantities(area: InfillArea, units: Units, found: Found): readonly Quantity[] {
@@ -94,15 +82,6 @@ function amountOf(
       return boardAmount(area, layer, height, path, found)
     case 'strip':
       return stripAmount(area, layer, height, path, unit, found)
-  }
-}
-
-function lengthStep(area: InfillArea, total: Millimetres): Step {
-  return {
-    step: 'fence length',
-    runs: area.runs.length,
-    total,
-    sloped: compareLengths(total, sumOf(area.flatRuns)) !== 0,
   }
 }
 
@@ -207,43 +186,4 @@ function boardAmount(
 
 export function boardsIn(run: Millimetres, width: Millimetres, gap: Millimetres): number {
   return ceilingOf(divideRatios(addRatios(run, gap), addRatios(width, gap)))
-}
-
-/** ⌊height ÷ opening⌋ rows of strip, each as long as the fence times its take-up, slit from coil of a given width. */
-function stripAmount(
-  area: InfillArea,
-  layer: Extract<InfillLayer, { kind: 'strip' }>,
-  height: Millimetres | undefined,
-  path: string,
-  unit: 'ft' | 'm',
-  found: Found,
-): Amount | undefined {
-  const opening = neededLength(layer.opening, `${path}.opening`, found)
-  if (opening === undefined || height === undefined) return undefined
-  const rows = floorOf(divideRatios(height, opening))
-  const takeUp = numberOr(layer.takeUp, one)
-  const strip = lowestTerms(multiplied(times(area.total, rows), takeUp))
-  const workings: Step[] = [
-    lengthStep(area, area.total),
-    { step: 'rows', height, opening, rows },
-    { step: 'strip', rows, length: area.total, takeUp: layer.takeUp || '1', total: strip },
-  ]
-  const coilWidth = aboveZero(layer.coilWidth, `${path}.coilWidth`, found)
-  const width = coilWidth ? neededLength(layer.width, `${path}.width`, found) : undefined
-  if (coilWidth && width && compareLengths(width, coilWidth) > 0) {
-    found(`${path}.width`, { kind: 'strip-wider-than-coil', strip: width, coil: coilWidth })
-    return undefined
-  }
-  const strips = coilWidth && width ? floorOf(divideRatios(coilWidth, width)) : 1
-  const coilLength = lowestTerms({ over: strip.over, under: strip.under * BigInt(strips) })
-  if (coilWidth && width)
-    workings.push({ step: 'slit', coil: coilWidth, strip: width, strips, total: coilLength })
-  const coil = aboveZero(layer.coil, `${path}.coil`, found)
-  const common = { length: strip, size: larger(width ?? nothing, nothing) }
-  if (coil === undefined)
-    return { ...common, amount: lengthIn(unit, coilLength), unit, whole: false, pieces: 0, workings }
-  const needed = divideRatios(coilLength, coil)
-  const coils = ceilingOf(multiplied(needed, withPercent(layer.waste)))
-  workings.push({ step: 'coils', coil, coils })
-  return { ...common, amount: needed, unit: 'coil', whole: true, pieces: coils, workings }
 }

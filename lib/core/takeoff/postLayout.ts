@@ -6,9 +6,8 @@ import type { BraceSpec, SpecialPost } from './buildUp.ts'
 import { lowestTerms, subtractRatios } from './exact.ts'
 import type { Found } from './finding.ts'
 import { aboveZero, countOr, lengthOrNothing, neededLength } from './neededLength.ts'
+import { type Edge, edgesOf, kindAt, type PostKind, placeKey, specialName } from './runEdges.ts'
 import { type CornerPoint, cornerPoints, type Jambs, jambsOf, type Run, runsOf } from './runs.ts'
-
-export type PostKind = 'line' | 'end' | 'corner' | 'gate' | 'brace'
 
 /** The section or gate with which something is counted. */
 export type ItemAt = { readonly list: 'sections' | 'gates'; readonly index: number }
@@ -49,12 +48,6 @@ export type PostLayout = {
   readonly corners: readonly CornerPoint[]
 }
 
-/** A length as a key: the same place is the same text. */
-export function placeKey({ over, under }: Millimetres): string {
-  return `${over}/${under}`
-}
-
-type Edge = { runs: number; corner: boolean; gates: number[] }
 type Draft = {
   planned: Millimetres
   kind: PostKind
@@ -104,38 +97,6 @@ function longEnough(notebook: Notebook, runs: readonly Run[], found: Found): rea
     found(`sections[${run.section}]`, { kind: 'posts-too-close', apart: lowestTerms(length), post })
     return false
   })
-}
-
-function edgesOf(
-  runs: readonly Run[],
-  jambs: readonly Jambs[],
-  corners: readonly CornerPoint[],
-): ReadonlyMap<string, Edge> {
-  const edges = new Map<string, Edge>()
-  const edgeAt = (at: Millimetres) => {
-    const key = placeKey(at)
-    const edge = edges.get(key) ?? { runs: 0, corner: false, gates: [] }
-    edges.set(key, edge)
-    return edge
-  }
-  for (const { from, to } of runs) {
-    edgeAt(from).runs += 1
-    edgeAt(to).runs += 1
-  }
-  for (const { at } of corners) edgeAt(at).corner = true
-  for (const { left, right, gate } of jambs) {
-    edgeAt(left).gates.push(gate.index)
-    edgeAt(right).gates.push(gate.index)
-  }
-  return edges
-}
-
-function kindAt(edges: ReadonlyMap<string, Edge>, at: Millimetres): PostKind {
-  const edge = edges.get(placeKey(at))
-  if (edge === undefined) return 'line'
-  if (edge.gates.length > 0) return 'gate'
-  if (edge.corner) return 'corner'
-  return edge.runs > 1 ? 'line' : 'end'
 }
 
 function addJambs(
@@ -238,13 +199,6 @@ function layOutRun(
       ? { before: bracesBefore.length, after: bracesAfter.length }
       : { before: 0, after: 0 },
   }
-}
-
-/** Under which key a build-up says how such a post differs. */
-export const specialName: Readonly<Partial<Record<PostKind, 'endPosts' | 'cornerPosts' | 'gatePosts'>>> = {
-  end: 'endPosts',
-  corner: 'cornerPosts',
-  gate: 'gatePosts',
 }
 
 function braceSpans(special: SpecialPost | undefined, path: string, found: Found): readonly Millimetres[] {

@@ -3,7 +3,8 @@ import { compareLengths, type Millimetres } from '../amounts/length.ts'
 import type { BuildUp, FootingSpec, Member, PostSpec, SpecialPost } from './buildUp.ts'
 import { larger } from './exact.ts'
 import { lengthOrNothing } from './neededLength.ts'
-import { type Post, type PostKind, specialName } from './postLayout.ts'
+import type { Post } from './postLayout.ts'
+import { type PostKind, specialName } from './runEdges.ts'
 
 /** What a post is made of and stands in, after what its kind says has gone before what every post says. */
 export type PostSize = {

@@ -3,9 +3,9 @@ import { asNumber, multiplied, sumOf, times, withPercent } from './exact.ts'
 import type { Found } from './finding.ts'
 import { memberMass } from './memberMass.ts'
 import { lengthOrNothing } from './neededLength.ts'
-import { specialName } from './postLayout.ts'
 import { lengthIn, measuredQuantity, type Quantity, quantityUnits } from './quantity.ts'
 import type { RailPieces } from './railPieces.ts'
+import { specialName } from './runEdges.ts'
 import type { SectionParts } from './sectionParts.ts'
 
 /** Rails by the length of their pieces, and the wire of brace assemblies. */

@@ -1,9 +1,9 @@
 import { assert } from '../assert.ts'
 
-/** kg/m³, the customary density of structural steel (7850 kg/m³ = 490 lb/ft³; EN 1991-1-1 table A.4 gives 77.0 to 78.5 kN/m³). */
+/** kg/m³, the customary density of structural steel (490 lb/ft³, as ASME B36.10M and AISC reckon; EN 1993-1-1, from memory). */
 export const steelDensity = 7850
 
-/** kg/m³, of pure aluminium, rounded (alloys 2660 to 2800; EN 1991-1-1 table A.4 gives 27.0 kN/m³). */
+/** kg/m³, of pure aluminium, rounded (alloys 2660 to 2800; EN 1999-1-1, from memory). */
 export const aluminiumDensity = 2700
 
 /** The cross-section of a tube, a bar or a board; every size in millimetres. */

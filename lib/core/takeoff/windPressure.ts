@@ -18,16 +18,16 @@ export type WindSite = {
 /** Kz up to 15 ft above ground by exposure category, recomputed from the exponents of ASCE 7-16. */
 export const exposureCoefficients = { B: 0.57, C: 0.85, D: 1.03 } as const
 
-/** ASCE 7-16 table 26.6-1, freestanding walls and open signs. */
+/** Freestanding walls and open signs; ASCE 7-16 table 26.6-1, from memory. */
 export const wallDirectionality = 0.85
 
-/** ASCE 7-16 26.11, rigid structures. */
+/** Rigid structures; ASCE 7-16 26.11, from memory. */
 export const rigidGustFactor = 0.85
 
-/** ASCE 7-16 2.4.1: wind at strength level times 0.6 in combinations for allowable stress. */
+/** Wind at strength level times this in combinations for allowable stress; ASCE 7-16 2.4.1, from memory. */
 export const allowableStressFactor = 0.6
 
-/** ASCE 7-16 29.7: no less than this on the area, in psf. */
+/** No less than this on the area, in psf; ASCE 7-16, quoted in a published permit calculation. */
 export const leastPressurePsf = 16
 
 /** Velocity pressure in psf: 0.00256·Kz·Kzt·Kd·V² (ASCE 7-16 equation 26.10-1). */
@@ -50,7 +50,7 @@ export type WindArea = {
 }
 
 export type WindForce = {
-  /** `wall` where less than 30 % of the area is open (ASCE 7-16 29.3), else `open`. */
+  /** `wall` where less than 30 % of the area is open (ASCE 7-16 29.3, from memory), else `open`. */
   readonly reckonedAs: 'wall' | 'open'
   readonly forceCoefficient: number
   /** Pressure on `areaSquareFeet`, in psf, no less than `leastPressurePsf`. */

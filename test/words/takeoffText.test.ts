@@ -1,0 +1,86 @@
+import { describe, expect, test } from 'vitest'
+import { lengthOf } from '../../lib/core/amounts/length.ts'
+import { noMember } from '../../lib/core/takeoff/postSize.ts'
+import {
+  forceWords,
+  momentWords,
+  percentWords,
+  volumeWords,
+  weightWords,
+} from '../../lib/words/takeoff/figures.ts'
+import { findingText } from '../../lib/words/takeoff/findingText.ts'
+import { memberText } from '../../lib/words/takeoff/quantityText.ts'
+import { stepText } from '../../lib/words/takeoff/stepText.ts'
+import { notebookWith } from '../core/madeNotebook.ts'
+
+describe('figures in the notebook’s units', () => {
+  // 1 lb = 0.45359237 kg, 1 ft³ = 28.316846592 L, 1 lbf = 4.4482216152605 N (NIST SP 811).
+  test('weights, volumes, moments and forces', () => {
+    expect(weightWords(0.45359237 * 12, 'ft-in')).toBe('12 lb')
+    expect(weightWords(12.3456, 'metric')).toBe('12.346 kg')
+    expect(volumeWords(28.316846592 * 0.6, 'ft-in')).toBe('0.6 cu ft')
+    expect(volumeWords(17, 'metric')).toBe('17 L')
+    expect(momentWords(4.4482216152605 * 0.3048 * 50, 'ft-in')).toBe('50 lb ft')
+    expect(forceWords(444.82216152605, 'ft-in')).toBe('100 lb')
+    expect(percentWords(0.4567)).toBe('45.7 %')
+  })
+})
+
+describe('a member in words', () => {
+  test('its own words, its size and its wall', () => {
+    const pipe = {
+      ...noMember,
+      what: 'reclaimed pipe',
+      shape: 'round' as const,
+      outside: '2⅜ in',
+      wall: '0.154 in',
+    }
+    expect(memberText(pipe, 'posts')).toBe('reclaimed pipe, 2⅜ in round, wall 0.154 in')
+  })
+
+  test('of two sides, and without words', () => {
+    const rail = { ...noMember, shape: 'rectangular' as const, outside: '3½ in', thickness: '1½ in' }
+    expect(memberText(rail, 'rails')).toBe('rails, 3½ in by 1½ in')
+    expect(memberText(noMember, 'posts')).toBe('posts')
+  })
+})
+
+describe('workings that can be redone with a pencil', () => {
+  const step = {
+    step: 'equal bays' as const,
+    run: lengthOf('100 ft'),
+    spacing: lengthOf('8 ft'),
+    bays: 13,
+    bay: { over: 30480n, under: 13n },
+    braces: 0,
+  }
+
+  test('100 ft at no more than 8 ft', () => {
+    expect(stepText(step, 'ft-in')).toBe('100 ft at no more than 8 ft make 13 equal bays of 7 ft 8 5/16 in.')
+    expect(stepText(step, 'metric')).toBe('30.48 m at no more than 2.438 m make 13 equal bays of 2.345 m.')
+  })
+
+  test('one is one, and several are several', () => {
+    expect(stepText({ step: 'of these', posts: 1 }, 'ft-in')).toBe('1 post of these is of this size.')
+    expect(stepText({ step: 'of these', posts: 2 }, 'ft-in')).toBe('2 posts of these are of this size.')
+  })
+})
+
+test('a finding names the numbers that clash and the household by its name', () => {
+  const notebook = notebookWith()
+  expect(
+    findingText(notebook, { kind: 'hole-narrower', hole: lengthOf('2 in'), post: lengthOf('2 3/8 in') }),
+  ).toBe('A hole of 2 in is narrower than its post, which is 2 3/8 in across.')
+  expect(
+    findingText(notebook, {
+      kind: 'over-limit',
+      at: lengthOf('8 ft'),
+      from: 'b',
+      height: lengthOf('8 ft'),
+      limit: lengthOf('7 ft'),
+      saidBy: 'permit office',
+    }),
+  ).toBe(
+    'At 8 ft the fence is 8 ft high over the ground of no. 14; the limit is 7 ft, as said by permit office.',
+  )
+})
