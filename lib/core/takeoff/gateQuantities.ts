@@ -1,4 +1,4 @@
-import type { Units } from '../agreement/notebook.ts'
+import type { Notebook } from '../agreement/notebook.ts'
 import type { Millimetres } from '../amounts/length.ts'
 import { multiplyRatios } from '../amounts/ratio.ts'
 import type { GateBuildUp } from './buildUp.ts'
@@ -30,12 +30,13 @@ export type GateTakeOff = {
 
 /** Everything that one gate with a build-up needs. */
 export function gateTakeOff(
+  notebook: Notebook,
   leaf: GateLeaf,
   buildUp: GateBuildUp,
   posts: readonly BuiltPost[],
-  units: Units,
   found: Found,
 ): GateTakeOff {
+  const { units } = notebook
   const item: ItemAt = { list: 'gates', index: leaf.gate }
   const path = `gates[${leaf.gate}].buildUp`
   const area = leafArea(item, path, leaf, buildUp)
@@ -53,7 +54,7 @@ export function gateTakeOff(
     leaf,
     frame,
     quantities: [
-      ...postQuantities(item, posts, [], found),
+      ...postQuantities(item, posts, [], notebook, found),
       ...(frame ? [frameQuantity(item, leaf, buildUp, frame, unit)] : []),
       ...infillQuantities(area, units, found),
       ...(buildUp.header && header

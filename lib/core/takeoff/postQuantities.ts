@@ -28,6 +28,7 @@ export function postQuantities(
   item: ItemAt,
   posts: readonly BuiltPost[],
   runs: readonly LaidRun[],
+  ids: Ids,
   found: Found,
 ): readonly Quantity[] {
   const groups = new Map<string, BuiltPost[]>()
@@ -42,7 +43,9 @@ export function postQuantities(
   }
   const parts = new Map<string, number>()
   const laidOut = layoutSteps(posts, runs)
-  return [...groups.values()].map((group) => postQuantity(item, group, laidOut, posts.length, parts, found))
+  return [...groups.values()].map((group) =>
+    postQuantity(item, group, laidOut, posts.length, ids, parts, found),
+  )
 }
 
 function postQuantity(
@@ -50,6 +53,7 @@ function postQuantity(
   group: readonly BuiltPost[],
   laidOut: readonly Step[],
   all: number,
+  ids: Ids,
   parts: Map<string, number>,
   found: Found,
 ): Quantity {
@@ -57,8 +61,9 @@ function postQuantity(
   assert(first !== undefined, 'a group of posts has a post')
   const { member, path } = first.size
   const which = whichOf(first)
-  const before = parts.get(which) ?? 0
-  parts.set(which, before + 1)
+  const key = partKey(item, first, which, ids)
+  const before = parts.get(key) ?? 0
+  parts.set(key, before + 1)
   const lengths = group.flatMap(({ piece }) => (piece.length === undefined ? [] : [piece.length]))
   const total = sumOf(lengths)
   const longest = lengths.reduce(larger, nothing)
@@ -70,7 +75,7 @@ function postQuantity(
   const { kilogramsPerMetre } = first.mass
   return {
     item,
-    part: before === 0 ? which : `${which} ${before + 1}`,
+    part: before === 0 ? key : `${key} ${before + 1}`,
     name: { kind: 'posts', which, member, longest, alike: compareLengths(longest, shortest) === 0 },
     quantity: wholeQuantity(
       multiplied(
@@ -90,6 +95,16 @@ function postQuantity(
       ...(member.waste === '' ? [] : [{ step: 'waste' as const, percent: member.waste }]),
     ],
   }
+}
+
+/** Ids of the notebook's items, for a key that stays the same when sections change places. */
+export type Ids = Readonly<Record<ItemAt['list'], readonly { readonly id: string }[]>>
+
+/** A post whose stouter size belongs to the neighbour is a part of its own, named by the neighbour. */
+function partKey(item: ItemAt, { size }: BuiltPost, which: Which, ids: Ids): string {
+  const [, list, index] = /^(sections|gates)\[([0-9]+)\]/.exec(size.path) ?? []
+  if (list === undefined || (list === item.list && Number(index) === item.index)) return which
+  return `${which} of ${ids[list === 'gates' ? 'gates' : 'sections'][Number(index)]?.id ?? ''}`
 }
 
 /** The last word of the path where the size is typed; a gate's own posts are gate posts. */

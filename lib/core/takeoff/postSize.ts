@@ -82,7 +82,16 @@ function sectionSize(buildUp: BuildUp, kind: PostKind, path: string): PostSize {
   const name = specialName[kind]
   const special = name === undefined ? undefined : buildUp[name]
   const own =
-    special !== undefined && (special.hole || special.depth || special.outside || special.wall) !== ''
+    special !== undefined &&
+    [
+      special.what,
+      special.shape,
+      special.outside,
+      special.wall,
+      special.material,
+      special.hole,
+      special.depth,
+    ].some((typed) => typed !== '')
   return sizeFrom(buildUp.posts, special, buildUp.footing, `${path}.${own ? name : 'posts'}`, buildUp)
 }
 
@@ -104,7 +113,7 @@ function sizeFrom(
     wall: special?.wall || (other ? '' : wall),
     stock: special?.stock || stock,
     material: special?.material || material,
-    density: special?.density || (special?.material ? '' : density),
+    density: special?.density || (other ? '' : density),
     kerf,
     waste,
     reclaimed,

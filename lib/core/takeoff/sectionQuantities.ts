@@ -50,7 +50,7 @@ export function sectionTakeOff(notebook: Notebook, parts: SectionParts, found: F
   return {
     parts,
     quantities: [
-      ...postQuantities(item, posts, parts.runs, found),
+      ...postQuantities(item, posts, parts.runs, notebook, found),
       ...railQuantities(parts, rails, units, found),
       ...infillQuantities(area, units, found),
       ...tieQuantities(parts, rails),

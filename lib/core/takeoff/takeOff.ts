@@ -70,7 +70,7 @@ export function takeOff(notebook: Notebook): TakeOff {
   const gates = leaves.flatMap((leaf) => {
     const buildUp = notebook.gates[leaf.gate]?.buildUp
     const own = gatePosts.get(leaf.gate) ?? []
-    return buildUp ? [gateTakeOff(leaf, buildUp, own, notebook.units, found)] : []
+    return buildUp ? [gateTakeOff(notebook, leaf, buildUp, own, found)] : []
   })
   const quantities = [...sections, ...gates].flatMap((one) => one.quantities)
   const heights = heightsSeen(notebook, placed, layout.posts, tops, ground)

@@ -87,6 +87,17 @@ describe('what is shared', () => {
     expect(inches(posts[2]?.size.depth)).toBe(48)
   })
 
+  test('where it is the neighbour’s, it is a part of its own, named by the neighbour', () => {
+    const stout = { ...steelBuildUp, posts: { ...steelPosts, outside: '3 in' } }
+    const { quantities } = takeOffOf([fence('0 ft', '16 ft'), fence('16 ft', '32 ft', { buildUp: stout })])
+    const posts = quantities.filter(({ name }) => name.kind === 'posts')
+    expect(posts.map(({ item, part, quantity }) => [item.index, part, quantity])).toEqual([
+      [0, 'posts', '2'],
+      [0, 'posts of 16 ft to 32 ft', '1'],
+      [1, 'posts', '2'],
+    ])
+  })
+
   test('it is as high as the higher of the two', () => {
     const low = fence('16 ft', '32 ft', { height: { agreed: '4 ft', measuredFrom: 'a' } })
     const { posts } = takeOffOf([fence('0 ft', '16 ft'), low])
