@@ -37,7 +37,7 @@ const config = {
   rewrites: async () => [{ source: '/favicon.ico', destination: '/icon.svg' }],
   experimental: { serverActions: { bodySizeLimit: '25mb' } },
   // A native module can't be bundled, and the adapter loads it.
-  serverExternalPackages: ['@prisma/adapter-better-sqlite3', 'better-sqlite3'],
+  serverExternalPackages: ['@prisma/adapter-better-sqlite3', 'better-sqlite3', 'highs'],
   // Said outright: a lock file in a folder above would otherwise move the root of the build there.
   turbopack: { root: projectFolder },
   outputFileTracingRoot: projectFolder,

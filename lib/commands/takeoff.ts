@@ -1,6 +1,6 @@
 import { takeOff } from '../core/takeoff/takeOff.ts'
+import { cutPlansFile } from '../cutting/cutPlansFile.ts'
 import { takeOffFile } from '../words/takeoff/takeOffFile.ts'
-import { cutPlansFile } from './cutPlansFile.ts'
 import { readNotebookFile, stopWithFaults } from './readFile.ts'
 
 const [file, ...more] = process.argv.slice(2)

@@ -1,4 +1,5 @@
 import type { ItemKind } from '../core/agreement/notebook.ts'
+import { markChanged } from '../core/takeoff/offeredLines.ts'
 import { isObject, type NotebookDocument } from './readNotebook.ts'
 import { tidyDraft } from './tidyDraft.ts'
 
@@ -55,8 +56,19 @@ export function writePart(
   const place = placeOf(document, part.id)
   if (place === undefined) return document
   // The id is the item's name in the file, in marks and in receipts: a form never changes it.
-  const items = itemsIn(document, place.list).with(place.index, { ...tidy, id: part.id })
+  const items = itemsIn(document, place.list).with(place.index, { ...handMarked(current, tidy), id: part.id })
   return { ...document, [place.list]: items }
+}
+
+/** Cost lines of the take-off whose quantity was changed by hand no longer follow it, and say so. */
+function handMarked(current: unknown, draft: Record<string, unknown>): Record<string, unknown> {
+  const before = isObject(current) ? linesOf(current) : []
+  const after = linesOf(draft)
+  return after.length === 0 ? draft : { ...draft, materials: markChanged(before, after) }
+}
+
+function linesOf(item: Record<string, unknown>): Record<string, unknown>[] {
+  return Array.isArray(item.materials) && item.materials.every(isObject) ? item.materials : []
 }
 
 /** Path of the part in the file, to be put before a field's path: `sections[0].` or nothing. */

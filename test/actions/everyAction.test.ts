@@ -103,6 +103,11 @@ const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
     ...bothTo('/money'),
     changes: ['Notebook'],
   },
+  'app/notebook/server/takeOffActions.ts#offerQuantities': {
+    sends: () => [{}, formOf({ id: 's1' })],
+    ...bothTo('/item/s1'),
+    changes: ['Change', 'Notebook'],
+  },
   'app/notebook/server/fileActions.ts#replaceByFile': {
     sends: () => [{}, formWithFile(changedFile())],
     ...bothTo('/record'),

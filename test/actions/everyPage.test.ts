@@ -34,7 +34,7 @@ type NotebookAddress = {
   readonly namesNothing?: Readonly<Record<string, string>>
   readonly asks?: string
   readonly asksNothing?: string
-  readonly answers: 'a page' | 'application/pdf' | 'application/json'
+  readonly answers: 'a page' | 'application/pdf' | 'text/csv; charset=utf-8' | 'application/json'
 }
 
 const at = (file: string) => `app/notebook/[notebookId]/${file}`
@@ -48,6 +48,11 @@ const ofNotebooks: Readonly<Record<string, NotebookAddress>> = {
     namesNothing: { kind: 'constructor' },
   },
   [at('ask-first/page.tsx#default')]: aPage,
+  [at('build-up/[itemId]/page.tsx#default')]: {
+    ...aPage,
+    names: { itemId: 's1' },
+    namesNothing: { itemId: 'c1' },
+  },
   [at('changes/page.tsx#default')]: aPage,
   [at('item/[itemId]/page.tsx#default')]: {
     ...aPage,
@@ -64,6 +69,7 @@ const ofNotebooks: Readonly<Record<string, NotebookAddress>> = {
   [at('sign/page.tsx#default')]: aPage,
   [at('terms/page.tsx#default')]: aPage,
   [at('work/page.tsx#default')]: aPage,
+  [at('materials.csv/route.ts#GET')]: { answers: 'text/csv; charset=utf-8' },
   [at('notebook.json/route.ts#GET')]: { answers: 'application/json' },
   [at('agreement.json/route.ts#GET')]: {
     asks: '?revision=1',

@@ -19,7 +19,7 @@ export const roomRules: Readonly<Record<Room, RoomRule>> = {
   core: { rooms: [], packages: ['decimal.js', 'canonicalize', 'currency-codes', 'currency-codes/'] },
   words: { rooms: ['core'], packages: [] },
   forms: { rooms: ['core', 'words'], packages: ['zod'], data: ['prisma/example/notebook.json'] },
-  cutting: { rooms: ['core'], packages: ['highs'] },
+  cutting: { rooms: ['core', 'words'], packages: ['highs'] },
   store: {
     rooms: ['core'],
     packages: [

@@ -2,14 +2,18 @@ import Link from 'next/link'
 import { signedCostAmount } from '../../../../lib/core/amounts/lineAmount.ts'
 import { placesOf, sumLines } from '../../../../lib/core/shares/itemShares.ts'
 import { digitsOf } from '../../../../lib/core/shares/statement.ts'
+import { takeOff } from '../../../../lib/core/takeoff/takeOff.ts'
+import { cutPlansFile } from '../../../../lib/cutting/cutPlansFile.ts'
 import { itemTitle } from '../../../../lib/words/itemWords.ts'
 import { householdName } from '../../../../lib/words/labels.ts'
 import { moneyWords } from '../../../../lib/words/money.ts'
+import { ButtonLink } from '../../../ui/ButtonLink.tsx'
 import { FigureTable } from '../../../ui/FigureTable.tsx'
 import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { openNotebook } from '../../server/opened.ts'
+import { TakeOffPanels } from '../../server/TakeOffPanels.tsx'
 
 export const metadata = { title: 'Materials' }
 
@@ -18,11 +22,18 @@ export default async function MaterialsPage({ params }: { params: Promise<{ note
   const opened = await openNotebook(notebookId)
   const { notebook } = opened
   const digits = digitsOf(notebook)
+  const found = takeOff(notebook)
   const money = (minor: bigint) => moneyWords(minor, notebook.currency)
   const from = { bought: 'bought', a: householdName(notebook, 'a'), b: householdName(notebook, 'b') }
   return (
     <NotebookShell opened={opened} page="materials">
       <Page title="Materials" lead="Every cost line, item by item. Open an item to change its lines.">
+        <p>
+          <ButtonLink href={`/notebook/${notebookId}/materials.csv`} download>
+            Shopping list for a spreadsheet (CSV)
+          </ButtonLink>
+        </p>
+        <TakeOffPanels notebook={notebook} found={found} plans={await cutPlansFile(notebook, found)} />
         {placesOf(notebook).map(({ item, kind }) => {
           const title = itemTitle({ kind, name: item.name, key: `item:${item.id}` })
           return (

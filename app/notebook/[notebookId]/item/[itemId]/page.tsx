@@ -6,11 +6,13 @@ import { faultText } from '../../../../../lib/words/faultText.ts'
 import { itemTitle } from '../../../../../lib/words/itemWords.ts'
 import { kindWords } from '../../../../../lib/words/labels.ts'
 import { shareNames } from '../../../../../lib/words/shareText.ts'
+import { ButtonLink } from '../../../../ui/ButtonLink.tsx'
 import { Page } from '../../../../ui/Page.tsx'
 import { Panel } from '../../../../ui/Panel.tsx'
 import { ItemForm } from '../../../forms/ItemForm.tsx'
 import { removeNotebookItem, saveNotebookPart } from '../../../server/actions.ts'
 import { ItemShareView } from '../../../server/ItemShareView.tsx'
+import { itemIdOf } from '../../../server/itemIdOf.ts'
 import { MarkBox } from '../../../server/MarkBox.tsx'
 import { NotebookShell } from '../../../server/NotebookShell.tsx'
 import { openNotebook } from '../../../server/opened.ts'
@@ -25,7 +27,7 @@ export default async function ItemPage({
 }) {
   const { notebookId, itemId } = await params
   const opened = await openNotebook(notebookId)
-  const id = decoded(itemId) ?? notFound()
+  const id = itemIdOf(itemId) ?? notFound()
   const { document, notebook, shared } = opened
   const part = { part: 'item', id } as const
   const kind = kindOf(document, id) ?? notFound()
@@ -47,6 +49,9 @@ export default async function ItemPage({
         <Panel heading="Where this stands">
           <MarkBox opened={opened} standing={standing} back={`${home}/item/${encodeURIComponent(id)}`} />
         </Panel>
+        {kind === 'common' ? null : (
+          <ButtonLink href={`${home}/build-up/${encodeURIComponent(id)}`}>Build-up and quantities</ButtonLink>
+        )}
         <ItemForm
           kind={kind}
           initial={draft}
@@ -58,13 +63,4 @@ export default async function ItemPage({
       </Page>
     </NotebookShell>
   )
-}
-
-/** An id out of an address; undefined where the address is no text once it is decoded. */
-function decoded(part: string): string | undefined {
-  try {
-    return decodeURIComponent(part)
-  } catch {
-    return undefined
-  }
 }

@@ -2,11 +2,11 @@ import type { Notebook } from '../core/agreement/notebook.ts'
 import type { CutJob, CutJobPiece } from '../core/takeoff/cutJobs.ts'
 import { asNumber, lowestTerms } from '../core/takeoff/exact.ts'
 import type { TakeOff } from '../core/takeoff/takeOff.ts'
-import { cutPlan } from '../cutting/cutPlan.ts'
-import { type CutRequest, pieceNanometres, stockNanometres } from '../cutting/cutRequest.ts'
-import type { CutPlan } from '../cutting/plannedCuts.ts'
 import { lengthWords } from '../words/length.ts'
 import { memberText } from '../words/takeoff/quantityText.ts'
+import { cutPlan } from './cutPlan.ts'
+import { type CutRequest, pieceNanometres, stockNanometres } from './cutRequest.ts'
+import type { CutPlan } from './plannedCuts.ts'
 
 /** A cut plan for each profile of the take-off that has a stock length or pieces at hand, as plain data. */
 export async function cutPlansFile(notebook: Notebook, { cutJobs }: Pick<TakeOff, 'cutJobs'>) {
@@ -73,6 +73,6 @@ function planFile(notebook: Notebook, job: CutJob, plan: CutPlan) {
     waste: long(plan.wasteLength),
     wastePercent: Math.round(plan.wastePercent * 1000) / 1000,
     cuts: plan.cuts,
-    leastBought: plan.proven === 'least' ? 'proven' : { gapPercent: plan.proven.gapPercent },
+    leastBought: plan.proven === 'least' ? ('proven' as const) : { gapPercent: plan.proven.gapPercent },
   }
 }

@@ -1,0 +1,97 @@
+import { notFound } from 'next/navigation'
+import { itemKey } from '../../../../../lib/core/agreement/agreedItems.ts'
+import { readyBuildUps } from '../../../../../lib/core/takeoff/readyBuildUps.ts'
+import { takeOff } from '../../../../../lib/core/takeoff/takeOff.ts'
+import { kindOf, readPart } from '../../../../../lib/forms/parts.ts'
+import { fingerprintOf } from '../../../../../lib/store/fingerprint.ts'
+import { itemTitle } from '../../../../../lib/words/itemWords.ts'
+import { Caution } from '../../../../ui/Caution.tsx'
+import { PressForm } from '../../../../ui/draft/PressForm.tsx'
+import { Page } from '../../../../ui/Page.tsx'
+import { Panel } from '../../../../ui/Panel.tsx'
+import { GateBuildUpForm } from '../../../forms/GateBuildUpForm.tsx'
+import { SectionBuildUpForm } from '../../../forms/SectionBuildUpForm.tsx'
+import { saveNotebookPart } from '../../../server/actions.ts'
+import { itemIdOf } from '../../../server/itemIdOf.ts'
+import { NotebookShell } from '../../../server/NotebookShell.tsx'
+import { openNotebook } from '../../../server/opened.ts'
+import { FindingList, QuantityTable } from '../../../server/QuantityTable.tsx'
+import { standingOf } from '../../../server/standingOf.ts'
+import { offerQuantities } from '../../../server/takeOffActions.ts'
+
+export const metadata = { title: 'Build-up' }
+
+export default async function BuildUpPage({
+  params,
+}: {
+  params: Promise<{ notebookId: string; itemId: string }>
+}) {
+  const { notebookId, itemId } = await params
+  const opened = await openNotebook(notebookId)
+  const { document, notebook } = opened
+  const id = itemIdOf(itemId) ?? notFound()
+  const part = { part: 'item', id } as const
+  const kind = kindOf(document, id) ?? notFound()
+  if (kind === 'common') notFound()
+  const draft = readPart(document, part) ?? notFound()
+  const { item } = standingOf(opened, itemKey(id))
+  const found = takeOff(notebook)
+  const quantities = found.quantities.filter(
+    ({ item: place }) => notebook[place.list][place.index]?.id === id,
+  )
+  const findings = found.findings.filter(({ path }) => path === item.path || path.startsWith(`${item.path}.`))
+  const back = `/notebook/${notebookId}/item/${encodeURIComponent(id)}`
+  const ready = kind === 'section' ? 'section' : 'gate'
+  const offers = [
+    ...readyBuildUps.map((one) => ({ label: String(one[ready].name), buildUp: one[ready] })),
+    ...notebook.buildUps.flatMap((one) => {
+      const buildUp = one[ready]
+      return buildUp ? [{ label: one.name || 'a saved build-up', buildUp }] : []
+    }),
+  ]
+  const form = {
+    initial: draft,
+    base: fingerprintOf(draft),
+    save: saveNotebookPart.bind(null, notebookId, part),
+    offers,
+  }
+  return (
+    <NotebookShell opened={opened} page="materials">
+      <Page
+        title={`Build-up of ${itemTitle(item)}`}
+        lead="What a unit of it is made of. From this and the dimensions the notebook works out the quantities."
+        back={{ href: back, label: itemTitle(item) }}
+      >
+        <Panel heading="What it takes">
+          <FindingList notebook={notebook} findings={findings} />
+          {quantities.length === 0 ? (
+            <p>Nothing is worked out yet. Choose a build-up below and save it.</p>
+          ) : (
+            <>
+              <QuantityTable
+                notebook={notebook}
+                quantities={quantities}
+                caption={`Quantities of ${itemTitle(item)}`}
+              />
+              <PressForm
+                action={offerQuantities.bind(null, notebookId)}
+                label="Put these among the cost lines"
+                weight="main"
+              >
+                <input type="hidden" name="id" value={id} />
+              </PressForm>
+            </>
+          )}
+        </Panel>
+        <Caution title="For estimating, not a design">
+          <p>
+            Sizes, holes and depths here are for working out quantities. A pool barrier, a retaining wall, or
+            a fence that must stand up to wind or livestock needs a licensed designer; strips, boards and
+            vines catch wind that posts may not be made for.
+          </p>
+        </Caution>
+        {kind === 'section' ? <SectionBuildUpForm {...form} /> : <GateBuildUpForm {...form} />}
+      </Page>
+    </NotebookShell>
+  )
+}

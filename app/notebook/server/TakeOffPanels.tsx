@@ -1,0 +1,75 @@
+import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
+import type { TakeOff } from '../../../lib/core/takeoff/takeOff.ts'
+import type { cutPlansFile } from '../../../lib/cutting/cutPlansFile.ts'
+import { percentWords, weightWords } from '../../../lib/words/takeoff/figures.ts'
+import { FigureTable } from '../../ui/FigureTable.tsx'
+import { Panel } from '../../ui/Panel.tsx'
+import { FindingList, QuantityTable } from './QuantityTable.tsx'
+
+type CutPlans = Awaited<ReturnType<typeof cutPlansFile>>
+
+/** The take-off of the whole fence: quantities, weights, cut plans, and what clashes or lacks. */
+export function TakeOffPanels({
+  notebook,
+  found,
+  plans,
+}: {
+  notebook: Notebook
+  found: TakeOff
+  plans: CutPlans
+}) {
+  const { quantities, weights, findings } = found
+  if (quantities.length === 0 && findings.length === 0) return null
+  return (
+    <Panel heading="Take-off">
+      <p>
+        Worked out from the build-ups of sections and gates, for estimating. Open an item to put its
+        quantities among the cost lines.
+      </p>
+      <FindingList notebook={notebook} findings={findings} />
+      {quantities.length === 0 ? null : (
+        <>
+          <QuantityTable
+            notebook={notebook}
+            quantities={quantities}
+            caption="Quantities of the whole fence"
+          />
+          <p>
+            The fence weighs about {weightWords(weights.kilograms, notebook.units)};{' '}
+            {percentWords(weights.reclaimedShare)} of that is reclaimed
+            {weights.unknown > 0 ? `. The weight of ${weights.unknown} of the lines is not known` : ''}.
+          </p>
+        </>
+      )}
+      {plans.map((plan) => (
+        <Panel key={plan.what} heading={`Cut plan: ${plan.what}`} level={3} tone="quiet">
+          <FigureTable
+            caption={`${plan.bought.text} to buy, ${plan.waste.text} over (${plan.wastePercent} %), ${plan.cuts} cuts`}
+            columns={[
+              { label: 'Cut from' },
+              { label: 'Times', figures: true },
+              { label: 'Pieces' },
+              { label: 'Over', figures: true },
+            ]}
+            rows={plan.lengths.map((length) => [
+              `${length.from}${length.bought ? '' : ' (at hand)'}`,
+              String(length.times),
+              length.pieces.map((piece) => `${piece.count} × ${piece.length.text}`).join(', '),
+              length.rest.text,
+            ])}
+          />
+          <p>
+            {plan.leastBought === 'proven'
+              ? 'No plan buys less: this is proven.'
+              : `A plan that buys less may exist; at most ${plan.leastBought.gapPercent} percent less.`}
+          </p>
+          {plan.tooLong.map((piece) => (
+            <p key={piece.label}>
+              {piece.count} × {piece.length.text} ({piece.label}) is longer than any stock.
+            </p>
+          ))}
+        </Panel>
+      ))}
+    </Panel>
+  )
+}
