@@ -9,6 +9,7 @@ export const nothing: Ratio = ratio(0n, 1n)
 export const one: Ratio = ratio(1n, 1n)
 
 export function subtractRatios(left: Ratio, right: Ratio): Ratio {
+  if (left.under === right.under) return { over: left.over - right.over, under: left.under }
   return addRatios(left, { over: -right.over, under: right.under })
 }
 

@@ -1,13 +1,14 @@
 import type { Notebook, Section } from '../agreement/notebook.ts'
 import { compareLengths, lengthOf, type Millimetres } from '../amounts/length.ts'
 import { addRatios } from '../amounts/ratio.ts'
-import { larger, lowestTerms, subtractRatios } from './exact.ts'
+import { asNumber, fromMillimetres, larger, lowestTerms, nothing, subtractRatios } from './exact.ts'
 import type { Found } from './finding.ts'
 import type { GateLeaf } from './gateLeaf.ts'
 import type { Ground } from './ground.ts'
 import { aboveZero } from './neededLength.ts'
 import type { PostLayout } from './postLayout.ts'
 import { placeKey } from './runEdges.ts'
+import { slopeLength } from './slopeLength.ts'
 
 /** From one post of a run to the next. Elevations are above the stations' datum. */
 export type Bay = {
@@ -23,6 +24,10 @@ export type Bay = {
   readonly brace: boolean
   /** Top of the fence at both ends: two heights where raked, one where stepped; undefined while no height is agreed. */
   readonly top: { readonly left: Millimetres; readonly right: Millimetres } | undefined
+  /** From the left top to the right one; nothing where stepped or not known. */
+  readonly rise: Millimetres
+  /** Along the top: √(length² + rise²), to the whole nanometre; exact where there is no rise. */
+  readonly along: Millimetres
 }
 
 export type FenceTops = {
@@ -67,12 +72,16 @@ export function fenceTops(
         raise(right, top.right)
       }
       const [from, to] = [layout.posts[left]?.at ?? run.from, layout.posts[right]?.at ?? run.to]
+      const length = lowestTerms(subtractRatios(to, from))
+      const rise = top === undefined || stepped ? nothing : lowestTerms(subtractRatios(top.right, top.left))
       return {
         section: run.section,
         run: runIndex,
         left,
         right,
-        length: lowestTerms(subtractRatios(to, from)),
+        length,
+        rise,
+        along: rise.over === 0n ? length : fromMillimetres(slopeLength(asNumber(length), asNumber(rise))),
         brace: index < run.braces.before || index >= run.posts.length - 1 - run.braces.after,
         top,
       }

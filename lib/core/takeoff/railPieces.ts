@@ -1,18 +1,9 @@
 import type { Notebook } from '../agreement/notebook.ts'
 import { compareLengths, type Millimetres } from '../amounts/length.ts'
-import {
-  asNumber,
-  ceilingOf,
-  divideRatios,
-  fromMillimetres,
-  lowestTerms,
-  subtractRatios,
-  times,
-} from './exact.ts'
+import { ceilingOf, divideRatios, lowestTerms, subtractRatios, times } from './exact.ts'
 import type { Bay } from './fenceTops.ts'
 import type { Found } from './finding.ts'
 import { aboveZero, countOr } from './neededLength.ts'
-import { slopeLength } from './slopeLength.ts'
 
 /** Rails of one section: alike pieces together. */
 export type RailPieces = {
@@ -25,16 +16,6 @@ export type RailPieces = {
   /** Rails of the bays, without the braces' own. */
   readonly rails: number
   readonly braceRails: number
-}
-
-/** Length of the fence's top over a bay: √(run² + rise²) where raked, its run where stepped or not known; exact where level. */
-export function bayLength(bay: Bay): Millimetres {
-  const rise = riseOf(bay)
-  return rise.over === 0n ? bay.length : fromMillimetres(slopeLength(asNumber(bay.length), asNumber(rise)))
-}
-
-export function riseOf({ top }: Bay): Millimetres {
-  return top === undefined ? { over: 0n, under: 1n } : lowestTerms(subtractRatios(top.right, top.left))
 }
 
 /**
@@ -74,7 +55,7 @@ export function railPieces(
   }
   let braceRails = 0
   for (const bay of bays) {
-    if (perBay > 0) cut(bayLength(bay), perBay)
+    if (perBay > 0) cut(bay.along, perBay)
     if (!bay.brace) continue
     braceRails += 1
     cut(bay.length, 1)

@@ -7,7 +7,6 @@ import type { MemberMass } from './memberMass.ts'
 import type { ItemAt, LaidRun, Post, PostLayout } from './postLayout.ts'
 import type { PostPiece } from './postPieces.ts'
 import type { PostSize } from './postSize.ts'
-import { bayLength } from './railPieces.ts'
 
 /** A post with all that is known of it. */
 export type BuiltPost = {
@@ -67,7 +66,7 @@ export function sectionParts(
         bays: ownBays,
         posts: own.get(index) ?? [],
         gates: gates.get(index)?.length ?? 0,
-        runLengths: ownRuns.map((run) => sumOf(baysOf(run).map(bayLength))),
+        runLengths: ownRuns.map((run) => sumOf(baysOf(run).map(({ along }) => along))),
         flatLengths: ownRuns.map((run) => sumOf(baysOf(run).map(({ length }) => length))),
         length: sumOf(ownBays.map((bay) => bay.length)),
       },

@@ -14,7 +14,7 @@ import { memberMass } from './memberMass.ts'
 import { aboveZero } from './neededLength.ts'
 import { postQuantities } from './postQuantities.ts'
 import { areaIn, lengthIn, type Quantity } from './quantity.ts'
-import { railPieces, riseOf } from './railPieces.ts'
+import { railPieces } from './railPieces.ts'
 import { railQuantities } from './railQuantities.ts'
 import type { BuiltPost, SectionParts } from './sectionParts.ts'
 import { type ShopWork, shopWork } from './shopWork.ts'
@@ -92,7 +92,7 @@ function sectionArea(notebook: Notebook, parts: SectionParts): InfillArea {
     layers: parts.buildUp.infill,
     runs: parts.runLengths,
     flatRuns: parts.flatLengths,
-    bays: parts.bays.map((bay) => ({ length: bay.length, rise: riseOf(bay) })),
+    bays: parts.bays.map((bay) => ({ length: bay.length, rise: bay.rise })),
     total: sumOf(parts.runLengths),
     raked: parts.buildUp.slope !== 'stepped',
     height: agreed === '' ? undefined : aboveZeroOrUndefined(agreed),

@@ -107,9 +107,11 @@ export function postSetbacks(
   ground: Ground,
 ): readonly PostSetback[] {
   const error = statedError(notebook)
+  const reaches = new Map<BuiltPost['size'], Millimetres>()
   return posts.map(({ post, size }) => {
     const setback = ground.setback(post.at)
-    const reach = lowestTerms(halved(larger(size.hole, size.outside)))
+    const reach = reaches.get(size) ?? lowestTerms(halved(larger(size.hole, size.outside)))
+    reaches.set(size, reach)
     return {
       setback,
       standsOn: standsOn(setback, error),

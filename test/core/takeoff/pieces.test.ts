@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest'
-import { bayLength } from '../../../lib/core/takeoff/railPieces.ts'
 import {
   feet,
   fence,
@@ -74,7 +73,7 @@ describe('on a slope of 10 ft in 100 ft', () => {
   // √(100² + 10²) = 100.498756 ft; 13 raked bays of √(7.6923² + 0.76923²) each.
   test('raked rails follow it: 100.498756 ft of each', () => {
     const { tops } = takeOffOf([fence('0 ft', '100 ft')], { line })
-    expect(tops.bays.reduce((sum, bay) => sum + feet(bayLength(bay)), 0)).toBeCloseTo(100.498756, 5)
+    expect(tops.bays.reduce((sum, bay) => sum + feet(bay.along), 0)).toBeCloseTo(100.498756, 5)
     expect(quantityOf(takeOffOf([fence('0 ft', '100 ft')], { line }), 'rails').quantity).toBe('200.998')
   })
 
@@ -116,7 +115,7 @@ describe('on a slope of 10 ft in 100 ft', () => {
 // √(8² + 1²) = 8.062258 ft.
 test('a bay of 8 ft that rises 1 ft has a rail of 8.062258 ft', () => {
   const { tops } = takeOffOf([fence('0 ft', '8 ft')], { line: slope('8 ft', '1 ft') })
-  expect(feet(tops.bays[0] && bayLength(tops.bays[0]))).toBeCloseTo(8.062258, 6)
+  expect(feet(tops.bays[0]?.along)).toBeCloseTo(8.062258, 6)
 })
 
 describe('rails against their stock', () => {
