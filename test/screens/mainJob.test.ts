@@ -509,7 +509,7 @@ describe('agreeing item by item', () => {
 
     await visitItem(a, 'Oak to the paddock')
     const part = standing(a.page)
-    await expectPage(part.locator('.status')).toHaveText('Changed, needs both marks')
+    await expectPage(part.locator('.status')).toHaveText('Changed, not agreed')
     await expectPage(part.getByText('has not marked it yet')).toHaveCount(2)
     await expectPage(part.locator('summary')).toHaveText(
       /^Last changed by The Mill House, \d{1,2} [A-Z][a-z]+ \d{4}, \d{2}:\d{2} UTC$/,
@@ -569,7 +569,7 @@ describe('signing', () => {
 
   const agreementOf = async (household: AtHome) => {
     await visit(household, 'Sign')
-    return downloaded(household.page, 'Agreement as signed (JSON)')
+    return downloaded(household.page, 'Agreement text (JSON)')
   }
 
   test('putting it up freezes a revision with its hash', async () => {
@@ -835,7 +835,7 @@ describe('money and hours', () => {
     const household = by()
     const { page } = household
     await visit(household, 'Money and hours')
-    const book = panel(page, 'The book').locator('tbody tr')
+    const book = panel(page, 'The book').locator('.book-entry')
     const before = await book.count()
     await typeFields(page, '', entry)
     await trySaving(page, 'Enter it')
@@ -846,7 +846,7 @@ describe('money and hours', () => {
 
   test('an entry that was made twice is taken back, and stays in the book', async () => {
     await visit(b, 'Money and hours')
-    const row = panel(b.page, 'The book').locator('tbody tr', { hasText: 'surveyor, again' })
+    const row = panel(b.page, 'The book').locator('.book-entry', { hasText: 'surveyor, again' })
     await row.locator('summary').click()
     await row.getByLabel('Why').fill('entered twice')
     await row.getByRole('button', { name: 'Take this entry back' }).click()
@@ -872,7 +872,7 @@ describe('money and hours', () => {
       await expectPage(cells('Asked')).toHaveText(['$3,159.63', '$1,800.00', '$4,959.63'])
       await expectPage(cells('Given so far')).toHaveText(['$3,529.30', '$885.55', '$4,414.85'])
       await expectPage(cells('Still to give')).toHaveText(['−$369.67', '$914.45', '$544.78'])
-      await expectPage(part).toContainText('Nobody has met $544.78 of the whole yet.')
+      await expectPage(part).toContainText('$544.78 of the whole has not been given by anyone yet.')
       await expectPage(part).toContainText(
         'One payment evens the two as things stand: The Mill House pays $369.67 to Larkspur Cottage.',
       )

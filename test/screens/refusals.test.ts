@@ -219,7 +219,7 @@ describe('a value that is refused', () => {
     const { page, home } = neighbours.a
     const before = await exported(neighbours.a)
     await page.goto(`${home}/money`)
-    const row = panel(page, 'The book').locator('tbody tr').first()
+    const row = panel(page, 'The book').locator('.book-entry').first()
     await row.locator('summary').click()
     await row.getByRole('button', { name: 'Take this entry back' }).click()
 
@@ -270,7 +270,7 @@ describe('an item that the book speaks of', () => {
   test('is removed once the entry is taken back, and the entry stays', async () => {
     const { page, home } = neighbours.a
     await page.goto(`${home}/money`)
-    const row = panel(page, 'The book').locator('tbody tr').first()
+    const row = panel(page, 'The book').locator('.book-entry').first()
     await row.locator('summary').click()
     await row.getByLabel('Why').fill('another roll was delivered')
     await row.getByRole('button', { name: 'Take this entry back' }).click()
@@ -281,7 +281,7 @@ describe('an item that the book speaks of', () => {
     await expectPage(page.getByRole('heading', { level: 1, name: 'The line' })).toBeVisible()
 
     await visit(neighbours.a, 'Money and hours')
-    await expectPage(panel(page, 'The book').locator('tbody tr')).toContainText(['mesh, first roll'])
+    await expectPage(panel(page, 'The book').locator('.book-entry')).toContainText(['mesh, first roll'])
   })
 })
 

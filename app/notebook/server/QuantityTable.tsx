@@ -1,6 +1,7 @@
 import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
 import type { Finding } from '../../../lib/core/takeoff/finding.ts'
 import type { Quantity } from '../../../lib/core/takeoff/quantity.ts'
+import { itemTitle } from '../../../lib/words/itemWords.ts'
 import { weightWords } from '../../../lib/words/takeoff/figures.ts'
 import { findingText } from '../../../lib/words/takeoff/findingText.ts'
 import { quantityText } from '../../../lib/words/takeoff/quantityText.ts'
@@ -51,9 +52,18 @@ export function FindingList({ notebook, findings }: { notebook: Notebook; findin
     <ul>
       {findings.map((finding) => (
         <li key={`${finding.path} ${finding.kind}`}>
-          <code>{finding.path}</code>: {findingText(notebook, finding)}
+          <strong>{placeOf(notebook, finding.path)}.</strong> {findingText(notebook, finding)}
         </li>
       ))}
     </ul>
   )
+}
+
+/** Which item a finding is of, by its name; the line for all else. */
+function placeOf(notebook: Notebook, path: string): string {
+  const match = /^(sections|gates)\[([0-9]+)\]/.exec(path)
+  const list = match?.[1] === 'gates' ? 'gates' : 'sections'
+  const item = match ? notebook[list][Number(match[2])] : undefined
+  if (item === undefined) return 'The line'
+  return itemTitle({ kind: list === 'gates' ? 'gate' : 'section', name: item.name, key: `item:${item.id}` })
 }

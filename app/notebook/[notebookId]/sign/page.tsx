@@ -41,11 +41,7 @@ export default async function SignPage({ params }: { params: Promise<{ notebookI
             newest ? `The agreement, revision ${newest.revision.number}` : 'The agreement so far, a draft'
           }
           aside={
-            newest ? (
-              <ButtonLink href={`${home}/summary.pdf?revision=${newest.revision.number}`} download>
-                Summary, revision {newest.revision.number} (PDF)
-              </ButtonLink>
-            ) : (
+            newest ? undefined : (
               <ButtonLink href={`${home}/summary.pdf`} download>
                 Draft summary (PDF)
               </ButtonLink>
