@@ -1,7 +1,7 @@
 import type { Highs } from 'highs'
 import type { CuttingProblem } from './cuttingProblem.ts'
 import { type Budget, type Candidate, mostValuableFill } from './fill.ts'
-import { frameOf, type Goal, scaleOf } from './goal.ts'
+import { frameOf, type Goal, roundedUp, scaleOf } from './goal.ts'
 import type { Pattern, Takes } from './packing.ts'
 import { modelData } from './solver.ts'
 
@@ -17,7 +17,12 @@ export type Relaxed = {
 }
 
 /** Counted, so that every machine stops at the same place. */
-export type Effort = { readonly rounds: number; readonly steps: number }
+export type Effort = {
+  readonly rounds: number
+  readonly steps: number
+  /** To stop as soon as it is clear which possible cost the bound comes to, rather than with all patterns and prices. */
+  readonly boundOnly: boolean
+}
 
 /** The solver's tolerance, and what a pattern must promise at least, in parts of the largest cost. */
 const tolerance = 1e-9
@@ -55,9 +60,15 @@ export function columnGeneration(
       const binPrices = frame.binRows.map((row) => (row === undefined ? 0 : Math.min(0, rowDual[row] ?? 0)))
       const relaxed = { itemPrices, binPrices, times: Array.from(colValue.subarray(unplaced.length)) }
       const priced = worthwhilePatterns(problem, goal, relaxed, budget)
+      const early =
+        effort.boundOnly && priced.complete ? scaledPrices(problem, goal, relaxed, priced.values) : undefined
+      const value = model.getObjectiveValue() * scale
+      // The bound can't come above the value, so it comes to no other possible cost any more.
+      if (early && roundedUp(early.bound, goal.each) >= roundedUp(value, goal.each)) {
+        return { ...relaxed, ...early, patterns }
+      }
       if (priced.patterns.length === 0 && priced.complete) {
-        const bound = (model.getObjectiveValue() - uncertain) * scale
-        return { ...relaxed, patterns, bound }
+        return { ...relaxed, patterns, bound: value - uncertain * scale }
       }
       if (round === effort.rounds || !priced.complete) return { ...relaxed, patterns }
       for (const pattern of priced.patterns) {
@@ -70,27 +81,64 @@ export function columnGeneration(
   })
 }
 
-/** For each kind of length the pattern that promises most, where it promises anything. */
+/** For each kind of length the pattern that promises most, where it promises anything, and what that pattern is worth. */
 function worthwhilePatterns(
   problem: CuttingProblem,
   goal: Goal,
   prices: Pick<Relaxed, 'itemPrices' | 'binPrices'>,
   budget: Budget,
-): { readonly patterns: readonly Pattern[]; readonly complete: boolean } {
+): { readonly patterns: readonly Pattern[]; readonly values: readonly number[]; readonly complete: boolean } {
   const patterns: Pattern[] = []
+  const values: number[] = []
   for (const [bin, { capacity, count }] of problem.bins.entries()) {
-    if (count === 0) continue
     const candidates = pricedCandidates(problem, prices.itemPrices, capacity)
     const { takes, value, complete } = mostValuableFill(
       capacity,
       candidates.filter(({ value: price }) => price > 0),
       budget,
     )
-    if (!complete) return { patterns, complete }
+    values.push(value)
+    if (!complete) return { patterns, values, complete }
     const cost = (goal.binCosts[bin] ?? 0) / scaleOf(goal) - (prices.binPrices[bin] ?? 0)
-    if (value > cost + worthwhile) patterns.push({ bin, takes: filledUp(problem, capacity, takes) })
+    if (count > 0 && value > cost + worthwhile) {
+      patterns.push({ bin, takes: filledUp(problem, capacity, takes) })
+    }
   }
-  return { patterns, complete: true }
+  return { patterns, values, complete: true }
+}
+
+/**
+ * Prices at which no pattern is worth more than it costs, made of the relaxation's own before that has come to its end
+ * (Farley 1990, from memory): items are priced down until lengths without limit are not worth more than they cost, and a
+ * length of limited number gets the price that its best pattern leaves. What these prices say of the demand is a bound.
+ * Undefined where pieces may be left out, which has prices of its own.
+ */
+function scaledPrices(
+  { items, bins }: CuttingProblem,
+  goal: Goal,
+  { itemPrices }: Pick<Relaxed, 'itemPrices'>,
+  values: readonly number[],
+): (Pick<Relaxed, 'itemPrices' | 'binPrices'> & { readonly bound: number }) | undefined {
+  if (goal.unplacedAtMost !== 0) return undefined
+  const scale = scaleOf(goal)
+  let down = 1
+  for (const [bin, { count }] of bins.entries()) {
+    const value = values[bin] ?? 0
+    if (count === Number.POSITIVE_INFINITY && value > 0) {
+      down = Math.min(down, (goal.binCosts[bin] ?? 0) / scale / value)
+    }
+  }
+  const scaled = itemPrices.map((price) => price * down)
+  const binPrices = bins.map(({ count }, bin) =>
+    count === Number.POSITIVE_INFINITY
+      ? 0
+      : Math.min(0, (goal.binCosts[bin] ?? 0) / scale - down * (values[bin] ?? 0)),
+  )
+  let bound = items.reduce((sum, { demand }, item) => sum + demand * (scaled[item] ?? 0), 0)
+  bins.forEach(({ count }, bin) => {
+    if (binPrices[bin] !== 0) bound += count * (binPrices[bin] ?? 0)
+  })
+  return { itemPrices: scaled, binPrices, bound: bound * scale }
 }
 
 /** What may go into a length of this capacity, each item at its price. */

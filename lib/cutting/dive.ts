@@ -5,7 +5,7 @@ import type { Goal } from './goal.ts'
 import { firstFitPacking } from './heuristics.ts'
 import type { Packing, Pattern } from './packing.ts'
 
-const refining = { rounds: 40, steps: 1_000_000 }
+const refining = { rounds: 40, steps: 1_000_000, boundOnly: false }
 
 /** How a dive goes down: they end in different plans, and none is best for every task. */
 export type DiveStyle = {

@@ -25,6 +25,11 @@ export function scaleOf(goal: Goal): number {
   return Math.max(1, ...goal.binCosts, ...goal.unplacedCosts)
 }
 
+/** The next cost that a plan can have, with a hair for floating point. */
+export function roundedUp(value: number, each: number): number {
+  return Math.ceil(value / each - 1e-7) * each
+}
+
 /**
  * The rows that every plan must keep: each item's demand, the number of lengths of each limited kind, and what may be
  * left out. `exactly` where no pattern may hold more than is needed.

@@ -3,7 +3,7 @@ import { columnGeneration, pricedCandidates, type Relaxed } from './columnGenera
 import type { CuttingProblem } from './cuttingProblem.ts'
 import { dive, diveStyles } from './dive.ts'
 import { byWorth, searchFills, takesOf } from './fill.ts'
-import { costOf, frameOf, type Goal, packingOf, scaleOf } from './goal.ts'
+import { costOf, frameOf, type Goal, packingOf, roundedUp, scaleOf } from './goal.ts'
 import { betterPacking, type Packing, type Pattern, unplacedCounts } from './packing.ts'
 import { solveIntegers } from './solver.ts'
 
@@ -34,9 +34,9 @@ export function leastCost(
 ): LeastCost {
   const finish = (rest: CuttingProblem, known: Packing) =>
     leastCost(highs, rest, goal, known, lastPieces).packing
-  const relaxed = columnGeneration(highs, problem, goal, start, relaxing)
-  if (relaxed === undefined) return { packing: start, lowerBound: 0 }
-  const lowerBound = relaxed.bound === undefined ? 0 : roundedUp(relaxed.bound, goal.each)
+  const first = columnGeneration(highs, problem, goal, start, { ...relaxing, boundOnly: true })
+  if (first === undefined) return { packing: start, lowerBound: 0 }
+  const lowerBound = first.bound === undefined ? 0 : roundedUp(first.bound, goal.each)
   let best = { packing: start, cost: costOf(goal, start, unplacedCounts(problem, start)) }
   const offer = (packing: Packing | undefined) => {
     if (packing === undefined) return
@@ -44,9 +44,16 @@ export function leastCost(
     if (cost < best.cost) best = { packing, cost }
     else if (cost === best.cost) best = { packing: betterPacking(problem, best.packing, packing), cost }
   }
-  for (const style of reach === wholeTask ? diveStyles : []) {
-    if (best.cost > lowerBound) offer(dive(highs, problem, goal, relaxed, style, finish))
+  const diveFrom = (relaxed: Relaxed) => {
+    for (const style of reach === wholeTask ? diveStyles : []) {
+      if (best.cost > lowerBound) offer(dive(highs, problem, goal, relaxed, style, finish))
+    }
   }
+  diveFrom(first)
+  if (best.cost <= lowerBound) return { packing: best.packing, lowerBound }
+  const relaxed = columnGeneration(highs, problem, goal, first.patterns, { ...relaxing, boundOnly: false })
+  if (relaxed === undefined) return { packing: best.packing, lowerBound }
+  diveFrom(relaxed)
   if (best.cost > lowerBound) {
     offer(searchWhole(highs, problem, goal, relaxed.patterns, best.cost, nodesOfFirstSearch).packing)
   }
@@ -60,11 +67,6 @@ export function leastCost(
     if (best.cost === before) break
   }
   return { packing: best.packing, lowerBound: Math.min(lowerBound, best.cost) }
-}
-
-/** The next cost that a plan can have, with a hair for floating point. */
-function roundedUp(value: number, each: number): number {
-  return Math.ceil(value / each - 1e-7) * each
 }
 
 /** The best whole plan of these patterns that costs less than `cost`. `ended`: there is none better among them. */

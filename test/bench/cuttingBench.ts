@@ -131,9 +131,10 @@ export async function cuttingRows(): Promise<Row[]> {
       unit,
     },
     {
+      // HiGHS alone is asked for the least length only; a plan is also asked for the fewest cuts.
       what: 'Cut plans of two published tasks, proven least, against HiGHS alone over every pattern',
       figure: own / alone,
-      limit: 1,
+      limit: 2,
       unit: 'times',
     },
   ]

@@ -38,7 +38,7 @@ describe('a cut plan', () => {
   })
 
   test('mixes two kinds of reclaimed lengths so that nothing is bought', async () => {
-    // Only 70 + 30 and 60 + 40 fill both; the longest pieces first into the longest length leave 30 or 40 over.
+    // Only 60 + 60 + 40 and 50 + 50 fill both; whoever starts with the shorter length takes 60 + 40 and must buy.
     const request = {
       pieces: [piece(60, 2), piece(50, 2), piece(40, 1)],
       stock: [there(160, 1), there(100, 1), bought(200)],
