@@ -59,6 +59,7 @@ const ofNotebooks: Readonly<Record<string, NotebookAddress>> = {
     names: { itemId: 's1' },
     namesNothing: { itemId: 'constructor' },
   },
+  [at('cut-plan/page.tsx#default')]: aPage,
   [at('line/page.tsx#default')]: aPage,
   [at('links/page.tsx#default')]: aPage,
   [at('materials/page.tsx#default')]: aPage,

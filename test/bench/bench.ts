@@ -15,6 +15,7 @@ import { sha256Hex } from '../../lib/store/sha256.ts'
 import { notebookTitle } from '../../lib/words/labels.ts'
 import { drawingWords } from '../../lib/words/summary/drawingWords.ts'
 import { summaryContent } from '../../lib/words/summary/summaryContent.ts'
+import { cuttingRows } from './cuttingBench.ts'
 import { largeNotebook } from './largeNotebook.ts'
 import { takeoffRows } from './takeoffBench.ts'
 
@@ -118,7 +119,12 @@ async function paperRows(): Promise<Row[]> {
   return [{ what, figure: wholeTime / bareTime, limit: 2, unit: 'times' }]
 }
 
-const rows = [...(await statementRows()), ...(await takeoffRows(median)), ...(await paperRows())]
+const rows = [
+  ...(await statementRows()),
+  ...(await takeoffRows(median)),
+  ...(await cuttingRows()),
+  ...(await paperRows()),
+]
 for (const { what, figure, limit, unit } of rows) {
   const verdict = figure <= limit ? 'within' : 'OVER'
   console.log(`${verdict.padEnd(7)} ${figure.toFixed(2)} ${unit} (limit ${limit}): ${what}`)

@@ -6,18 +6,10 @@ import { FigureTable } from '../../ui/FigureTable.tsx'
 import { Panel } from '../../ui/Panel.tsx'
 import { FindingList, QuantityTable } from './QuantityTable.tsx'
 
-type CutPlans = Awaited<ReturnType<typeof cutPlansFile>>
+type CutPlan = Awaited<ReturnType<typeof cutPlansFile>>[number]
 
-/** The take-off of the whole fence: quantities, weights, cut plans, and what clashes or lacks. */
-export function TakeOffPanels({
-  notebook,
-  found,
-  plans,
-}: {
-  notebook: Notebook
-  found: TakeOff
-  plans: CutPlans
-}) {
+/** The take-off of the whole fence: quantities, weights, and what clashes or lacks. */
+export function TakeOffPanels({ notebook, found }: { notebook: Notebook; found: TakeOff }) {
   const { quantities, weights, findings } = found
   if (quantities.length === 0 && findings.length === 0) return null
   return (
@@ -41,34 +33,38 @@ export function TakeOffPanels({
           </p>
         </>
       )}
-      {plans.map((plan) => (
-        <Panel key={plan.what} heading={`Cut plan: ${plan.what}`} level={3} tone="quiet">
-          <FigureTable
-            caption={`${plan.bought.text} to buy, ${plan.waste.text} over (${plan.wastePercent} %), ${plan.cuts} cuts`}
-            columns={[
-              { label: 'Cut from' },
-              { label: 'Times', figures: true },
-              { label: 'Pieces' },
-              { label: 'Over', figures: true },
-            ]}
-            rows={plan.lengths.map((length) => [
-              `${length.from}${length.bought ? '' : ' (at hand)'}`,
-              String(length.times),
-              length.pieces.map((piece) => `${piece.count} × ${piece.length.text}`).join(', '),
-              length.rest.text,
-            ])}
-          />
-          <p>
-            {plan.leastBought === 'proven'
-              ? 'No plan buys less: this is proven.'
-              : `A plan that buys less may exist; at most ${plan.leastBought.gapPercent} percent less.`}
-          </p>
-          {plan.tooLong.map((piece) => (
-            <p key={piece.label}>
-              {piece.count} × {piece.length.text} ({piece.label}) is longer than any stock.
-            </p>
-          ))}
-        </Panel>
+    </Panel>
+  )
+}
+
+/** One kind of stock: which piece from which length, what is over, and whether the plan is proven least. */
+export function CutPlanPanel({ plan }: { plan: CutPlan }) {
+  return (
+    <Panel heading={plan.what}>
+      <FigureTable
+        caption={`${plan.bought.text} to buy, ${plan.waste.text} over (${plan.wastePercent} %), ${plan.cuts} cuts`}
+        columns={[
+          { label: 'Cut from' },
+          { label: 'Times', figures: true },
+          { label: 'Pieces' },
+          { label: 'Over', figures: true },
+        ]}
+        rows={plan.lengths.map((length) => [
+          `${length.from}${length.bought ? '' : ' (at hand)'}`,
+          String(length.times),
+          length.pieces.map((piece) => `${piece.count} × ${piece.length.text}`).join(', '),
+          length.rest.text,
+        ])}
+      />
+      <p>
+        {plan.leastBought === 'proven'
+          ? 'No plan buys less: this is proven.'
+          : `A plan that buys less may exist; at most ${plan.leastBought.gapPercent} percent less.`}
+      </p>
+      {[...plan.tooLong, ...plan.unplaced].map((piece) => (
+        <p key={piece.label}>
+          {piece.count} × {piece.length.text} ({piece.label}) comes out of no length that is there.
+        </p>
       ))}
     </Panel>
   )

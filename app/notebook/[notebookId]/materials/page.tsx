@@ -3,7 +3,6 @@ import { signedCostAmount } from '../../../../lib/core/amounts/lineAmount.ts'
 import { placesOf, sumLines } from '../../../../lib/core/shares/itemShares.ts'
 import { digitsOf } from '../../../../lib/core/shares/statement.ts'
 import { takeOff } from '../../../../lib/core/takeoff/takeOff.ts'
-import { cutPlansFile } from '../../../../lib/cutting/cutPlansFile.ts'
 import { itemTitle } from '../../../../lib/words/itemWords.ts'
 import { householdName } from '../../../../lib/words/labels.ts'
 import { moneyWords } from '../../../../lib/words/money.ts'
@@ -31,9 +30,12 @@ export default async function MaterialsPage({ params }: { params: Promise<{ note
         <p>
           <ButtonLink href={`/notebook/${notebookId}/materials.csv`} download>
             Shopping list for a spreadsheet (CSV)
-          </ButtonLink>
+          </ButtonLink>{' '}
+          {found.cutJobs.length > 0 ? (
+            <ButtonLink href={`/notebook/${notebookId}/cut-plan`}>Cut plan</ButtonLink>
+          ) : null}
         </p>
-        <TakeOffPanels notebook={notebook} found={found} plans={await cutPlansFile(notebook, found)} />
+        <TakeOffPanels notebook={notebook} found={found} />
         {placesOf(notebook).map(({ item, kind }) => {
           const title = itemTitle({ kind, name: item.name, key: `item:${item.id}` })
           return (
