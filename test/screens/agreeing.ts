@@ -1,17 +1,16 @@
-import { expect, type Page } from '@playwright/test'
+import type { Page } from '@playwright/test'
+import { expectPage } from './expectPage.ts'
 import { type AtHome, panel, visit } from './visiting.ts'
-
-const openItems = '.item-rows > li'
 
 /** Marks every item that waits for this household's mark, one after the other, from the page for signing. */
 export async function agreeToAll(household: AtHome): Promise<number> {
   const { page } = household
   await visit(household, 'Sign')
-  const buttons = page.locator(openItems).getByRole('button', { name: /^Agree as it stands/ })
+  const buttons = page.getByRole('button', { name: /^Agree as it stands/ })
   const all = await buttons.count()
   for (let left = all; left > 0; left -= 1) {
     await buttons.first().click()
-    await expect(buttons).toHaveCount(left - 1)
+    await expectPage(buttons).toHaveCount(left - 1)
   }
   return all
 }
@@ -24,14 +23,14 @@ export function standing(page: Page) {
 /** Marks the item whose page is open. */
 export async function agreeHere(page: Page): Promise<void> {
   await standing(page).getByRole('button', { name: 'Agree to this as it stands' }).click()
-  await expect(standing(page).getByRole('button', { name: 'Take your mark off' })).toBeVisible()
+  await expectPage(standing(page).getByRole('button', { name: 'Take your mark off' })).toBeVisible()
 }
 
 /** Puts the notebook up for signing and gives the hash that the page then shows. */
 export async function putUp(household: AtHome, revision: number): Promise<string> {
   await visit(household, 'Sign')
   await household.page.getByRole('button', { name: `Put revision ${revision} up for signing` }).click()
-  await expect(
+  await expectPage(
     household.page.getByRole('heading', { name: `Revision ${revision} is up for signing` }),
   ).toBeVisible()
   return shownHash(household.page)
@@ -48,5 +47,5 @@ export async function sign(page: Page, party: string): Promise<void> {
   await part.getByLabel('Type your full name').fill(party)
   await part.getByRole('checkbox').check()
   await part.getByRole('button', { name: `Sign as ${party}` }).click()
-  await expect(part).toHaveCount(0)
+  await expectPage(part).toHaveCount(0)
 }

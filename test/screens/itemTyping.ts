@@ -1,4 +1,5 @@
-import { expect, type Page } from '@playwright/test'
+import type { Page } from '@playwright/test'
+import { expectPage } from './expectPage.ts'
 import { choose, field, put, tick } from './typing.ts'
 
 type Row = Readonly<Record<string, string | boolean>>
@@ -82,7 +83,7 @@ export async function typeShare(page: Page, share: Share): Promise<void> {
 async function typePrinciple(page: Page, path: string, { principle, ...figures }: Share): Promise<void> {
   const list = field(page, `${path}.principle`)
   await list.selectOption(String(principle))
-  await expect(list).toHaveValue(String(principle))
+  await expectPage(list).toHaveValue(String(principle))
   for (const [key, value] of Object.entries(figures)) {
     if (typeof value !== 'string') await typePrinciple(page, `${path}.${key}`, value as Share)
     else if (key === 'household') await choose(page, `${path}.${key}`, value)

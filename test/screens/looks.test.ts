@@ -1,8 +1,9 @@
 import AxeBuilder from '@axe-core/playwright'
-import { type Browser, type BrowserContext, expect as expectPage, type Page } from '@playwright/test'
+import type { Browser, BrowserContext, Page } from '@playwright/test'
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest'
 import { agreeToAll, putUp, sign } from './agreeing.ts'
 import { openBrowser } from './browser.ts'
+import { expectPage } from './expectPage.ts'
 import { shortNotebook } from './shortNotebook.ts'
 import { homeOf, makeInvitation, type Neighbours, neighboursWith } from './twoHouseholds.ts'
 

@@ -1,6 +1,7 @@
-import { type Browser, expect as expectPage } from '@playwright/test'
+import type { Browser } from '@playwright/test'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { openBrowser } from './browser.ts'
+import { expectPage } from './expectPage.ts'
 import { typeShare } from './itemTyping.ts'
 import { shortNotebook } from './shortNotebook.ts'
 import { type Neighbours, neighboursWith } from './twoHouseholds.ts'
@@ -67,8 +68,8 @@ const cases: Case[] = [
       basicShare: { principle: 'percent', a: '25', b: '75' },
       upgradeShare: { principle: 'one', household: 'a' },
     },
-    apart: `Pay the difference: the basic fence of $200.00 is asked 25 percent of Heron House and 75 percent of Bank Cottage; the $50.01 above it is asked of Heron House. So ${asksA} $100.01, ${asksB} $150.00.`,
-    together: `Pay the difference: the basic fence of $200.00 is asked 25 percent of Heron House and 75 percent of Bank Cottage; the $150.01 above it is asked of Heron House. So ${asksA} $200.01, ${asksB} $150.00.`,
+    apart: `Pay the difference: the basic fence of $200.00 is asked of Heron House at 25 percent and of Bank Cottage at 75 percent; the $50.01 above it is asked of Heron House. So ${asksA} $100.01, ${asksB} $150.00.`,
+    together: `Pay the difference: the basic fence of $200.00 is asked of Heron House at 25 percent and of Bank Cottage at 75 percent; the $150.01 above it is asked of Heron House. So ${asksA} $200.01, ${asksB} $150.00.`,
   },
   {
     name: 'Share the saving',

@@ -1,5 +1,6 @@
-import { type Browser, type BrowserContext, expect, type Page } from '@playwright/test'
+import type { Browser, BrowserContext, Page } from '@playwright/test'
 import { inject } from 'vitest'
+import { expectPage } from './expectPage.ts'
 import type { AtHome } from './visiting.ts'
 
 // Without smooth scrolling: a press that comes while the page still glides would go beside its button.
@@ -39,7 +40,7 @@ export async function makeInvitation(page: Page): Promise<string> {
 export async function keepPrivateLink(page: Page): Promise<string> {
   const link = await page.getByRole('textbox', { name: 'Private link' }).inputValue()
   await page.getByRole('button', { name: 'I have kept it' }).click()
-  await expect(page.getByRole('heading', { level: 1, name: 'The line' })).toBeVisible()
+  await expectPage(page.getByRole('textbox', { name: 'Private link' })).toHaveCount(0)
   return link
 }
 
@@ -52,7 +53,7 @@ export async function neighboursWith(browser: Browser, document: object): Promis
   await a.goto(inject('baseUrl'))
   await chooseFile(a, JSON.stringify(document))
   await a.getByRole('button', { name: 'Start from this file' }).click()
-  await expect(a.getByRole('textbox', { name: 'Private link' })).toBeVisible()
+  await expectPage(a.getByRole('textbox', { name: 'Private link' })).toBeVisible()
   const invitation = await makeInvitation(a)
   await keepPrivateLink(a)
   await b.goto(invitation)

@@ -1,5 +1,6 @@
-import { expect, type Page } from '@playwright/test'
+import type { Page } from '@playwright/test'
 import { fieldId } from '../../app/ui/draft/fieldId.ts'
+import { expectPage } from './expectPage.ts'
 
 // Fields are found by their path in the draft, which their ids are made from. That each has a label is checked in looks.test.ts.
 
@@ -18,7 +19,7 @@ export async function choose(page: Page, path: string, value: string): Promise<v
   const id = fieldId('field', path)
   const radio = page.locator(`input[type=radio][name="${id}"][value="${value}"]`)
   const list = page.locator(`select#${id}`)
-  await expect(radio.or(list)).toBeEnabled()
+  await expectPage(radio.or(list)).toBeEnabled()
   if ((await list.count()) > 0) await list.selectOption(value)
   else await radio.check()
 }
@@ -42,7 +43,7 @@ export function faultAt(page: Page, path: string, form = 'field') {
 export async function save(page: Page, label: string): Promise<void> {
   const form = formOf(page, label)
   await form.getByRole('button', { name: label, exact: true }).click()
-  await expect(form.locator('.save-standing')).toHaveText(/^(Saved\.|Nothing had changed\.)$/)
+  await expectPage(form.locator('.save-standing')).toHaveText(/^(Saved\.|Nothing had changed\.)$/)
 }
 
 /** The form that has a save button with this label. */

@@ -1,4 +1,5 @@
-import { expect, type Page } from '@playwright/test'
+import type { Page } from '@playwright/test'
+import { expectPage } from './expectPage.ts'
 
 /** A household at its own browser, in a notebook. */
 export type AtHome = { readonly page: Page; readonly home: string }
@@ -13,14 +14,14 @@ export async function visit({ page }: AtHome, label: string): Promise<void> {
   } else {
     await page.locator('.frame-nav-wide').getByRole('link', { name: label, exact: true }).click()
   }
-  await expect(page.getByRole('heading', { level: 1, name: label, exact: true })).toBeVisible()
+  await expectPage(page.getByRole('heading', { level: 1, name: label, exact: true })).toBeVisible()
 }
 
 /** Goes to the page of one section, gate or common cost, from the line. */
 export async function visitItem(household: AtHome, name: string): Promise<void> {
   await visit(household, 'The line')
   await household.page.locator('.item-rows').getByRole('link', { name, exact: true }).click()
-  await expect(household.page.getByRole('heading', { level: 1, name, exact: true })).toBeVisible()
+  await expectPage(household.page.getByRole('heading', { level: 1, name, exact: true })).toBeVisible()
 }
 
 /** The part of a page under a heading. */
@@ -42,6 +43,6 @@ export async function downloaded(page: Page, label: string | RegExp): Promise<Bu
 /** The notebook file as this household is given it, from the page with the record. */
 export async function exported(household: AtHome): Promise<Buffer> {
   const answer = await household.page.request.get(`${household.home}/notebook.json`)
-  expect(answer.status()).toBe(200)
+  expectPage(answer.status()).toBe(200)
   return answer.body()
 }

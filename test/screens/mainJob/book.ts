@@ -1,0 +1,152 @@
+import { describe, expect, test } from 'vitest'
+import { readPdf, wordsOf } from '../../pdf/readPdf.ts'
+import { shownHash } from '../agreeing.ts'
+import { expectPage } from '../expectPage.ts'
+import { typeFields } from '../itemTyping.ts'
+import { statementPrinted } from '../statementCommand.ts'
+import { moneyFigures } from '../statementFigures.ts'
+import { trySaving } from '../typing.ts'
+import { downloaded, exported, panel, visit } from '../visiting.ts'
+import { sha256 } from './bytes.ts'
+import { a, b } from './evening.ts'
+
+export function bookSteps(): void {
+  describe('money and hours', () => {
+    const [pipe, scrap] = ['pipe, first load', 'old wire']
+    // Worth, by hand: a 34.30 + 740.00 + 12 · 25 − 45.00 + 3000.00, less the 500.00 that b hands over; b 385.55 + 500.00.
+    const entries = [
+      {
+        by: () => a,
+        household: 'a',
+        kind: 'material',
+        amount: '34.30',
+        date: '2027-03-02',
+        for: 's1',
+        note: 'post caps',
+      },
+      {
+        by: () => a,
+        household: 'a',
+        kind: 'cash',
+        amount: '740.00',
+        date: '2027-03-03',
+        for: 's1',
+        note: pipe,
+      },
+      {
+        by: () => a,
+        household: 'a',
+        kind: 'hours',
+        hours: '12',
+        rate: '25.00',
+        date: '2027-03-05',
+        for: 's1',
+      },
+      {
+        by: () => a,
+        household: 'a',
+        kind: 'refund',
+        amount: '45.00',
+        date: '2027-03-06',
+        for: 's1',
+        note: scrap,
+      },
+      {
+        by: () => a,
+        household: 'a',
+        kind: 'cash',
+        amount: '3000.00',
+        date: '2027-03-07',
+        note: 'everything else at the steel yard',
+      },
+      {
+        by: () => b,
+        household: 'b',
+        kind: 'cash',
+        amount: '385.55',
+        date: '2027-03-08',
+        for: 'c2',
+        note: 'surveyor',
+      },
+      {
+        by: () => b,
+        household: 'b',
+        kind: 'cash',
+        amount: '385.55',
+        date: '2027-03-08',
+        for: 'c2',
+        note: 'surveyor, again',
+      },
+      {
+        by: () => b,
+        household: 'b',
+        kind: 'transfer',
+        amount: '500.00',
+        date: '2027-03-09',
+        note: 'first part',
+      },
+    ]
+
+    test.each(entries)('$household enters $kind on $date', async ({ by, ...entry }) => {
+      const household = by()
+      const { page } = household
+      await visit(household, 'Money and hours')
+      const book = panel(page, 'The book').locator('.book-entry')
+      const before = await book.count()
+      await typeFields(page, '', entry)
+      await trySaving(page, 'Enter it')
+
+      await expectPage(book).toHaveCount(before + 1)
+      await expectPage(book.last()).toContainText(entry.note ?? `(${entry.hours} h at ${entry.rate})`)
+    })
+
+    test('an entry that was made twice is taken back, and stays in the book', async () => {
+      await visit(b, 'Money and hours')
+      const row = panel(b.page, 'The book').locator('.book-entry', { hasText: 'surveyor, again' })
+      await row.locator('summary').click()
+      await row.getByLabel('Why').fill('entered twice')
+      await row.getByRole('button', { name: 'Take this entry back' }).click()
+
+      await expectPage(row).toContainText(
+        /Taken back by The Mill House on \d{1,2} [A-Z][a-z]+ \d{4}: entered twice/,
+      )
+    })
+
+    test('the balance, what is outstanding and the one payment are those of the statement', async () => {
+      const printed = await statementPrinted(await exported(a))
+      // By hand, on top of the shares above: asked a 3159.63, b 1800.00, in all 4959.63; given a 3529.30, b 885.55.
+      expect(printed.contributed).toEqual({ a: '3529.30', b: '885.55' })
+      expect(printed.balance).toEqual({ a: '-369.67', b: '914.45' })
+      expect(printed.outstanding).toBe('544.78')
+      expect(printed.transfer).toEqual({ from: 'b', to: 'a', amount: '369.67' })
+
+      for (const household of [a, b]) {
+        await visit(household, 'Money and hours')
+        const part = panel(household.page, 'Where you stand')
+        const cells = (label: string) =>
+          part.locator('tr', { has: household.page.getByRole('rowheader', { name: label }) }).locator('td')
+        await expectPage(cells('Asked')).toHaveText(['$3,159.63', '$1,800.00', '$4,959.63'])
+        await expectPage(cells('Given so far')).toHaveText(['$3,529.30', '$885.55', '$4,414.85'])
+        await expectPage(cells('Still to give')).toHaveText(['−$369.67', '$914.45', '$544.78'])
+        await expectPage(part).toContainText('$544.78 of the whole has not been given by anyone yet.')
+        await expectPage(part).toContainText(
+          'One payment evens the two as things stand: The Mill House pays $369.67 to Larkspur Cottage.',
+        )
+      }
+    })
+
+    test('receipts do not change what was signed', async () => {
+      await visit(a, 'Sign')
+      const hash = await shownHash(a.page)
+      const pdf = await readPdf(await downloaded(a.page, 'Summary, revision 1 (PDF)'))
+
+      await expectPage(a.page.getByRole('heading', { name: 'Revision 1 is signed by all' })).toBeVisible()
+      expect(sha256(pdf.attachments.get('agreement.json') ?? new Uint8Array())).toBe(hash)
+      for (const page of pdf.pages) expect(wordsOf(page)).toContain(hash)
+      const words = ` ${wordsOf(...pdf.pages)} `
+      const printed = await statementPrinted(await exported(a))
+      expect(moneyFigures(printed).filter((figure) => !words.includes(` ${figure}`))).toEqual([])
+      expect(words).toContain('entered twice')
+    })
+  })
+}
