@@ -129,6 +129,10 @@ const readings: Readonly<Record<string, Reading>> = {
     sends: async (id) => [id, {}, await takeBackForm(id, 0)],
     reads: [0, 2],
   },
+  'app/notebook/server/takeOffActions.ts#offerQuantities': {
+    sends: (id) => [id, {}, formOf({ id: 's1' })],
+    reads: [0, 2],
+  },
   'app/notebook/server/fileActions.ts#replaceByFile': {
     sends: (id) => [id, {}, formWithFile('{}')],
     reads: [0, 2],
