@@ -152,7 +152,7 @@ describe.each(Object.entries(ofNotebooks))('%s', (name, address) => {
       expect(response.headers.get('content-type')).toBe(address.answers)
       expect(response.headers.get('cache-control')).toBe('private, no-store')
       expect(response.headers.get('content-disposition')).toMatch(
-        /^attachment; filename="[a-z0-9-]+\.(pdf|json)"$/,
+        /^attachment; filename="[a-z0-9-]+\.(pdf|json|csv)"$/,
       )
       expect((await response.arrayBuffer()).byteLength).toBe(Number(response.headers.get('content-length')))
     }
