@@ -11,7 +11,7 @@ export default defineConfig({
     pool: 'forks',
     maxWorkers: 1,
     fileParallelism: false,
-    testTimeout: 180_000,
+    testTimeout: 600_000,
     hookTimeout: 180_000,
     teardownTimeout: 30_000,
   },
