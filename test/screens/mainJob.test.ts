@@ -1,7 +1,7 @@
-import { afterAll, beforeAll, beforeEach, onTestFailed } from 'vitest'
+import { afterAll, beforeAll, beforeEach, expect, onTestFailed, test } from 'vitest'
 import { agreeingSteps } from './mainJob/agreeingItems.ts'
 import { bookSteps } from './mainJob/book.ts'
-import { beginEvening, endEvening } from './mainJob/evening.ts'
+import { beginEvening, complaints, endEvening } from './mainJob/evening.ts'
 import { invitingSteps } from './mainJob/inviting.ts'
 import { layingOutSteps } from './mainJob/layingOut.ts'
 import { notebookFileSteps } from './mainJob/notebookFile.ts'
@@ -36,3 +36,7 @@ signingSteps()
 signedSummarySteps()
 bookSteps()
 notebookFileSteps()
+
+test('all the while neither browser had anything to complain about', () => {
+  expect(complaints).toEqual([])
+})

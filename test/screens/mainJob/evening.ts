@@ -1,4 +1,4 @@
-import type { Browser, BrowserContext } from '@playwright/test'
+import type { Browser, BrowserContext, Page } from '@playwright/test'
 import { openBrowser } from '../browser.ts'
 import { openLaptop, openPhone } from '../twoHouseholds.ts'
 import { type AtHome, exported } from '../visiting.ts'
@@ -17,12 +17,24 @@ export let stranger: BrowserContext
 /** The addresses that were shown once, as the households noted them down. */
 export const links = { linkOfA: '', linkOfB: '', invitation: '' }
 
+/** What the households' browsers complained of so far; an answer “not found” to a page that is none yet is left out. */
+export const complaints: string[] = []
+
+function hear(page: Page): Page {
+  page.on('console', (message) => {
+    const text = `${message.text()} (${page.url()})`
+    if (message.type() === 'error' && !text.includes('status of 404')) complaints.push(text)
+  })
+  page.on('pageerror', (error) => complaints.push(`${error} (${page.url()})`))
+  return page
+}
+
 export async function beginEvening(): Promise<void> {
   browser = await openBrowser()
   phone = await openPhone(browser)
   stranger = await openLaptop(browser)
-  a = { page: await (await openLaptop(browser)).newPage(), home: '' }
-  b = { page: await phone.newPage(), home: '' }
+  a = { page: hear(await (await openLaptop(browser)).newPage()), home: '' }
+  b = { page: hear(await phone.newPage()), home: '' }
 }
 
 export async function endEvening(): Promise<void> {
