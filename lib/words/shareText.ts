@@ -81,14 +81,18 @@ function partClause(part: PotPart, names: ShareNames): string {
     case 'length':
       return `is shared by length, ${principle.a} for ${names.a} to ${principle.b} for ${names.b}`
     case 'use':
-      return `is shared by use, ${names.uses?.a ?? '0'} passages a week for ${names.a} to ${names.uses?.b ?? '0'} for ${names.b}`
+      return `is shared by use, ${counted(names.uses?.a || '0', 'passage')} a week for ${names.a} to ${names.uses?.b || '0'} for ${names.b}`
     case 'benefit':
-      return `is shared by benefit, ${principle.a} points for ${names.a} to ${principle.b} for ${names.b}`
+      return `is shared by benefit, ${counted(principle.a, 'point')} for ${names.a} to ${principle.b} for ${names.b}`
     case 'saving':
       return `is shared by the saving (${savingWords(part, names)})`
     default:
       return never(principle)
   }
+}
+
+function counted(figure: string, one: string): string {
+  return `${figure} ${figure === '1' ? one : `${one}s`}`
 }
 
 function savingWords(part: PotPart, names: ShareNames): string {
