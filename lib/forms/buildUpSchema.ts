@@ -59,6 +59,7 @@ export function buildUpSchemas(object: typeof z.looseObject) {
     waste: figure,
     weight: weighed.optional(),
     reclaimed: yesOrNo(false),
+    solid: figure,
   }
   const infill = z.discriminatedUnion('kind', [
     object({ ...layer, kind: z.literal('roll'), roll: size, lap: size, wrap: size }),
@@ -69,6 +70,8 @@ export function buildUpSchemas(object: typeof z.looseObject) {
       kind: z.literal('strip'),
       opening: size,
       width: size,
+      thickness: size,
+      material: choice(known.memberMaterials),
       takeUp: figure,
       coilWidth: size,
       coil: size,
@@ -157,6 +160,22 @@ export function buildUpSchemas(object: typeof z.looseObject) {
       measuredFrom: choice(measuredFromKinds),
       saidBy: text,
       on: date(true),
+    }),
+    site: object({
+      wind: object({
+        speed: figure,
+        unit: choice(known.windUnits),
+        exposure: choice(known.exposures),
+        saidBy: text,
+      }).prefault({}),
+      soil: object({
+        what: text,
+        lateral: figure,
+        unit: choice(known.lateralUnits),
+        doubled: yesOrNo(false),
+        saidBy: text,
+      }).prefault({}),
+      frost: object({ depth: size, saidBy: text }).prefault({}),
     }),
   }
 }

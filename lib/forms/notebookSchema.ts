@@ -149,6 +149,7 @@ function buildSchema(currency: string, digits: number, unknownKeys: UnknownKeys)
     stations: list(station),
     error: length('may be missing'),
     limits: list(takeOff.heightLimit),
+    site: takeOff.site.prefault({}),
   })
   const section = object({
     ...priced(false),

@@ -6,6 +6,7 @@ import type {
   InventoryPiece,
   MeasuredPost,
   SavedBuildUp,
+  Site,
 } from '../takeoff/buildUp.ts'
 
 /**
@@ -79,6 +80,7 @@ export type BoundaryLine = {
   /** By how much the line may lie elsewhere, to either side. Length. */
   readonly error: string
   readonly limits: readonly HeightLimit[]
+  readonly site: Site
 }
 
 export type Keeper = 'both' | Household | ''

@@ -117,6 +117,9 @@ export type InfillLayer =
       /** Height of one opening of the mesh. */
       readonly opening: string
       readonly width: string
+      /** With the material it gives the strip's weight where none is typed. */
+      readonly thickness: string
+      readonly material: Member['material']
       /** Length of strip per length of fence, as it weaves in and out. Number; empty: 1. */
       readonly takeUp: string
       /** Width and length of the coil that is slit. */
@@ -133,6 +136,8 @@ type InfillCommon = {
   readonly waste: string
   readonly weight?: Weighed
   readonly reclaimed: boolean
+  /** Percent of its outline that stops the wind. Number; empty: worked out for boards and strips, else not known. */
+  readonly solid: string
 }
 
 export type TieSpec = {
@@ -270,4 +275,32 @@ export type HeightLimit = {
   readonly measuredFrom: 'a' | 'b' | 'higher' | 'lower' | ''
   readonly saidBy: string
   readonly on: string
+}
+
+export const windUnits = ['mph', 'km/h', 'm/s'] as const
+/** Exposure categories of ASCE 7: among houses or trees, open country, open water. */
+export const exposures = ['B', 'C', 'D'] as const
+export const lateralUnits = ['psf/ft', 'kPa/m'] as const
+
+/** What the place is like, for the look at wind and posts, each with who said so. The program knows no place. */
+export type Site = {
+  readonly wind: {
+    /** Basic wind speed, a gust of three seconds. Number. */
+    readonly speed: string
+    readonly unit: (typeof windUnits)[number] | ''
+    readonly exposure: (typeof exposures)[number] | ''
+    readonly saidBy: string
+  }
+  readonly soil: {
+    /** In words. */
+    readonly what: string
+    /** What the soil bears sideways for each foot or metre of depth. Number. */
+    readonly lateral: string
+    readonly unit: (typeof lateralUnits)[number] | ''
+    /** Twice that, as a code may allow for poles that a little motion at the ground does not harm. */
+    readonly doubled: boolean
+    readonly saidBy: string
+  }
+  /** How deep the ground freezes. */
+  readonly frost: { readonly depth: string; readonly saidBy: string }
 }
