@@ -1,12 +1,14 @@
 import type { Household } from '../core/people/household.ts'
 import { database, type Tables } from './database.ts'
+import { type Happening, happenings } from './happenings.ts'
 import { storedHousehold } from './storedHousehold.ts'
 
-/** What one edit did to one item, as it is on record. */
+/** What one edit did to one item, or what else happened, as it is on record. */
 export type Change = {
   readonly id: number
   /** The notebook's edit number after the edit; all changes of one edit share it. */
   readonly edit: number
+  readonly kind: 'edit' | Happening
   readonly at: Date
   readonly household: Household
   readonly itemKey: string
@@ -15,23 +17,26 @@ export type Change = {
   readonly before: unknown
   /** As `JSON.parse` reads it; null where there is no such item any more. */
   readonly after: unknown
+  /** What is to be known about anything but an edit. */
+  readonly detail?: Readonly<Record<string, unknown>>
 }
 
 /**
- * The changes of a notebook, newest first; at most `limit` of them.
+ * The edits of a notebook, with `happenings` all that happened, newest first; at most `limit` of them.
  *
  * With `itemKey`, the history of the item that bears this key now: going back, once an edit gave it its key, only
  * changes under its former key belong to it, for the key itself was another item's, or no one's, before.
  */
 export async function changesOf(
   notebookId: string,
-  which: { readonly itemKey?: string; readonly limit?: number } = {},
+  which: { readonly itemKey?: string; readonly limit?: number; readonly happenings?: boolean } = {},
 ): Promise<Change[]> {
   const { itemKey, limit } = which
+  const kinds = which.happenings === true ? {} : { kind: 'edit' }
   if (itemKey === undefined) {
-    return load(notebookId, limit === undefined ? {} : { take: limit })
+    return load(notebookId, kinds, limit === undefined ? {} : { take: limit })
   }
-  const history = historyOf(itemKey, await load(notebookId, {}))
+  const history = historyOf(itemKey, await load(notebookId, kinds, {}))
   return limit === undefined ? history : history.slice(0, limit)
 }
 
@@ -41,7 +46,11 @@ export async function changesOf(
  */
 export async function latestChanges(notebookId: string): Promise<Change[]> {
   return database().read(async (tables) => {
-    const newest = await tables.change.groupBy({ by: ['itemKey'], where: { notebookId }, _max: { id: true } })
+    const newest = await tables.change.groupBy({
+      by: ['itemKey'],
+      where: { notebookId, kind: 'edit' },
+      _max: { id: true },
+    })
     const ids = newest.flatMap(({ _max }) => (_max.id === null ? [] : [_max.id]))
     const rows = await tables.change.findMany({ where: { id: { in: ids } } })
     return rows.map(changeFrom)
@@ -51,14 +60,18 @@ export async function latestChanges(notebookId: string): Promise<Change[]> {
 /** The keys of every item that was ever changed, whether it still exists or not. */
 export async function itemKeysOnRecord(notebookId: string): Promise<string[]> {
   const keys = await database().read((tables) =>
-    tables.change.groupBy({ by: ['itemKey'], where: { notebookId } }),
+    tables.change.groupBy({ by: ['itemKey'], where: { notebookId, kind: 'edit' } }),
   )
   return keys.map(({ itemKey }) => itemKey)
 }
 
-async function load(notebookId: string, page: { readonly take?: number }): Promise<Change[]> {
+async function load(
+  notebookId: string,
+  kinds: { readonly kind?: string },
+  page: { readonly take?: number },
+): Promise<Change[]> {
   const rows = await database().read((tables) =>
-    tables.change.findMany({ where: { notebookId }, orderBy: { id: 'desc' }, ...page }),
+    tables.change.findMany({ where: { notebookId, ...kinds }, orderBy: { id: 'desc' }, ...page }),
   )
   return rows.map(changeFrom)
 }
@@ -69,13 +82,21 @@ function changeFrom(row: Row): Change {
   return {
     id: row.id,
     edit: row.edit,
+    kind: kindOf(row.kind),
     at: row.at,
     household: storedHousehold(row.household),
     itemKey: row.itemKey,
     ...(row.previousKey === null ? {} : { previousKey: row.previousKey }),
     before: parsed(row.before),
     after: parsed(row.after),
+    ...(row.detail === null ? {} : { detail: JSON.parse(row.detail) as Readonly<Record<string, unknown>> }),
   }
+}
+
+function kindOf(stored: string): Change['kind'] {
+  const kind = (['edit', ...happenings] as const).find((one) => one === stored)
+  if (kind === undefined) throw new Error(`The database holds an entry of kind ${stored}.`)
+  return kind
 }
 
 /** Follows one item back through `newestFirst`. Exchanging two keys in one edit must not lead from one to the other. */

@@ -1,5 +1,6 @@
 import type { Household } from '../core/people/household.ts'
 import { database, type Tables } from './database.ts'
+import { putOnRecord } from './happenings.ts'
 import { looksLikeToken, newToken } from './randomToken.ts'
 import { sha256Hex } from './sha256.ts'
 import { storedHousehold } from './storedHousehold.ts'
@@ -60,6 +61,7 @@ export async function issueFirstLink(first: {
     if (await holdsLink(tables, notebookId, household)) {
       throw new Error('The household has a link already; only the household itself can replace it.')
     }
+    await putOnRecord(tables, { notebookId, household, at, kind: 'link', detail: { link: 'first' } })
     return issueIn(tables, { notebookId, household, kind: 'link', at })
   })
 }
@@ -80,6 +82,13 @@ export async function issueInvitation(invitation: {
     await tables.entryKey.updateMany({
       where: { notebookId, kind: 'invitation', usedAt: null, revokedAt: null },
       data: { revokedAt: at },
+    })
+    await putOnRecord(tables, {
+      notebookId,
+      household: 'a',
+      at,
+      kind: 'link',
+      detail: { link: 'invitation' },
     })
     return issueIn(tables, { notebookId, household: 'b', kind: 'invitation', at })
   })
@@ -106,6 +115,13 @@ export async function claimInvitation(claim: {
       return { refused: 'used' }
     }
     await tables.entryKey.update({ where: { id: key.id }, data: { usedAt: claim.at } })
+    await putOnRecord(tables, {
+      notebookId,
+      household,
+      at: claim.at,
+      kind: 'link',
+      detail: { link: 'claimed' },
+    })
     const link = await issueIn(tables, { notebookId, household, kind: 'link', at: claim.at })
     return { ...link, notebookId, household }
   })
@@ -133,6 +149,7 @@ export async function replaceLink(replacement: {
       where: { notebookId, household, endedAt: null },
       data: { endedAt: at },
     })
+    await putOnRecord(tables, { notebookId, household, at, kind: 'link', detail: { link: 'replaced' } })
     return issueIn(tables, { notebookId, household, kind: 'link', at })
   })
 }

@@ -1,5 +1,6 @@
 import type { Household } from '../core/people/household.ts'
 import { database, type Tables } from './database.ts'
+import { putOnRecord } from './happenings.ts'
 import { documentIn } from './notebooks.ts'
 import { storedHousehold } from './storedHousehold.ts'
 
@@ -55,6 +56,7 @@ export async function setMark(mark: {
         create: { ...key, fingerprint, at },
         update: { fingerprint, at },
       })
+      await putOnRecord(tables, { notebookId, household, at, kind: 'mark', itemKey, detail: { fingerprint } })
     }
     return 'set'
   })
@@ -65,10 +67,13 @@ export async function takeMark(mark: {
   readonly id: string
   readonly household: Household
   readonly itemKey: string
+  readonly at: Date
 }): Promise<boolean> {
-  const { id: notebookId, household, itemKey } = mark
-  const taken = await database().write((tables) =>
-    tables.mark.deleteMany({ where: { notebookId, household, itemKey } }),
-  )
-  return taken.count > 0
+  const { id: notebookId, household, itemKey, at } = mark
+  return database().write(async (tables) => {
+    const taken = await tables.mark.deleteMany({ where: { notebookId, household, itemKey } })
+    if (taken.count === 0) return false
+    await putOnRecord(tables, { notebookId, household, at, kind: 'unmark', itemKey, detail: {} })
+    return true
+  })
 }

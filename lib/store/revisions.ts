@@ -1,5 +1,6 @@
 import type { Household } from '../core/people/household.ts'
 import { database, type Tables } from './database.ts'
+import { putOnRecord } from './happenings.ts'
 import { type Mark, marksIn } from './marks.ts'
 import { documentIn } from './notebooks.ts'
 import { sha256Hex } from './sha256.ts'
@@ -79,6 +80,13 @@ export async function freezeRevision<Refusal>(freezing: {
         frozenBy: freezing.household,
       },
     })
+    await putOnRecord(tables, {
+      notebookId,
+      household: freezing.household,
+      at: freezing.at,
+      kind: 'freeze',
+      detail: { revision: row.number, sha256 },
+    })
     return { revision: revisionFrom(row), isNew: true }
   })
 }
@@ -153,6 +161,14 @@ export async function signRevision(signing: {
       return 'already-signed'
     }
     await tables.signature.create({ data: { ...signature, drawing: drawing ?? null, signedAt: at } })
+    const { partyName, capacity, typedName } = signing
+    await putOnRecord(tables, {
+      notebookId,
+      household,
+      at,
+      kind: 'sign',
+      detail: { revision: revision.number, sha256, partyIndex, partyName, capacity, typedName },
+    })
     return 'signed'
   })
 }

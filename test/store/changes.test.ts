@@ -38,6 +38,7 @@ describe('the changes on record', () => {
     expect(newest).toEqual({
       id: newest?.id,
       edit: 2,
+      kind: 'edit',
       at,
       household: 'b',
       itemKey: 'line',

@@ -75,8 +75,8 @@ describe('a mark', () => {
   test('is taken back by its household, and only its own', async () => {
     await set('a', 'line', 'one')
     await set('b', 'line', 'one')
-    expect(await takeMark({ id, household: 'a', itemKey: 'line' })).toBe(true)
+    expect(await takeMark({ id, household: 'a', itemKey: 'line', at })).toBe(true)
     expect((await marksOf(id)).map((mark) => mark.household)).toEqual(['b'])
-    expect(await takeMark({ id, household: 'a', itemKey: 'line' })).toBe(false)
+    expect(await takeMark({ id, household: 'a', itemKey: 'line', at })).toBe(false)
   })
 })

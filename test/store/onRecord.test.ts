@@ -42,6 +42,47 @@ beforeEach(async () => {
         createdAt: at,
       },
     })
+    await tables.sealedPaper.create({
+      data: {
+        revisionId: 'r',
+        bytes: Uint8Array.of(1, 2, 3),
+        sha256,
+        certificate: sha256,
+        historyEntry: 1,
+        historyHash: sha256,
+        sealedAt: at,
+      },
+    })
+    await tables.message.create({
+      data: { notebookId: 'n', itemKey: 'line', household: 'a', kind: 'remark', text: 'Is this right?', at },
+    })
+    await tables.readerLink.create({
+      data: {
+        id: 'l',
+        notebookId: 'n',
+        tokenHash: sha256Hex('l'),
+        content: 'summary',
+        label: 'permit office',
+        createdAt: at,
+        createdBy: 'a',
+        expiresAt: later,
+      },
+    })
+    await tables.readerVisit.create({ data: { readerLinkId: 'l', what: 'page', at } })
+    await tables.storedFile.create({
+      data: {
+        id: 'f',
+        notebookId: 'n',
+        sha256,
+        name: 'old fence.jpg',
+        mediaType: 'image/jpeg',
+        size: 3,
+        kind: 'before',
+        caption: '',
+        household: 'a',
+        addedAt: at,
+      },
+    })
   })
 })
 
@@ -67,6 +108,11 @@ async function everything(): Promise<unknown> {
     await tables.signature.findMany(),
     await tables.entryKey.findMany(),
     await tables.session.findMany(),
+    await tables.sealedPaper.findMany(),
+    await tables.message.findMany(),
+    await tables.readerLink.findMany(),
+    await tables.readerVisit.findMany(),
+    await tables.storedFile.findMany(),
   ])
 }
 
@@ -80,6 +126,17 @@ describe('what is on record stays on record', () => {
     ['a signature', 'DELETE FROM "Signature"', 'a signature is never deleted'],
     ['a key', `UPDATE "EntryKey" SET "household" = 'b'`, 'an entry key is only ever used or revoked'],
     ['a session', `UPDATE "Session" SET "household" = 'b'`, 'a session is only ever ended'],
+    ['a sealed paper', `UPDATE "SealedPaper" SET "bytes" = x'00'`, 'a sealed paper is never altered'],
+    ['a sealed paper', 'DELETE FROM "SealedPaper"', 'a sealed paper is never deleted'],
+    ['a message', `UPDATE "Message" SET "text" = 'x'`, 'what was said is never altered'],
+    ['a message', 'DELETE FROM "Message"', 'what was said is never deleted'],
+    ['a reader’s link', `UPDATE "ReaderLink" SET "content" = 'everything'`, 'only ever revoked'],
+    ['a reader’s link', `UPDATE "ReaderLink" SET "expiresAt" = 9999999999999`, 'only ever revoked'],
+    ['a reader’s link', 'DELETE FROM "ReaderLink"', 'never deleted'],
+    ['an opening', `UPDATE "ReaderVisit" SET "what" = 'x'`, 'an opening on record is never altered'],
+    ['an opening', 'DELETE FROM "ReaderVisit"', 'an opening on record is never deleted'],
+    ['a file', `UPDATE "StoredFile" SET "sha256" = '${'0'.repeat(64)}'`, 'a file is only ever taken away'],
+    ['a file', 'DELETE FROM "StoredFile"', 'a file on record is never deleted'],
   ])('%s refuses %s', async (_what, sql, why) => {
     const before = await everything()
     await expect(database().write((tables) => tables.$executeRawUnsafe(sql))).rejects.toThrow(why)
@@ -92,6 +149,14 @@ describe('what is on record stays on record', () => {
       await tables.session.update({ where: { id: 'i' }, data: { endedAt: at } })
     })
     await refused((tables) => tables.entryKey.update({ where: { id: 'k' }, data: { revokedAt: null } }))
+    await database().write((tables) =>
+      tables.readerLink.update({ where: { id: 'l' }, data: { revokedAt: at, revokedBy: 'b' } }),
+    )
+    await refused((tables) => tables.readerLink.update({ where: { id: 'l' }, data: { revokedAt: null } }))
+    await database().write((tables) =>
+      tables.storedFile.update({ where: { id: 'f' }, data: { removedAt: at, removedBy: 'b' } }),
+    )
+    await refused((tables) => tables.storedFile.update({ where: { id: 'f' }, data: { removedAt: null } }))
     await refused((tables) => tables.session.update({ where: { id: 'i' }, data: { endedAt: later } }))
   })
 
@@ -136,6 +201,39 @@ describe('what cannot be put on record', () => {
           kind: 'skeleton',
           tokenHash: sha256Hex('skeleton'),
           createdAt: at,
+        },
+      }),
+    )
+  })
+
+  test('a second locked copy of one revision', async () => {
+    await refused((tables) =>
+      tables.sealedPaper.create({
+        data: {
+          revisionId: 'r',
+          bytes: Uint8Array.of(4),
+          sha256,
+          certificate: sha256,
+          historyEntry: 1,
+          historyHash: sha256,
+          sealedAt: at,
+        },
+      }),
+    )
+  })
+
+  test('an answer beside another item than what it answers', async () => {
+    const asked = await database().read((tables) => tables.message.findFirstOrThrow())
+    await refused((tables) =>
+      tables.message.create({
+        data: {
+          notebookId: 'n',
+          itemKey: 'caps',
+          household: 'b',
+          kind: 'answer',
+          text: 'Yes.',
+          answers: asked.id,
+          at,
         },
       }),
     )

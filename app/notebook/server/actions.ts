@@ -4,7 +4,7 @@ import { redirect } from 'next/navigation'
 import { z } from 'zod'
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
 import { agreedItems, idOfItemKey } from '../../../lib/core/agreement/agreedItems.ts'
-import { addItem, moveItem, type Part, removeItem } from '../../../lib/forms/parts.ts'
+import { addItem, moveItem, type Part, removeItem, wholeParts } from '../../../lib/forms/parts.ts'
 import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
 import { itemKeysOnRecord } from '../../../lib/store/changes.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
@@ -18,7 +18,7 @@ import { editDocument, removePart, savePart } from './savePart.ts'
 // Everything here can be called by anyone with any arguments: each action checks who asks and reads what it was given.
 
 const partSchema: z.ZodType<Part> = z.union([
-  z.object({ part: z.enum(['heading', 'line', 'caps', 'terms', 'checks', 'decisions']) }),
+  z.object({ part: z.enum(wholeParts) }),
   z.object({ part: z.literal('item'), id: z.string().min(1) }),
 ])
 const kindSchema = z.enum(['section', 'gate', 'common'])
@@ -136,7 +136,7 @@ export async function takeAgreementBack(
   const { household } = await requireHousehold(notebookId)
   const read = markSchema.safeParse(pressFields(form))
   if (!read.success) return { refused: 'This press could not be read. Load the page again.' }
-  await takeMark({ id: notebookId, household, itemKey: read.data.itemKey })
+  await takeMark({ id: notebookId, household, itemKey: read.data.itemKey, at: new Date() })
   redirect(backTo(notebookId, read.data.back))
 }
 
