@@ -5,10 +5,12 @@ import { kilogramsPerPound, litresPerCubicFoot } from './unitFactors.ts'
 export type PostHole = {
   readonly diameter: number
   readonly depth: number
-  /** Height of the gravel bed on the bottom, on which the post stands. */
+  /** Height of the gravel bed on the bottom, through which the post stands. */
   readonly gravel: number
-  /** Outside size of the post; a square one by its side. Concrete does not fill its inside. */
-  readonly post: { readonly kind: 'round' | 'square'; readonly outside: number }
+  /** Outside size of the post; a square one by its side, a rectangular one by both. Concrete does not fill its inside. */
+  readonly post:
+    | { readonly kind: 'round' | 'square'; readonly outside: number }
+    | { readonly kind: 'rectangular'; readonly outside: number; readonly thickness: number }
   /** How much more than drawn the ground gives way, in percent of the hole's volume (not of the concrete's). */
   readonly overbreakPercent: number
 }
@@ -16,25 +18,30 @@ export type PostHole = {
 /** Whether the post finds room in the hole and the gravel bed is not higher than the hole is deep. */
 export function isPossibleHole(hole: PostHole): boolean {
   const { diameter, depth, gravel, post, overbreakPercent } = hole
-  const sizes = [diameter, depth, gravel, post.outside, overbreakPercent]
+  const sizes = [diameter, depth, gravel, ...sidesOf(post), overbreakPercent]
   if (!sizes.every((size) => Number.isFinite(size) && size >= 0)) return false
   return acrossPost(post) <= diameter && gravel <= depth
 }
 
-/** The widest a post is: its diameter, or the diagonal of a square one. */
+/** The widest a post is: its diameter, or the diagonal of one with four sides. */
 export function acrossPost(post: PostHole['post']): number {
-  return post.kind === 'round' ? post.outside : post.outside * Math.SQRT2
+  return post.kind === 'round' ? post.outside : Math.hypot(...sidesOf(post))
+}
+
+function sidesOf(post: PostHole['post']): readonly [number, number] {
+  return [post.outside, post.kind === 'rectangular' ? post.thickness : post.outside]
 }
 
 /**
- * What one hole takes, in litres: concrete between the gravel and the ground less the post's own volume, and gravel
- * below the post's foot, both with overbreak. Throws on a hole that `isPossibleHole` refuses.
+ * What one hole takes, in litres: concrete between the gravel and the ground less the post's own volume, and the whole
+ * gravel bed, both with overbreak. Throws on a hole that `isPossibleHole` refuses.
  */
 export function holeFill(hole: PostHole): { readonly concreteLitres: number; readonly gravelLitres: number } {
   assert(isPossibleHole(hole), 'a hole that holds its post')
   const { depth, gravel, post } = hole
   const dug = circle(hole.diameter) * (1 + hole.overbreakPercent / 100)
-  const standing = post.kind === 'round' ? circle(post.outside) : post.outside ** 2
+  const [side, other] = sidesOf(post)
+  const standing = post.kind === 'round' ? circle(side) : side * other
   return {
     concreteLitres: ((dug - standing) * (depth - gravel)) / cubicMillimetresPerLitre,
     gravelLitres: (dug * gravel) / cubicMillimetresPerLitre,

@@ -5,6 +5,7 @@ import type { FootingSpec } from './buildUp.ts'
 import { acrossPost, bagsForJob, holeFill, isPossibleHole, type PostHole } from './concrete.ts'
 import { asNumber, fromMillimetres, numberOf, sumOf } from './exact.ts'
 import type { Found } from './finding.ts'
+import { lengthOrNothing } from './neededLength.ts'
 import type { ItemAt } from './postLayout.ts'
 import { measuredQuantity, type Quantity, quantityUnits, volumeIn } from './quantity.ts'
 import { placeKey } from './runEdges.ts'
@@ -55,12 +56,11 @@ export function footingQuantities(
 
 function holeOf({ post, size, piece }: BuiltPost, found: Found): PostHole | undefined {
   if (size.hole.over === 0n || piece.depth.over === 0n) return undefined
-  const square = size.member.shape === 'square' || size.member.shape === 'rectangular'
   const hole: PostHole = {
     diameter: asNumber(size.hole),
     depth: asNumber(piece.depth),
     gravel: asNumber(size.gravel),
-    post: { kind: square ? 'square' : 'round', outside: asNumber(size.outside) },
+    post: postOf(size),
     overbreakPercent: size.footing.overbreak === '' ? 0 : asNumber(numberOf(size.footing.overbreak)),
   }
   if (isPossibleHole(hole)) return hole
@@ -77,6 +77,16 @@ function holeOf({ post, size, piece }: BuiltPost, found: Found): PostHole | unde
       gravel: size.gravel,
     })
   return undefined
+}
+
+function postOf({ member, outside }: BuiltPost['size']): PostHole['post'] {
+  if (member.shape !== 'rectangular')
+    return { kind: member.shape === 'square' ? 'square' : 'round', outside: asNumber(outside) }
+  return {
+    kind: 'rectangular',
+    outside: asNumber(outside),
+    thickness: asNumber(lengthOrNothing(member.thickness)),
+  }
 }
 
 type Dug = { readonly built: BuiltPost; readonly fill: { readonly concreteLitres: number } }

@@ -62,7 +62,7 @@ export function gateFrame(
     return kilogramsOf(layer.weight, {
       pieces: 1,
       metres: asNumber(width) / 1000,
-      squareMetres: asNumber(layerArea(area, tall)) / 1e6 / leaf.leaves,
+      squareMetres: asNumber(layerArea(area, layer.kind, tall)) / 1e6 / leaf.leaves,
     })
   })
   const known = mass.kilogramsPerMetre !== undefined && infill.every((kilograms) => kilograms !== undefined)

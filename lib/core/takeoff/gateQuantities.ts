@@ -81,7 +81,10 @@ export function gateTakeOff(
         buildUp.finishes,
         {
           members: leafSurface + headerSurface + surfaceOf(aboveGround(posts)),
-          infill: Math.max(0, ...buildUp.infill.map(() => asNumber(layerArea(area, leaf.height)))),
+          infill: Math.max(
+            0,
+            ...buildUp.infill.map(({ kind }) => asNumber(layerArea(area, kind, leaf.height))),
+          ),
           length: asNumber(leaf.opening),
         },
         found,

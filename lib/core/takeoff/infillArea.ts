@@ -1,7 +1,7 @@
 import type { Millimetres } from '../amounts/length.ts'
 import { multiplyRatios, type Ratio } from '../amounts/ratio.ts'
 import type { InfillLayer } from './buildUp.ts'
-import { lowestTerms, subtractRatios } from './exact.ts'
+import { lowestTerms, nothing, subtractRatios, sumOf } from './exact.ts'
 import type { Found } from './finding.ts'
 import { aboveZero, lengthOrNothing } from './neededLength.ts'
 import type { ItemAt } from './postLayout.ts'
@@ -40,7 +40,16 @@ export function layerHeight(
   return undefined
 }
 
+/** How long one layer is: rolls and strips along the slope, boards and panels, standing plumb, along the level. */
+export function layerLength({ total, flatRuns }: InfillArea, kind: InfillLayer['kind']): Millimetres {
+  return kind === 'roll' || kind === 'strip' ? total : sumOf(flatRuns)
+}
+
 /** Area of one layer in mm², exact where the fence is level; nothing while its height is not known. */
-export function layerArea(area: InfillArea, height: Millimetres | undefined): Ratio {
-  return height === undefined ? { over: 0n, under: 1n } : lowestTerms(multiplyRatios(area.total, height))
+export function layerArea(
+  area: InfillArea,
+  kind: InfillLayer['kind'],
+  height: Millimetres | undefined,
+): Ratio {
+  return height === undefined ? nothing : lowestTerms(multiplyRatios(layerLength(area, kind), height))
 }

@@ -16,7 +16,7 @@ import {
 } from './exact.ts'
 import type { Found } from './finding.ts'
 import { type Amount, lengthStep } from './infillAmount.ts'
-import { type InfillArea, layerArea, layerHeight } from './infillArea.ts'
+import { type InfillArea, layerArea, layerHeight, layerLength } from './infillArea.ts'
 import { aboveZero, lengthOrNothing, neededLength } from './neededLength.ts'
 import {
   lengthIn,
@@ -49,7 +49,7 @@ export function infillQuantities(area: InfillArea, units: Units, found: Found): 
         kilograms: kilogramsOf(layer.weight, {
           pieces: amount.pieces,
           metres: asNumber(amount.length) / 1000,
-          squareMetres: asNumber(layerArea(area, height)) / 1e6,
+          squareMetres: asNumber(layerArea(area, layer.kind, height)) / 1e6,
         }),
         reclaimed: layer.reclaimed,
         workings: withWaste(amount, layer.waste),
@@ -152,7 +152,7 @@ function panelAmount(
     unit: 'each',
     whole: true,
     pieces: panels,
-    length: area.total,
+    length: layerLength(area, layer.kind),
     size: width,
     workings: [{ step: 'panels', bays: area.bays.length, width, panels }],
   }

@@ -2,7 +2,7 @@ import type { Notebook } from '../agreement/notebook.ts'
 import { compareLengths, type Millimetres } from '../amounts/length.ts'
 import type { PlacedLine } from '../boundary/placedLine.ts'
 import { type BayLayout, layOutBays } from './bays.ts'
-import type { BraceSpec, SpecialPost } from './buildUp.ts'
+import type { BraceSpec } from './buildUp.ts'
 import { lowestTerms, subtractRatios } from './exact.ts'
 import type { Found } from './finding.ts'
 import { aboveZero, countOr, lengthOrNothing, neededLength } from './neededLength.ts'
@@ -36,8 +36,13 @@ export type LaidRun = Run & {
   readonly posts: readonly number[]
   readonly layout: BayLayout
   readonly spacing: Millimetres
-  /** How many bays at its beginning and at its end are brace assemblies. */
-  readonly braces: { readonly before: number; readonly after: number }
+  /** How many bays at its beginning and at its end are brace assemblies, and the wire of one of each. */
+  readonly braces: {
+    readonly before: number
+    readonly after: number
+    readonly wireBefore: Millimetres
+    readonly wireAfter: Millimetres
+  }
 }
 
 export type PostLayout = {
@@ -170,11 +175,8 @@ function layOutRun(
   const toStock = buildUp.posts.layout === 'stock'
   const stock = toStock ? neededLength(buildUp.rails.stock, `${path}.rails.stock`, found) : undefined
   if (toStock && stock === undefined) return undefined
-  const bracesAt = (at: Millimetres) => {
-    const name = specialName[kindAt(edges, at)]
-    return name === undefined ? [] : braceSpans(buildUp[name], `${path}.${name}.brace`, found)
-  }
-  const [bracesBefore, bracesAfter] = [bracesAt(run.from), bracesAt(run.to)]
+  const [before, after] = [run.from, run.to].map((at) => braceAt(notebook, run.section, edges, at))
+  const [bracesBefore, bracesAfter] = [braceSpans(before, found), braceSpans(after, found)]
   const layout = layOutBays(run.from, run.to, {
     spacing,
     ...(stock ? { stock } : {}),
@@ -195,15 +197,36 @@ function layOutRun(
     ...run,
     layout,
     spacing,
-    braces: layout.bracesFit
-      ? { before: bracesBefore.length, after: bracesAfter.length }
-      : { before: 0, after: 0 },
+    braces: {
+      ...(layout.bracesFit
+        ? { before: bracesBefore.length, after: bracesAfter.length }
+        : { before: 0, after: 0 }),
+      wireBefore: lengthOrNothing(before?.brace.wire ?? ''),
+      wireAfter: lengthOrNothing(after?.brace.wire ?? ''),
+    },
   }
 }
 
-function braceSpans(special: SpecialPost | undefined, path: string, found: Found): readonly Millimetres[] {
-  const brace: BraceSpec | undefined = special?.brace
-  if (brace === undefined) return []
-  const span = aboveZero(brace.span, `${path}.span`, found)
-  return span === undefined ? [] : Array.from({ length: countOr(brace.assemblies, 1) }, () => span)
+type BraceAt = { readonly brace: BraceSpec; readonly path: string }
+
+/** The assembly beside the end of a run: as its gate's own posts say, else as the section's posts of that kind. */
+function braceAt(
+  notebook: Notebook,
+  section: number,
+  edges: ReadonlyMap<string, Edge>,
+  at: Millimetres,
+): BraceAt | undefined {
+  for (const gate of edges.get(placeKey(at))?.gates ?? []) {
+    const brace = notebook.gates[gate]?.buildUp?.posts?.brace
+    if (brace !== undefined && brace.span !== '') return { brace, path: `gates[${gate}].buildUp.posts.brace` }
+  }
+  const name = specialName[kindAt(edges, at)]
+  const brace = name === undefined ? undefined : notebook.sections[section]?.buildUp?.[name]?.brace
+  return brace && { brace, path: `sections[${section}].buildUp.${name}.brace` }
+}
+
+function braceSpans(at: BraceAt | undefined, found: Found): readonly Millimetres[] {
+  if (at === undefined) return []
+  const span = aboveZero(at.brace.span, `${at.path}.span`, found)
+  return span === undefined ? [] : Array.from({ length: countOr(at.brace.assemblies, 1) }, () => span)
 }

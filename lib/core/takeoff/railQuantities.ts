@@ -1,11 +1,11 @@
 import type { Units } from '../agreement/notebook.ts'
+import type { Millimetres } from '../amounts/length.ts'
 import { asNumber, multiplied, sumOf, times, withPercent } from './exact.ts'
 import type { Found } from './finding.ts'
 import { memberMass } from './memberMass.ts'
-import { lengthOrNothing } from './neededLength.ts'
 import { lengthIn, measuredQuantity, type Quantity, quantityUnits } from './quantity.ts'
 import type { RailPieces } from './railPieces.ts'
-import { specialName } from './runEdges.ts'
+import { placeKey } from './runEdges.ts'
 import type { SectionParts } from './sectionParts.ts'
 
 /** Rails by the length of their pieces, and the wire of brace assemblies. */
@@ -50,28 +50,30 @@ export function railQuantities(
   ]
 }
 
-function braceWire({ item, buildUp, bays, runs }: SectionParts, unit: 'ft' | 'm'): readonly Quantity[] {
-  const assemblies = bays.filter(({ brace }) => brace).length
-  // One kind of wire does for all: the longest that any of the special posts asks for.
-  const wires = Object.values(specialName).flatMap((name) => {
-    const wire = buildUp[name]?.brace?.wire ?? ''
-    return wire === '' ? [] : [lengthOrNothing(wire)]
-  })
-  const each = wires.reduce(
-    (best, next) => (asNumber(next) > asNumber(best) ? next : best),
-    lengthOrNothing(''),
-  )
-  if (assemblies === 0 || runs.length === 0 || each.over === 0n) return []
+/** The wire of each assembly that the runs have; those alike together. */
+function braceWire({ item, runs }: SectionParts, unit: 'ft' | 'm'): readonly Quantity[] {
+  const alike = new Map<string, { each: Millimetres; assemblies: number }>()
+  for (const { before, after, wireBefore, wireAfter } of runs.map(({ braces }) => braces)) {
+    for (const [assemblies, each] of [[before, wireBefore] as const, [after, wireAfter] as const]) {
+      if (assemblies === 0 || each.over === 0n) continue
+      const known = alike.get(placeKey(each)) ?? { each, assemblies: 0 }
+      alike.set(placeKey(each), { each, assemblies: known.assemblies + assemblies })
+    }
+  }
+  const wires = [...alike.values()]
+  if (wires.length === 0) return []
   return [
     {
       item,
       part: 'brace wire',
       name: { kind: 'brace wire' },
-      quantity: measuredQuantity(lengthIn(unit, times(each, assemblies))),
+      quantity: measuredQuantity(
+        lengthIn(unit, sumOf(wires.map(({ each, assemblies }) => times(each, assemblies)))),
+      ),
       unit,
       kilograms: undefined,
       reclaimed: false,
-      workings: [{ step: 'brace wire', assemblies, each }],
+      workings: wires.map(({ each, assemblies }) => ({ step: 'brace wire', assemblies, each })),
     },
   ]
 }

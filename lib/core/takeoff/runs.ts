@@ -29,7 +29,7 @@ export type CornerPoint = { readonly at: Millimetres; readonly station: number; 
 export function jambsOf(notebook: Notebook, placed: PlacedLine): readonly Jambs[] {
   return placed.gates.flatMap((gate) => {
     if (compareLengths(gate.from, gate.to) >= 0) return []
-    const section = sectionOf(gate, placed.sections)
+    const section = sectionOf(notebook, gate, placed.sections)
     const half = halved(jambWidth(notebook, gate, section))
     return [
       {
@@ -49,15 +49,24 @@ function jambWidth(notebook: Notebook, gate: PlacedGate, section: number | undef
   )
 }
 
-/** The section that holds the whole opening; else the first that it touches. */
-function sectionOf(gate: PlacedGate, sections: readonly PlacedSection[]): number | undefined {
+/**
+ * The section that holds the whole opening; else of those that it touches the first along the line, one with a build-up
+ * before one without: that one needs the gate's posts.
+ */
+function sectionOf(
+  notebook: Notebook,
+  gate: PlacedGate,
+  sections: readonly PlacedSection[],
+): number | undefined {
   const touching = sections.filter(
     ({ from, to }) => compareLengths(from, gate.to) <= 0 && compareLengths(gate.from, to) <= 0,
   )
   const holding = touching.find(
     ({ from, to }) => compareLengths(from, gate.from) <= 0 && compareLengths(gate.to, to) <= 0,
   )
-  return (holding ?? touching[0])?.index
+  const inOrder = touching.toSorted((left, right) => compareLengths(left.from, right.from))
+  const built = inOrder.find(({ index }) => notebook.sections[index]?.buildUp !== undefined)
+  return (holding ?? built ?? inOrder[0])?.index
 }
 
 /** The stations where the line turns; one inside an opening has no post to stand on and is found. */

@@ -43,7 +43,7 @@ export function sectionTakeOff(notebook: Notebook, parts: SectionParts, found: F
   const infill = Math.max(
     0,
     ...buildUp.infill.map((layer, index) =>
-      asNumber(layerArea(area, layerHeight(area, layer, index, found))),
+      asNumber(layerArea(area, layer.kind, layerHeight(area, layer, index, found))),
     ),
   )
   const squareMillimetres = area.height ? multiplyRatios(parts.length, area.height) : nothing
