@@ -79,6 +79,20 @@ export type FindingFacts =
       readonly rise: Millimetres
       readonly clearance: Millimetres
     }
+  // wind and frost: an orientation, never an approval
+  | { readonly kind: 'shallower-than-wind-asks'; readonly depth: Millimetres; readonly needed: Millimetres }
+  | {
+      readonly kind: 'shallower-than-frost'
+      readonly depth: Millimetres
+      readonly frost: Millimetres
+      readonly saidBy: string
+    }
+  | {
+      readonly kind: 'catches-wind'
+      readonly layer: 'board' | 'strip'
+      /** How many times the force without it; undefined where that can't be told. */
+      readonly times: number | undefined
+    }
   // limits on height
   | {
       readonly kind: 'over-limit'

@@ -106,40 +106,61 @@ function topOver({ height }: Section, ground: Ground, at: Millimetres): Millimet
   return lowestTerms(addRatios(ground.measured(height.measuredFrom, at), lengthOf(height.agreed)))
 }
 
-/** Holds the heights against the limits that the households entered: for each limit the place that exceeds it most. */
+/** One limit that somebody named, held against the highest place of its stretch. */
+export type LimitHeld = {
+  /** Place in `line.limits`. */
+  readonly index: number
+  /** Whose ground it is measured from. */
+  readonly from: Household | 'higher' | 'lower'
+  readonly limit: Millimetres
+  /** Where the fence is highest over that ground, and how high. */
+  readonly at: Millimetres
+  readonly height: Millimetres
+  readonly over: boolean
+}
+
+/** Holds the heights against the limits that the households entered; a limit in whose stretch nothing stands is left out. */
 export function holdLimits(
   notebook: Notebook,
   seen: readonly HeightSeen[],
-  ground: Ground,
   found: Found,
-): void {
-  for (const [index, limit] of notebook.line.limits.entries()) {
+): readonly LimitHeld[] {
+  return notebook.line.limits.flatMap((limit, index) => {
     const path = `line.limits[${index}]`
     const most = aboveZero(limit.limit, `${path}.limit`, found)
     if (limit.limit === '') found(`${path}.limit`, { kind: 'missing' })
     const [start, end] = [limit.from, limit.to].map((typed) => (typed === '' ? undefined : lengthOf(typed)))
     if (start && end && compareLengths(start, end) > 0)
       found(path, { kind: 'section-backwards', from: start, to: end })
-    if (most === undefined) continue
+    if (most === undefined) return []
     const inZone = seen.filter(
       ({ at }) => !(start && compareLengths(at, start) < 0) && !(end && compareLengths(end, at) < 0),
     )
     const grounds = limit.measuredFrom === '' ? households : [limit.measuredFrom]
-    for (const from of grounds) {
-      const worst = inZone
-        .map((one) => ({ at: one.at, height: heightFrom(one, from, ground) }))
-        .reduce<{ at: Millimetres; height: Millimetres } | undefined>(
-          (best, one) => (best === undefined || compareLengths(one.height, best.height) > 0 ? one : best),
-          undefined,
-        )
-      if (worst && compareLengths(worst.height, most) > 0)
-        found(path, { kind: 'over-limit', ...worst, from, limit: most, saidBy: limit.saidBy })
-    }
-  }
+    return grounds.flatMap((from): LimitHeld[] => {
+      const worst = highest(inZone, from)
+      if (worst === undefined) return []
+      const over = compareLengths(worst.height, most) > 0
+      if (over) found(path, { kind: 'over-limit', ...worst, from, limit: most, saidBy: limit.saidBy })
+      return [{ index, from, limit: most, ...worst, over }]
+    })
+  })
 }
 
-function heightFrom(seen: HeightSeen, from: Household | 'higher' | 'lower', ground: Ground): Millimetres {
+type Place = { readonly at: Millimetres; readonly height: Millimetres }
+
+/** The first of the highest places. */
+function highest(seen: readonly HeightSeen[], from: LimitHeld['from']): Place | undefined {
+  let best: Place | undefined
+  for (const one of seen) {
+    const height = heightFrom(one, from)
+    if (best === undefined || compareLengths(height, best.height) > 0) best = { at: one.at, height }
+  }
+  return best
+}
+
+function heightFrom(seen: HeightSeen, from: LimitHeld['from']): Millimetres {
   if (from === 'a' || from === 'b') return seen[from]
-  const base = (from === 'higher' ? larger : smaller)(ground.of('a', seen.at), ground.of('b', seen.at))
-  return lowestTerms(subtractRatios(seen.top, base))
+  // The top over the higher ground is the lesser of the two heights.
+  return (from === 'higher' ? smaller : larger)(seen.a, seen.b)
 }

@@ -8,7 +8,7 @@ import type { Finding, FindingFacts } from './finding.ts'
 import { gateLeaf } from './gateLeaf.ts'
 import { type GateTakeOff, gateTakeOff } from './gateQuantities.ts'
 import { type Ground, groundOf } from './ground.ts'
-import { type HeightSeen, heightsSeen, holdLimits } from './heightsSeen.ts'
+import { type HeightSeen, heightsSeen, holdLimits, type LimitHeld } from './heightsSeen.ts'
 import { withMeasuredPosts } from './measuredPosts.ts'
 import { type MemberMass, memberMass } from './memberMass.ts'
 import { placementFindings } from './placementFindings.ts'
@@ -21,6 +21,7 @@ import { type BuiltPost, gathered, sectionParts } from './sectionParts.ts'
 import { type SectionTakeOff, sectionTakeOff } from './sectionQuantities.ts'
 import { type PostSetback, postSetbacks, type Strips, stripsOfLine } from './setbacks.ts'
 import { type Weights, weightsOf } from './weights.ts'
+import { type WindCheck, windChecks } from './windCheck.ts'
 
 /** What the fence takes, worked out from the notebook. Lengths exact in millimetres, weights in kilograms. */
 export type TakeOff = {
@@ -37,6 +38,10 @@ export type TakeOff = {
   readonly cutJobs: readonly CutJob[]
   readonly setbacks: { readonly posts: readonly PostSetback[]; readonly strips: Strips }
   readonly heights: readonly HeightSeen[]
+  /** Each limit that somebody named against the highest place of its stretch. */
+  readonly limits: readonly LimitHeld[]
+  /** One for each of `sections`. */
+  readonly wind: readonly WindCheck[]
   readonly findings: readonly Finding[]
 }
 
@@ -74,7 +79,14 @@ export function takeOff(notebook: Notebook): TakeOff {
   })
   const quantities = [...sections, ...gates].flatMap((one) => one.quantities)
   const heights = heightsSeen(notebook, placed, layout.posts, tops, ground)
-  holdLimits(notebook, heights, ground, found)
+  const limits = holdLimits(notebook, heights, found)
+  const wind = windChecks(
+    notebook,
+    sections.map(({ parts }) => parts),
+    layout,
+    posts,
+    found,
+  )
   return {
     layout,
     posts,
@@ -90,6 +102,8 @@ export function takeOff(notebook: Notebook): TakeOff {
     ),
     setbacks: { posts: postSetbacks(notebook, posts, ground), strips: stripsOfLine(notebook) },
     heights,
+    limits,
+    wind,
     findings: [...findings.values()],
   }
 }

@@ -2,7 +2,12 @@ import type { Units } from '../../core/agreement/notebook.ts'
 import type { Ratio } from '../../core/amounts/ratio.ts'
 import { asNumber, thousandthsText } from '../../core/takeoff/exact.ts'
 import { areaIn, fromNumber, quantityUnits, volumeIn } from '../../core/takeoff/quantity.ts'
-import { kilogramsPerPound } from '../../core/takeoff/unitFactors.ts'
+import {
+  kilogramsPerPound,
+  newtonsPerPoundForce,
+  pascalsPerPoundPerSquareFoot,
+  squareMetresPerSquareFoot,
+} from '../../core/takeoff/unitFactors.ts'
 
 /** Kilograms for a reader in the notebook's units, to a thousandth: "79.6 lb". */
 export function weightWords(kilograms: number, units: Units): string {
@@ -38,11 +43,42 @@ export function momentWords(newtonMetres: number, units: Units): string {
 export function forceWords(newtons: number, units: Units): string {
   return units === 'metric'
     ? `${thousandthsText(fromNumber(newtons))} N`
-    : `${thousandthsText(fromNumber(newtons / newtonsPerPound))} lb`
+    : `${thousandthsText(fromNumber(newtons / newtonsPerPoundForce))} lb`
 }
 
-const newtonsPerPound = 4.4482216152605
-const newtonMetresPerPoundFoot = newtonsPerPound * 0.3048
+const newtonMetresPerPoundFoot = newtonsPerPoundForce * 0.3048
+
+/** Of zero or more, rounded to so many digits after the point, without noughts at the end. */
+export function plainFigure(value: number, digits: 0 | 1 | 2 | 3): string {
+  const scale = 10 ** digits
+  return thousandthsText(fromNumber(Math.round(value * scale) / scale))
+}
+
+// The look at wind is rough: its figures are shown no finer than they deserve.
+
+export function pressureWords(psf: number, units: Units): string {
+  return units === 'metric'
+    ? `${plainFigure(psf * pascalsPerPoundPerSquareFoot, 0)} Pa`
+    : `${plainFigure(psf, 1)} lb/sq ft`
+}
+
+export function poundForceWords(pounds: number, units: Units): string {
+  return units === 'metric'
+    ? `${plainFigure(pounds * newtonsPerPoundForce, 0)} N`
+    : `${plainFigure(pounds, 0)} lb`
+}
+
+export function poundFootWords(poundFeet: number, units: Units): string {
+  return units === 'metric'
+    ? `${plainFigure(poundFeet * newtonMetresPerPoundFoot, 0)} N m`
+    : `${plainFigure(poundFeet, 0)} lb ft`
+}
+
+export function squareFeetWords(squareFeet: number, units: Units): string {
+  return units === 'metric'
+    ? `${plainFigure(squareFeet * squareMetresPerSquareFoot, 1)} sq m`
+    : `${plainFigure(squareFeet, 1)} sq ft`
+}
 
 /** "1 post", "2 posts". */
 export function many(count: number, one: string, several = `${one}s`): string {

@@ -5,6 +5,8 @@ import type { FindingFacts } from '../../core/takeoff/finding.ts'
 import { householdName } from '../labels.ts'
 import { lengthWords } from '../length.ts'
 import { many } from './figures.ts'
+import { groundWords } from './heightText.ts'
+import { catchesText } from './windText.ts'
 
 /** The sentence for one finding: what clashes, with the numbers, and what would help. The path is shown beside it. */
 export function findingText(notebook: Notebook, finding: FindingFacts): string {
@@ -73,8 +75,14 @@ export function findingText(notebook: Notebook, finding: FindingFacts): string {
       return `Under the header ${long(finding.clear)} are clear; the top of the leaf is at ${long(finding.leaf)}.`
     case 'swings-uphill':
       return `It opens uphill: toward ${householdName(notebook, finding.household)} the ground lies ${long(finding.rise)} higher than under the fence, and the leaf clears ${long(finding.clearance)}. Let it open the other way, hang it higher, or use hinges that lift it.`
+    case 'shallower-than-wind-asks':
+      return `A hole ${long(finding.depth)} deep is shallower than the look at wind and soil asks for, ${long(finding.needed)}. Have the fence designed by a licensed engineer.`
+    case 'shallower-than-frost':
+      return `A hole ${long(finding.depth)} deep does not reach below the frost, ${long(finding.frost)}${said(finding.saidBy)}.`
+    case 'catches-wind':
+      return catchesText({ kind: finding.layer, times: finding.times })
     case 'over-limit':
-      return `At ${long(finding.at)} the fence is ${long(finding.height)} high over ${groundWords(notebook, finding.from)}; the limit is ${long(finding.limit)}${finding.saidBy.trim() === '' ? '' : `, as said by ${finding.saidBy.trim()}`}.`
+      return `At ${long(finding.at)} the fence is ${long(finding.height)} high over ${groundWords(notebook, finding.from)}; the limit is ${long(finding.limit)}${said(finding.saidBy)}.`
     default:
       return never(finding)
   }
@@ -84,8 +92,6 @@ function named(kind: string, index: number, name: string | undefined): string {
   return name?.trim() ? `${kind} ${index + 1} (${name.trim()})` : `${kind} ${index + 1}`
 }
 
-function groundWords(notebook: Notebook, from: 'a' | 'b' | 'higher' | 'lower'): string {
-  if (from === 'higher') return 'the higher ground'
-  if (from === 'lower') return 'the lower ground'
-  return `the ground of ${householdName(notebook, from)}`
+function said(by: string): string {
+  return by.trim() === '' ? '' : `, as said by ${by.trim()}`
 }

@@ -3,12 +3,13 @@ import type { Millimetres } from '../../core/amounts/length.ts'
 import type { Ratio } from '../../core/amounts/ratio.ts'
 import type { Finding } from '../../core/takeoff/finding.ts'
 import type { GateTakeOff } from '../../core/takeoff/gateQuantities.ts'
-import type { HeightSeen } from '../../core/takeoff/heightsSeen.ts'
+import type { HeightSeen, LimitHeld } from '../../core/takeoff/heightsSeen.ts'
 import { offCentre } from '../../core/takeoff/measuredPosts.ts'
 import type { ItemAt } from '../../core/takeoff/postLayout.ts'
 import type { Quantity } from '../../core/takeoff/quantity.ts'
 import type { ShopWork } from '../../core/takeoff/shopWork.ts'
 import type { TakeOff } from '../../core/takeoff/takeOff.ts'
+import type { WindCheck } from '../../core/takeoff/windCheck.ts'
 import { lengthWords } from '../length.ts'
 import {
   areaWords,
@@ -19,8 +20,10 @@ import {
   weightWords,
 } from './figures.ts'
 import { findingText } from './findingText.ts'
+import { limitSentence } from './heightText.ts'
 import { memberText, quantityText } from './quantityText.ts'
 import { stepText } from './stepText.ts'
+import { depthRows, lackText, windCatching, windCaution, windOutcome, windWorkings } from './windText.ts'
 
 /** A length for machines and for people: millimetres to the sixth digit, and words in the notebook's units. */
 export type LengthFigure = { readonly millimetres: number; readonly text: string }
@@ -77,6 +80,8 @@ export function takeOffFile(notebook: Notebook, takeOff: TakeOff) {
       },
     },
     heights: takeOff.heights.map((seen) => heightFile(seen, figures)),
+    limits: takeOff.limits.map((held) => limitFile(held, figures)),
+    wind: takeOff.wind.map((check) => windFile(check, figures)),
     findings: takeOff.findings.map((finding) => findingFile(notebook, finding, figures)),
   }
 }
@@ -159,6 +164,36 @@ function workFile(work: ShopWork, { notebook, long, idOf }: Figures) {
 function heightFile(seen: HeightSeen, { long }: Figures) {
   const [[place, index] = ['', 0]] = Object.entries(seen.place)
   return { at: long(seen.at), [place]: index + 1, a: long(seen.a), b: long(seen.b) }
+}
+
+function limitFile(held: LimitHeld, { notebook, long }: Figures) {
+  const { index, from, limit, at, height, over } = held
+  return {
+    limit: index + 1,
+    allowed: long(limit),
+    measuredFrom: from,
+    saidBy: notebook.line.limits[index]?.saidBy ?? '',
+    on: notebook.line.limits[index]?.on ?? '',
+    highest: long(height),
+    at: long(at),
+    over,
+    text: limitSentence(notebook, held),
+  }
+}
+
+function windFile(check: WindCheck, { notebook, long, idOf }: Figures) {
+  return {
+    item: idOf(check.item),
+    outcome: check.outcome,
+    text: windOutcome(notebook, check),
+    caution: windCaution,
+    depth: check.depth ? long(check.depth) : null,
+    needed: check.needed ? long(check.needed) : null,
+    missing: check.lacks.map(({ path, what }) => ({ path, text: lackText(what) })),
+    workings: windWorkings(notebook, check),
+    catches: windCatching(check),
+    rules: depthRows(notebook, check),
+  }
 }
 
 function findingFile(notebook: Notebook, finding: Finding, { long }: Figures) {

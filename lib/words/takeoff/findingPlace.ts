@@ -1,0 +1,19 @@
+import type { Notebook } from '../../core/agreement/notebook.ts'
+import { itemTitle } from '../itemWords.ts'
+
+/** What a finding is of, by its name: the item, and within it or the line the entry that the path names. */
+export function findingPlace(notebook: Notebook, path: string): string {
+  const match = /^(sections|gates)\[([0-9]+)\](?:\.measured\[([0-9]+)\])?/.exec(path)
+  const list = match?.[1] === 'gates' ? 'gates' : 'sections'
+  const item = match ? notebook[list][Number(match[2])] : undefined
+  if (item !== undefined) {
+    const kind = list === 'gates' ? 'gate' : 'section'
+    const title = itemTitle({ kind, name: item.name, key: `item:${item.id}` })
+    return match?.[3] === undefined ? title : `${title}, measured post ${Number(match[3]) + 1}`
+  }
+  const entry = /^(?:line\.)?(limits|stations|inventory)\[([0-9]+)\]/.exec(path)
+  if (entry?.[1] === 'inventory') return `Pieces at hand, piece ${Number(entry[2]) + 1}`
+  if (entry?.[1] === 'limits') return `The line, limit on height ${Number(entry[2]) + 1}`
+  if (entry?.[1] === 'stations') return `The line, station ${Number(entry[2]) + 1}`
+  return 'The line'
+}

@@ -1,0 +1,107 @@
+import type { Notebook } from '../../core/agreement/notebook.ts'
+import { setbackPoints } from '../../core/boundary/setbackAlong.ts'
+import type { TakeOff } from '../../core/takeoff/takeOff.ts'
+import { householdName } from '../labels.ts'
+import { lengthWords } from '../length.ts'
+import { capitalised, spokenList } from '../summary/names.ts'
+import { areaWords, many } from './figures.ts'
+
+/**
+ * How the fence lies to the line, in words for screens and paper alike: land that ends up on the other side, and holes that
+ * reach across.
+ */
+
+/**
+ * For each household whose land ends up on the other side of the fence a sentence with its area; one sentence where there
+ * is none. Empty where no two stations say a setback.
+ */
+export function stripSentences(
+  notebook: Notebook,
+  { setbacks }: Pick<TakeOff, 'setbacks'>,
+): readonly string[] {
+  const { strips } = setbacks
+  const sides = (['a', 'b'] as const).filter((side) => strips[side].over > 0n)
+  if (sides.length > 0)
+    return sides.map((side) => {
+      const other = householdName(notebook, side === 'a' ? 'b' : 'a')
+      return `A strip of ${areaWords(strips[side], notebook.units)} of the land of ${householdName(notebook, side)} ends up on the side of ${other}. It stays the land of ${householdName(notebook, side)}.`
+    })
+  return setbackPoints(notebook.line.stations).length > 1
+    ? ['No strip of land ends up on the other side of the fence.']
+    : []
+}
+
+/** Whether holes or posts reach across the line: one to three sentences. Empty where there is no post. */
+export function crossingSentences(notebook: Notebook, { posts, setbacks }: TakeOff): readonly string[] {
+  if (posts.length === 0) return []
+  const numbers = (answer: 'yes' | 'cannot tell') =>
+    setbacks.posts.flatMap(({ crosses }, index) => (crosses === answer ? [index + 1] : []))
+  const [across, unsure] = [numbers('yes'), numbers('cannot tell')]
+  const { error } = notebook.line
+  return [
+    ...(across.length === 0
+      ? []
+      : [
+          `${capitalised(postsWords(across))} ${across.length === 1 ? 'reaches' : 'reach'} across the line with the hole or the post itself.`,
+        ]),
+    ...(unsure.length === 0
+      ? []
+      : [
+          `For ${postsWords(unsure)} it can’t be told${error === '' ? '' : `, as the line may lie ${error} to either side`}.`,
+        ]),
+    ...(across.length + unsure.length > 0
+      ? []
+      : [
+          `No hole and no post reaches across the line${error === '' ? '' : `, even if it lies ${error} to either side`}.`,
+        ]),
+  ]
+}
+
+/** "post 3", "posts 3, 4 and 9", or how many where they are more than a few. */
+function postsWords(numbers: readonly number[]): string {
+  if (numbers.length > 6) return many(numbers.length, 'post')
+  return `${numbers.length === 1 ? 'post' : 'posts'} ${spokenList(numbers.map(String))}`
+}
+
+/** A row of a table of posts, one for each of `takeOff.posts`, in order. */
+export type SetbackRow = {
+  readonly post: string
+  readonly at: string
+  /** "2 in on the land of no. 12", "on the line", "not said yet". */
+  readonly stands: string
+  /** How far the hole or the post reaches from its centre. */
+  readonly reach: string
+  /** "yes", "no", "can’t be told". */
+  readonly crosses: string
+}
+export const setbackTitles = {
+  post: 'Post',
+  at: 'At',
+  stands: 'Its middle stands',
+  reach: 'Reach of its hole',
+  crosses: 'Across the line',
+} as const
+
+export function setbackRows(notebook: Notebook, { posts, setbacks }: TakeOff): readonly SetbackRow[] {
+  const long = (length: Parameters<typeof lengthWords>[0]) => lengthWords(length, notebook.units)
+  return posts.flatMap(({ post }, index) => {
+    const lies = setbacks.posts[index]
+    if (lies === undefined) return []
+    return [
+      {
+        post: String(index + 1),
+        at: long(post.at),
+        stands: standsWords(notebook, lies.setback),
+        reach: long(lies.reach),
+        crosses: lies.crosses === 'cannot tell' ? 'can’t be told' : lies.crosses,
+      },
+    ]
+  })
+}
+
+function standsWords(notebook: Notebook, setback: TakeOff['setbacks']['posts'][number]['setback']): string {
+  if (setback === undefined) return 'not said yet'
+  if (setback.over === 0n) return 'on the line'
+  const size = setback.over < 0n ? { over: -setback.over, under: setback.under } : setback
+  return `${lengthWords(size, notebook.units)} on the land of ${householdName(notebook, setback.over > 0n ? 'a' : 'b')}`
+}
