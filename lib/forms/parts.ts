@@ -4,17 +4,30 @@ import { isObject, type NotebookDocument } from './readNotebook.ts'
 import { tidyDraft } from './tidyDraft.ts'
 
 /** A part of the notebook that one form edits: some keys of the whole, or one section, gate or common cost. */
-export type Part =
-  | { readonly part: 'heading' | 'line' | 'caps' | 'terms' | 'checks' | 'decisions' }
-  | { readonly part: 'item'; readonly id: string }
+export type Part = { readonly part: WholePart } | { readonly part: 'item'; readonly id: string }
 
-const keysOf: Readonly<Record<Exclude<Part['part'], 'item'>, readonly string[]>> = {
+/** Parts that are keys of the whole. */
+export const wholeParts = [
+  'heading',
+  'line',
+  'caps',
+  'terms',
+  'checks',
+  'decisions',
+  'buildUps',
+  'inventory',
+] as const
+export type WholePart = (typeof wholeParts)[number]
+
+const keysOf: Readonly<Record<WholePart, readonly string[]>> = {
   heading: ['title', 'currency', 'units', 'households'],
   line: ['line'],
   caps: ['caps'],
   terms: ['terms'],
   checks: ['checks'],
   decisions: ['decisions'],
+  buildUps: ['buildUps'],
+  inventory: ['inventory'],
 }
 
 export const listOfKind: Readonly<Record<ItemKind, 'sections' | 'gates' | 'common'>> = {

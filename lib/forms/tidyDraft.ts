@@ -6,6 +6,7 @@ const meansMissing: Readonly<Record<string, unknown>> = {
   counts: true,
   credit: false,
   done: false,
+  doubled: false,
   rakes: false,
   reclaimed: false,
   taxPercent: '0',

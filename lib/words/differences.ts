@@ -1,3 +1,5 @@
+import { fieldWords, fieldWordsIn, valueWords } from './fieldWords.ts'
+
 /** One thing that differs between two states of the same item, in words. */
 export type Difference = { readonly label: string; readonly before: string; readonly after: string }
 
@@ -53,8 +55,9 @@ function collect(value: unknown, path: readonly (string | number)[], fields: Map
 
 function wordsOf(value: unknown, key: string | number | undefined): string {
   if (typeof value === 'boolean') return value ? 'yes' : 'no'
-  const chosen = typeof key === 'string' && chosenKeys.has(key)
-  return (chosen ? wordFor(valueWords, String(value)) : undefined) ?? String(value)
+  // Words of the file format stand at a few keys only; anywhere else a word is what somebody typed.
+  const words = typeof key === 'string' && Object.hasOwn(valueWords, key) ? valueWords[key] : undefined
+  return (words ? wordFor(words, String(value)) : undefined) ?? String(value)
 }
 
 /** A file may bring any key, and an object knows `constructor` without being told. */
@@ -62,23 +65,9 @@ function wordFor(words: Readonly<Record<string, string>>, key: string): string |
   return Object.hasOwn(words, key) ? words[key] : undefined
 }
 
-/** Keys whose values are words of the file format; anywhere else a word is what somebody typed. */
-const chosenKeys = new Set([
-  'principle',
-  'household',
-  'by',
-  'suppliedBy',
-  'side',
-  'owner',
-  'upkeep',
-  'measuredFrom',
-  'stands',
-  'who',
-])
-
 function labelOf(path: readonly (string | number)[]): string {
-  const words = path.map((key) =>
-    typeof key === 'number' ? String(key + 1) : (wordFor(fieldWords, key) ?? key),
+  const words = path.map((key, index) =>
+    typeof key === 'number' ? String(key + 1) : (wordInside(path.slice(0, index), key) ?? key),
   )
   const label = words.reduce(
     (text, word) => (/^[0-9]+$/.test(word) ? `${text} ${word}` : text === '' ? word : `${text}, ${word}`),
@@ -87,61 +76,10 @@ function labelOf(path: readonly (string | number)[]): string {
   return label === '' ? 'Text' : label.charAt(0).toUpperCase() + label.slice(1)
 }
 
-const fieldWords: Readonly<Record<string, string>> = {
-  a: 'household a',
-  b: 'household b',
-  at: 'at station',
-  from: 'from station',
-  to: 'to station',
-  agreed: 'agreed',
-  measuredFrom: 'measured from',
-  materials: 'materials',
-  labour: 'labour',
-  share: 'share',
-  together: 'both together',
-  principle: 'principle',
-  basicShare: 'basic fence',
-  upgradeShare: 'above the basic fence',
-  basic: 'cost of the basic fence',
-  aloneA: 'household a building alone',
-  aloneB: 'household b building alone',
-  what: 'what',
-  quantity: 'quantity',
-  unit: 'unit',
-  unitPrice: 'unit price',
-  taxPercent: 'tax percent',
-  suppliedBy: 'supplied by',
-  credit: 'credit',
-  task: 'task',
-  hours: 'hours',
-  rate: 'rate',
-  by: 'by',
-  counts: 'counts',
-  upkeep: 'kept by',
-  owner: 'owned by',
-  opens: 'opens',
-  opening: 'clear opening',
-  uses: 'passages a week',
-  stands: 'stands on',
-  parties: 'party',
-  capacity: 'capacity',
-  stations: 'station',
-  gradeA: 'ground of household a',
-  gradeB: 'ground of household b',
-  gradeFence: 'ground under the fence',
-  evidence: 'position rests on',
-  name: 'name',
-}
-
-const valueWords: Readonly<Record<string, string>> = {
-  equal: 'halves',
-  percent: 'agreed parts',
-  one: 'one household',
-  length: 'by length',
-  use: 'by use',
-  benefit: 'by benefit',
-  difference: 'pay the difference',
-  saving: 'share the saving',
-  a: 'household a',
-  b: 'household b',
+/** A key's word, which may be another inside some things: the opening of a gate and that of a mesh. */
+function wordInside(around: readonly (string | number)[], key: string): string | undefined {
+  const parent = around.findLast((one) => typeof one === 'string')
+  const own =
+    typeof parent === 'string' && Object.hasOwn(fieldWordsIn, parent) ? fieldWordsIn[parent] : undefined
+  return (own ? wordFor(own, key) : undefined) ?? wordFor(fieldWords, key)
 }

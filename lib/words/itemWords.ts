@@ -58,6 +58,8 @@ export function obstacleWords(obstacle: Obstacle, notebook: Notebook): string {
 const unmarkedTitles: Readonly<Record<string, string>> = {
   heading: 'Title, currency and units',
   checks: 'Ask first',
+  buildUps: 'Build-ups of your own',
+  inventory: 'Pieces at hand',
   contributions: 'Money and hours',
 }
 

@@ -3,11 +3,14 @@ import {
   type ContributionKind,
   type Evidence,
   type ItemKind,
+  type MeasuredFrom,
   type Notebook,
   type PrincipleName,
   principleNames,
 } from '../core/agreement/notebook.ts'
 import type { Household } from '../core/people/household.ts'
+import type { exposures } from '../core/takeoff/buildUp.ts'
+import type { PostKind } from '../core/takeoff/runEdges.ts'
 
 /** What a household is called wherever it is spoken of. */
 export function householdName(
@@ -79,6 +82,37 @@ export const contributionWords: Readonly<Record<ContributionKind, string>> = {
   hours: 'Hours worked',
   transfer: 'Money paid to the other household',
   refund: 'Money received back',
+}
+
+/** Kinds of posts. */
+export const postKindWords: Readonly<Record<PostKind, string>> = {
+  line: 'line post',
+  end: 'end post',
+  corner: 'corner post',
+  gate: 'gate post',
+  brace: 'brace post',
+}
+
+/** What stands around the fence, for the wind: the exposures of ASCE 7 in plain words. */
+export const exposureWords: Readonly<Record<(typeof exposures)[number], string>> = {
+  B: 'Among houses or trees (exposure B)',
+  C: 'Open country (exposure C)',
+  D: 'Open water (exposure D)',
+}
+
+/** Whose ground a height is measured from. */
+export function measuredFromWords(
+  notebook: { readonly households: Notebook['households'] },
+  from: Exclude<MeasuredFrom, ''>,
+): string {
+  switch (from) {
+    case 'higher':
+      return 'whichever is higher'
+    case 'lower':
+      return 'whichever is lower'
+    default:
+      return householdName(notebook, from)
+  }
 }
 
 export const tenantCaution =

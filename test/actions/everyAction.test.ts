@@ -108,6 +108,11 @@ const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
     ...bothTo('/item/s1'),
     changes: ['Change', 'Notebook'],
   },
+  'app/notebook/server/buildUpActions.ts#keepBuildUp': {
+    sends: () => ['s1', 'new', { name: 'Our pipe and mesh' }],
+    ...bothSaved,
+    changes: ['Change', 'Notebook'],
+  },
   'app/notebook/server/fileActions.ts#replaceByFile': {
     sends: () => [{}, formWithFile(changedFile())],
     ...bothTo('/record'),

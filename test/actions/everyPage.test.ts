@@ -53,6 +53,7 @@ const ofNotebooks: Readonly<Record<string, NotebookAddress>> = {
     names: { itemId: 's1' },
     namesNothing: { itemId: 'c1' },
   },
+  [at('build-ups/page.tsx#default')]: aPage,
   [at('changes/page.tsx#default')]: aPage,
   [at('item/[itemId]/page.tsx#default')]: {
     ...aPage,
@@ -63,8 +64,14 @@ const ofNotebooks: Readonly<Record<string, NotebookAddress>> = {
   [at('line/page.tsx#default')]: aPage,
   [at('links/page.tsx#default')]: aPage,
   [at('materials/page.tsx#default')]: aPage,
+  [at('measured/[itemId]/page.tsx#default')]: {
+    ...aPage,
+    names: { itemId: 's1' },
+    namesNothing: { itemId: 'g1' },
+  },
   [at('money/page.tsx#default')]: aPage,
   [at('parties/page.tsx#default')]: aPage,
+  [at('pieces/page.tsx#default')]: aPage,
   [at('record/page.tsx#default')]: aPage,
   [at('shares/page.tsx#default')]: aPage,
   [at('sign/page.tsx#default')]: aPage,

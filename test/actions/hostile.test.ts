@@ -1,5 +1,6 @@
 import { beforeEach, describe, expect, test, vi } from 'vitest'
 import { putUpForSigning } from '../../app/notebook/server/signActions.ts'
+import { wholeParts } from '../../lib/forms/parts.ts'
 import { readNotebook } from '../../lib/forms/readNotebook.ts'
 import { findNotebook } from '../../lib/store/notebooks.ts'
 import { everyTable } from './everyTable.ts'
@@ -132,6 +133,10 @@ const readings: Readonly<Record<string, Reading>> = {
   'app/notebook/server/takeOffActions.ts#offerQuantities': {
     sends: (id) => [id, {}, formOf({ id: 's1' })],
     reads: [0, 2],
+  },
+  'app/notebook/server/buildUpActions.ts#keepBuildUp': {
+    sends: (id) => [id, 's1', 'new', { name: 'Our pipe and mesh' }],
+    reads: [0, 1, 3],
   },
   'app/notebook/server/fileActions.ts#replaceByFile': {
     sends: (id) => [id, {}, formWithFile('{}')],
@@ -273,7 +278,7 @@ describe('a text that no file can carry', () => {
     const before = await everyTable()
     const actions = await everyAction()
     const save = actions.get('app/notebook/server/actions.ts#saveNotebookPart') as AnyFunction
-    for (const part of ['heading', 'line', 'caps', 'terms', 'checks', 'decisions'] as const) {
+    for (const part of wholeParts) {
       const { draft, base } = await openedPart(notebook.id, { part })
       for (const [key, value] of Object.entries(draft)) {
         const spoilt = Array.isArray(value)

@@ -3,10 +3,13 @@
 import { ChoiceField } from '../../ui/draft/ChoiceField.tsx'
 import { useDraft } from '../../ui/draft/draftContext.ts'
 import { getAt, removeAt, setAt } from '../../ui/draft/draftPath.ts'
+import { describedBy, FieldNotes } from '../../ui/draft/FieldFrame.tsx'
 import { FieldLine } from '../../ui/draft/FieldLine.tsx'
 import { FigureField } from '../../ui/draft/FigureField.tsx'
+import { fieldId } from '../../ui/draft/fieldId.ts'
 import { LengthField } from '../../ui/draft/LengthField.tsx'
 import { RowsField } from '../../ui/draft/RowsField.tsx'
+import { isWithin } from '../../ui/draft/rowFaults.ts'
 import { TextField } from '../../ui/draft/TextField.tsx'
 import { TickField } from '../../ui/draft/TickField.tsx'
 import { HoleFields, SizeFields } from './MemberFields.tsx'
@@ -16,17 +19,24 @@ const named = (row: unknown) => String((row as { what?: unknown } | null)?.what 
 
 /** How end, corner or gate posts differ from line posts: shown only once somebody says that they do. */
 export function SpecialPostFields({ path, label }: { path: string; label: string }) {
-  const { draft, change, ready } = useDraft()
+  const { draft, change, findings, form, ready } = useDraft()
   if (getAt(draft, path) === undefined) {
+    const id = fieldId(form, path)
+    const found = findings.filter((finding) => isWithin(finding.path, path)).map(({ message }) => message)
     return (
-      <button
-        type="button"
-        className="button button-plain"
-        disabled={!ready}
-        onClick={() => change((old) => setAt(old, path, { what: '' }))}
-      >
-        {label} differ
-      </button>
+      <div className="field" data-found={found.length > 0 ? '' : undefined}>
+        <FieldNotes id={id} errors={[]} findings={found} />
+        <button
+          type="button"
+          id={id}
+          className="button button-plain"
+          disabled={!ready}
+          aria-describedby={describedBy(id, { hint: false, errors: false, findings: found.length > 0 })}
+          onClick={() => change((old) => setAt(old, path, { what: '' }))}
+        >
+          {label} differ
+        </button>
+      </div>
     )
   }
   return (

@@ -6,6 +6,7 @@ import { getAt, removeAt, setAt } from '../../ui/draft/draftPath.ts'
 import { FieldLine } from '../../ui/draft/FieldLine.tsx'
 import { FigureField } from '../../ui/draft/FigureField.tsx'
 import { LengthField } from '../../ui/draft/LengthField.tsx'
+import type { Fault } from '../../ui/draft/saveAnswer.ts'
 import { TextField } from '../../ui/draft/TextField.tsx'
 import type { SaveAction } from '../../ui/draft/useSaving.ts'
 import { Panel } from '../../ui/Panel.tsx'
@@ -13,7 +14,7 @@ import { FinishFields, FootingFields, FreeLineFields, SpecialPostFields } from '
 import { InfillFields } from './InfillFields.tsx'
 import { MemberFields } from './MemberFields.tsx'
 import { NotebookForm } from './NotebookForm.tsx'
-import { type BuildUpOffer, StartingBuildUps } from './StartingBuildUps.tsx'
+import { type BuildUpOffers, StartingBuildUps } from './StartingBuildUps.tsx'
 
 /** What a gate is made of. */
 export function GateBuildUpForm({
@@ -21,14 +22,16 @@ export function GateBuildUpForm({
   base,
   save,
   offers,
+  findings,
 }: {
   initial: object
   base: string
   save: SaveAction
-  offers: readonly BuildUpOffer[]
+  offers: BuildUpOffers
+  findings: readonly Fault[]
 }) {
   return (
-    <NotebookForm initial={initial} base={base} save={save} saveLabel="Save the build-up">
+    <NotebookForm initial={initial} base={base} save={save} saveLabel="Save the build-up" findings={findings}>
       <Panel heading="Begin from">
         <StartingBuildUps offers={offers} />
         <TextField path="buildUp.name" label="Name of this build-up" />

@@ -5,12 +5,13 @@ import { ChoiceField } from '../../ui/draft/ChoiceField.tsx'
 import { FieldLine } from '../../ui/draft/FieldLine.tsx'
 import { FigureField } from '../../ui/draft/FigureField.tsx'
 import { LengthField } from '../../ui/draft/LengthField.tsx'
+import type { Fault } from '../../ui/draft/saveAnswer.ts'
 import { TextField } from '../../ui/draft/TextField.tsx'
 import type { RemoveAction, SaveAction } from '../../ui/draft/useSaving.ts'
 import { Panel } from '../../ui/Panel.tsx'
 import { LabourFields, MaterialsFields } from './LinesFields.tsx'
 import { NotebookForm } from './NotebookForm.tsx'
-import { type FormNames, householdChoices, keeperChoices } from './partWords.ts'
+import { type FormNames, groundChoices, householdChoices, keeperChoices } from './partWords.ts'
 import { ShareFields } from './ShareFields.tsx'
 
 /** Everything about one section, gate or common cost, in one form. */
@@ -21,6 +22,7 @@ export function ItemForm({
   save,
   remove,
   names,
+  findings,
 }: {
   kind: ItemKind
   initial: object
@@ -28,6 +30,7 @@ export function ItemForm({
   save: SaveAction
   remove?: RemoveAction | undefined
   names: FormNames
+  findings?: readonly Fault[] | undefined
 }) {
   const thing = { section: 'section', gate: 'gate', common: 'common cost' }[kind]
   return (
@@ -37,6 +40,7 @@ export function ItemForm({
       save={save}
       saveLabel={`Save this ${thing}`}
       remove={remove}
+      findings={findings}
       removeLabel={`Remove this ${thing}`}
       removeQuestion={`Remove this ${thing} with all its lines? Both marks go with it; the history keeps what it was.`}
     >
@@ -78,11 +82,7 @@ function SectionFields({ names }: { names: FormNames }) {
           path="height.measuredFrom"
           label="Measured from the ground of"
           optionalLabel="Not said yet"
-          options={[
-            ...householdChoices(names),
-            { value: 'higher', label: 'whichever is higher' },
-            { value: 'lower', label: 'whichever is lower' },
-          ]}
+          options={groundChoices(names)}
         />
       </FieldLine>
       <TextField path="infill" label="Infill" hint="Such as “welded wire, 2 in by 4 in”." />

@@ -3,29 +3,33 @@
 import { evidenceKinds } from '../../../lib/core/agreement/notebook.ts'
 import { evidenceWords } from '../../../lib/words/labels.ts'
 import { ChoiceField } from '../../ui/draft/ChoiceField.tsx'
-import { FieldLine } from '../../ui/draft/FieldLine.tsx'
 import { LengthField } from '../../ui/draft/LengthField.tsx'
-import { RowsField } from '../../ui/draft/RowsField.tsx'
+import type { Fault } from '../../ui/draft/saveAnswer.ts'
 import { TextField } from '../../ui/draft/TextField.tsx'
 import type { SaveAction } from '../../ui/draft/useSaving.ts'
 import { Panel } from '../../ui/Panel.tsx'
+import { LimitFields } from './LimitFields.tsx'
 import { NotebookForm } from './NotebookForm.tsx'
-import { type FormNames, householdChoices } from './partWords.ts'
+import type { FormNames } from './partWords.ts'
+import { SiteFields } from './SiteFields.tsx'
+import { StationFields } from './StationFields.tsx'
 
-/** Ends, evidence and stations of the boundary line. */
+/** Ends, evidence and stations of the boundary line; limits on height; wind, soil and frost of the place. */
 export function LineForm({
   initial,
   base,
   save,
   names,
+  findings,
 }: {
   initial: object
   base: string
   save: SaveAction
   names: FormNames
+  findings: readonly Fault[]
 }) {
   return (
-    <NotebookForm initial={initial} base={base} save={save} saveLabel="Save the line">
+    <NotebookForm initial={initial} base={base} save={save} saveLabel="Save the line" findings={findings}>
       <Panel heading="Ends and evidence">
         <TextField
           path="line.start"
@@ -40,36 +44,18 @@ export function LineForm({
           optionalLabel="Not said yet"
           options={evidenceKinds.map((kind) => ({ value: kind, label: evidenceWords[kind] }))}
         />
+        <LengthField
+          path="line.error"
+          label="The line may lie elsewhere by"
+          hint="To either side. The surveyor or the plan may say it; where it is empty, the line is taken to be exact."
+        />
       </Panel>
       <Panel heading="Stations">
-        <RowsField
-          path="line.stations"
-          label="Stations"
-          hint="Points along the line, in order from its start. Ground heights are measured above one level that you choose, such as the ground at the start; below it they are negative."
-          rowLabel={(row) => String((row as { at?: unknown } | null)?.at ?? '')}
-          empty={{ at: '', setback: { side: '', distance: '' }, gradeA: '', gradeB: '', gradeFence: '' }}
-          addLabel="Add a station"
-        >
-          {(row) => (
-            <>
-              <FieldLine>
-                <LengthField path={`${row}.at`} label="Distance from the start" />
-                <LengthField path={`${row}.setback.distance`} label="Setback of the fence from the line" />
-              </FieldLine>
-              <ChoiceField
-                path={`${row}.setback.side`}
-                label="The fence stands there on the land of"
-                optionalLabel="Not said yet"
-                options={householdChoices(names)}
-              />
-              <FieldLine>
-                <LengthField path={`${row}.gradeA`} label={`Ground of ${names.a}`} />
-                <LengthField path={`${row}.gradeB`} label={`Ground of ${names.b}`} />
-                <LengthField path={`${row}.gradeFence`} label="Ground under the fence" />
-              </FieldLine>
-            </>
-          )}
-        </RowsField>
+        <StationFields names={names} />
+      </Panel>
+      <Panel heading="What others have said of the place">
+        <LimitFields names={names} />
+        <SiteFields />
       </Panel>
     </NotebookForm>
   )

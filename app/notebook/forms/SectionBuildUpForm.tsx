@@ -4,7 +4,7 @@ import { ChoiceField } from '../../ui/draft/ChoiceField.tsx'
 import { FieldLine } from '../../ui/draft/FieldLine.tsx'
 import { FigureField } from '../../ui/draft/FigureField.tsx'
 import { LengthField } from '../../ui/draft/LengthField.tsx'
-import { RowsField } from '../../ui/draft/RowsField.tsx'
+import type { Fault } from '../../ui/draft/saveAnswer.ts'
 import { TextField } from '../../ui/draft/TextField.tsx'
 import { TickField } from '../../ui/draft/TickField.tsx'
 import type { SaveAction } from '../../ui/draft/useSaving.ts'
@@ -13,22 +13,24 @@ import { FinishFields, FootingFields, FreeLineFields, SpecialPostFields } from '
 import { InfillFields } from './InfillFields.tsx'
 import { HoleFields, MemberFields } from './MemberFields.tsx'
 import { NotebookForm } from './NotebookForm.tsx'
-import { type BuildUpOffer, StartingBuildUps } from './StartingBuildUps.tsx'
+import { type BuildUpOffers, StartingBuildUps } from './StartingBuildUps.tsx'
 
-/** What a unit of this section is made of, and the posts as they were measured on site. */
+/** What a unit of this section is made of. */
 export function SectionBuildUpForm({
   initial,
   base,
   save,
   offers,
+  findings,
 }: {
   initial: object
   base: string
   save: SaveAction
-  offers: readonly BuildUpOffer[]
+  offers: BuildUpOffers
+  findings: readonly Fault[]
 }) {
   return (
-    <NotebookForm initial={initial} base={base} save={save} saveLabel="Save the build-up">
+    <NotebookForm initial={initial} base={base} save={save} saveLabel="Save the build-up" findings={findings}>
       <Panel heading="Begin from">
         <StartingBuildUps offers={offers} />
         <TextField path="buildUp.name" label="Name of this build-up" />
@@ -108,27 +110,6 @@ export function SectionBuildUpForm({
         <FootingFields path="buildUp.footing" />
         <FinishFields path="buildUp.finishes" />
         <FreeLineFields path="buildUp.lines" />
-      </Panel>
-      <Panel heading="Measured on site">
-        <RowsField
-          path="measured"
-          label="Posts that stand elsewhere, or in other holes"
-          hint="Posts are counted from the beginning of the section, from 1. Rock moves holes; what was measured goes before the plan."
-          rowLabel={(row) => `Post ${String((row as { post?: unknown } | null)?.post ?? '')}`}
-          empty={{ post: '', at: '', depth: '', why: '' }}
-          addLabel="Add a measured post"
-        >
-          {(row) => (
-            <>
-              <FieldLine>
-                <FigureField path={`${row}.post`} label="Post number" />
-                <LengthField path={`${row}.at`} label="Stands at station" />
-                <LengthField path={`${row}.depth`} label="Its hole is deep" />
-              </FieldLine>
-              <TextField path={`${row}.why`} label="Why" />
-            </>
-          )}
-        </RowsField>
       </Panel>
     </NotebookForm>
   )

@@ -1,32 +1,75 @@
 'use client'
 
+import { useState } from 'react'
 import { useDraft } from '../../ui/draft/draftContext.ts'
-import { setAt } from '../../ui/draft/draftPath.ts'
+import { getAt, removeAt, setAt } from '../../ui/draft/draftPath.ts'
 
-/** A ready or saved build-up that a form can begin from. */
+/** A ready or kept build-up that a form can begin from. */
 export type BuildUpOffer = { readonly label: string; readonly buildUp: object }
+export type BuildUpOffers = { readonly ready: readonly BuildUpOffer[]; readonly own: readonly BuildUpOffer[] }
 
-/** Puts a ready build-up into the draft; nothing is saved by it. */
-export function StartingBuildUps({ offers }: { offers: readonly BuildUpOffer[] }) {
-  const { change, ready } = useDraft()
+/** Puts a build-up into the draft; nothing is saved by it, and what stood there can be put back. */
+export function StartingBuildUps({ offers }: { offers: BuildUpOffers }) {
+  const { draft, change, ready } = useDraft()
+  const [before, setBefore] = useState<{ buildUp: unknown } | null>(null)
+
+  function beginFrom(buildUp: object) {
+    setBefore({ buildUp: getAt(draft, 'buildUp') })
+    change((old) => setAt(old, 'buildUp', structuredClone(buildUp)))
+  }
+  function putBack(buildUp: unknown) {
+    change((old) => (buildUp === undefined ? removeAt(old, 'buildUp') : setAt(old, 'buildUp', buildUp)))
+    setBefore(null)
+  }
   return (
     <div className="wordings">
       <p className="field-hint">
         Press one to fill in the fields below; then change what is different on your fence.
       </p>
+      <OfferRow offers={offers.ready} label="Ready ones" ready={ready} onPress={beginFrom} />
+      {offers.own.length === 0 ? null : (
+        <OfferRow offers={offers.own} label="Your own" ready={ready} onPress={beginFrom} />
+      )}
+      {before === null ? null : (
+        <p className="rows-removed" role="status">
+          The fields below are filled in anew; nothing is saved yet.{' '}
+          <button type="button" className="button button-plain" onClick={() => putBack(before.buildUp)}>
+            Put back what stood there
+          </button>
+        </p>
+      )}
+    </div>
+  )
+}
+
+function OfferRow({
+  offers,
+  label,
+  ready,
+  onPress,
+}: {
+  offers: readonly BuildUpOffer[]
+  label: string
+  ready: boolean
+  onPress: (buildUp: object) => void
+}) {
+  return (
+    <fieldset className="offer-row">
+      <legend className="field-label">{label}</legend>
       <div className="button-row">
-        {offers.map(({ label, buildUp }) => (
+        {offers.map(({ label: name, buildUp }, index) => (
           <button
-            key={label}
+            // biome-ignore lint/suspicious/noArrayIndexKey: a file may keep two under one name, and their order never changes here
+            key={index}
             type="button"
             className="button button-plain"
             disabled={!ready}
-            onClick={() => change((old) => setAt(old, 'buildUp', structuredClone(buildUp)))}
+            onClick={() => onPress(buildUp)}
           >
-            {label}
+            {name}
           </button>
         ))}
       </div>
-    </div>
+    </fieldset>
   )
 }

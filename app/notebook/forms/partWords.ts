@@ -12,6 +12,15 @@ export function householdChoices(names: FormNames): Choice[] {
   ]
 }
 
+/** Whose ground a height can be measured from. */
+export function groundChoices(names: FormNames): Choice[] {
+  return [
+    ...householdChoices(names),
+    { value: 'higher', label: 'whichever is higher' },
+    { value: 'lower', label: 'whichever is lower' },
+  ]
+}
+
 export function keeperChoices(names: FormNames): Choice[] {
   return [{ value: 'both', label: 'Both households' }, ...householdChoices(names)]
 }

@@ -4,12 +4,21 @@ import type { cutPlansFile } from '../../../lib/cutting/cutPlansFile.ts'
 import { percentWords, weightWords } from '../../../lib/words/takeoff/figures.ts'
 import { FigureTable } from '../../ui/FigureTable.tsx'
 import { Panel } from '../../ui/Panel.tsx'
-import { FindingList, QuantityTable } from './QuantityTable.tsx'
+import { FindingList } from './FindingList.tsx'
+import { QuantityTable } from './QuantityTable.tsx'
 
 type CutPlan = Awaited<ReturnType<typeof cutPlansFile>>[number]
 
 /** The take-off of the whole fence: quantities, weights, and what clashes or lacks. */
-export function TakeOffPanels({ notebook, found }: { notebook: Notebook; found: TakeOff }) {
+export function TakeOffPanels({
+  notebookId,
+  notebook,
+  found,
+}: {
+  notebookId: string
+  notebook: Notebook
+  found: TakeOff
+}) {
   const { quantities, weights, findings } = found
   if (quantities.length === 0 && findings.length === 0) return null
   return (
@@ -18,7 +27,7 @@ export function TakeOffPanels({ notebook, found }: { notebook: Notebook; found: 
         Worked out from the build-ups of sections and gates, for estimating. Open an item to put its
         quantities among the cost lines.
       </p>
-      <FindingList notebook={notebook} findings={findings} />
+      <FindingList notebookId={notebookId} notebook={notebook} findings={findings} />
       {quantities.length === 0 ? null : (
         <>
           <QuantityTable

@@ -6,7 +6,8 @@ import type { ItemChange } from '../../../lib/store/notebooks.ts'
 
 /**
  * What an edit did, for the record: to the items that both households mark, and to what nobody marks, the heading, the
- * checks and, where it was not merely kept up, the book. `renamed` leads from new item keys to old ones.
+ * checks, the build-ups and pieces that a household keeps and, where it was not merely kept up, the book.
+ * `renamed` leads from new item keys to old ones.
  */
 export function itemChanges(
   before: NotebookDocument,
@@ -33,14 +34,19 @@ export function itemChanges(
 
 function unmarkedChanges(before: NotebookDocument, after: NotebookDocument): ItemChange[] {
   const [was, is] = [unmarked(before), unmarked(after)]
-  return (['heading', 'checks'] as const)
+  return (['heading', 'checks', 'buildUps', 'inventory'] as const)
     .filter((key) => canonicalText(was[key]) !== canonicalText(is[key]))
     .map((key) => ({ itemKey: key, before: was[key], after: is[key] }))
 }
 
-function unmarked(document: NotebookDocument): { readonly heading: object; readonly checks: unknown } {
+function unmarked(document: NotebookDocument) {
   const { households: _markedAsParties, ...heading } = readPart(document, { part: 'heading' }) ?? {}
-  return { heading, checks: document.checks ?? [] }
+  return {
+    heading,
+    checks: document.checks ?? [],
+    buildUps: document.buildUps ?? [],
+    inventory: document.inventory ?? [],
+  }
 }
 
 /**

@@ -12,6 +12,7 @@ import { faultText } from '../../../lib/words/faultText.ts'
 import { householdName } from '../../../lib/words/labels.ts'
 import type { Fault as FieldFault, SaveAnswer } from '../../ui/draft/saveAnswer.ts'
 import { isOfPart, itemChanges, renamedDecisions } from './itemChanges.ts'
+import { keptBuildUps, nameFaults } from './keptBuildUps.ts'
 import { readDraft, refusedDraft } from './readDraft.ts'
 import { toStore } from './toStore.ts'
 
@@ -51,6 +52,10 @@ export async function savePart(
           fieldFault({ path: 'currency', kind: 'currency-fixed', currency: String(document.currency) }, ''),
         ],
       }
+    }
+    if (part.part === 'buildUps') {
+      const faults = nameFaults(keptBuildUps(next), (index) => `buildUps[${index}].name`)
+      if (faults.length > 0) return { faults }
     }
     return { next, renamed: part.part === 'decisions' ? renamedDecisions(document, next) : new Map() }
   })

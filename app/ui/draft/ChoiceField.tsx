@@ -27,7 +27,7 @@ function choicesOf({ options, optionalLabel }: ChoiceWords, text: string): reado
 }
 
 function Radios({ words, field }: { words: ChoiceWords; field: FieldHold }) {
-  const { id, text, put, errors, ready } = field
+  const { id, text, put, errors, findings, ready } = field
   return (
     <div
       className="field field-choice"
@@ -35,12 +35,17 @@ function Radios({ words, field }: { words: ChoiceWords; field: FieldHold }) {
       aria-labelledby={`${id}-label`}
       aria-invalid={errors.length > 0 ? true : undefined}
       data-wrong={errors.length > 0 ? '' : undefined}
-      aria-describedby={describedBy(id, { hint: words.hint !== undefined, errors: errors.length > 0 })}
+      data-found={findings.length > 0 ? '' : undefined}
+      aria-describedby={describedBy(id, {
+        hint: words.hint !== undefined,
+        errors: errors.length > 0,
+        findings: findings.length > 0,
+      })}
     >
       <p className="field-label" id={`${id}-label`}>
         {words.label}
       </p>
-      <FieldNotes id={id} hint={words.hint} errors={errors} />
+      <FieldNotes id={id} hint={words.hint} errors={errors} findings={findings} />
       <div className="choices">
         {choicesOf(words, text).map((choice, at) => {
           const choiceId = at === 0 ? id : `${id}-choice-${at}`
@@ -73,16 +78,20 @@ function Radios({ words, field }: { words: ChoiceWords; field: FieldHold }) {
 }
 
 function Selection({ words, field }: { words: ChoiceWords; field: FieldHold }) {
-  const { id, text, put, errors, ready } = field
+  const { id, text, put, errors, findings, ready } = field
   const choices = choicesOf(words, text)
   return (
-    <FieldFrame id={id} label={words.label} hint={words.hint} errors={errors}>
+    <FieldFrame id={id} label={words.label} hint={words.hint} errors={errors} findings={findings}>
       <select
         id={id}
         value={text}
         disabled={!ready}
         aria-invalid={errors.length > 0 ? true : undefined}
-        aria-describedby={describedBy(id, { hint: words.hint !== undefined, errors: errors.length > 0 })}
+        aria-describedby={describedBy(id, {
+          hint: words.hint !== undefined,
+          errors: errors.length > 0,
+          findings: findings.length > 0,
+        })}
         onChange={(event) => put(event.target.value)}
       >
         {choices.some((choice) => choice.value === text) ? null : (

@@ -13,10 +13,10 @@ function isCalendarDay(text: string): boolean {
 
 /** A calendar day, kept as ISO 8601 text (`2027-04-30`). */
 export function DateField({ path, label, hint }: { path: string; label: ReactNode; hint?: ReactNode }) {
-  const { id, text, put, errors, ready } = useField(path)
+  const { id, text, put, errors, findings, ready } = useField(path)
   const [asText] = useState(text !== '' && !isCalendarDay(text))
   return (
-    <FieldFrame id={id} label={label} hint={hint} errors={errors} width="short">
+    <FieldFrame id={id} label={label} hint={hint} errors={errors} findings={findings} width="short">
       <input
         id={id}
         className="figure"
@@ -25,7 +25,11 @@ export function DateField({ path, label, hint }: { path: string; label: ReactNod
         value={text}
         readOnly={!ready}
         aria-invalid={errors.length > 0 ? true : undefined}
-        aria-describedby={describedBy(id, { hint: hint !== undefined, errors: errors.length > 0 })}
+        aria-describedby={describedBy(id, {
+          hint: hint !== undefined,
+          errors: errors.length > 0,
+          findings: findings.length > 0,
+        })}
         onChange={(event) => put(event.target.value)}
       />
     </FieldFrame>

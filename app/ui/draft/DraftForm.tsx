@@ -1,16 +1,20 @@
 'use client'
 
-import { type ReactNode, useMemo } from 'react'
+import { type ReactNode, useMemo, useRef } from 'react'
 import { AskFirst } from './AskFirst.tsx'
 import { ConflictChoice } from './ConflictChoice.tsx'
 import { DraftContext, type DraftHold } from './draftContext.ts'
 import { ErrorSummary } from './ErrorSummary.tsx'
 import { formWords } from './formWords.ts'
 import { SaveBar } from './SaveBar.tsx'
+import type { Fault } from './saveAnswer.ts'
+import { useAddressedField } from './useAddressedField.ts'
 import { useDraftState } from './useDraftState.ts'
 import { useLeaveGuard } from './useLeaveGuard.ts'
 import { useReady } from './useReady.ts'
 import { type RemoveAction, type SaveAction, useSaving } from './useSaving.ts'
+
+const nothingFound: readonly Fault[] = []
 
 /**
  * A form over one plain object. The fields inside read and write the draft at their paths; Save hands the whole draft
@@ -26,6 +30,7 @@ export function DraftForm({
   removeLabel = 'Remove',
   removeQuestion = formWords.removeAsk,
   form = 'field',
+  findings: arrivingFindings = nothingFound,
   children,
 }: {
   initial: object
@@ -39,23 +44,29 @@ export function DraftForm({
   removeQuestion?: string | undefined
   /** Begins the ids of the fields: give each its own where a page has two forms. */
   form?: string | undefined
+  /** What the saved version clashes with or lacks: shown at the fields that the paths name, refusing nothing. */
+  findings?: readonly Fault[] | undefined
   children: ReactNode
 }) {
   const ready = useReady()
-  const state = useDraftState({ draft: initial, base })
+  const state = useDraftState({ draft: initial, base }, arrivingFindings)
   const saving = useSaving(state, save, remove, after)
   useLeaveGuard(state.unsaved && !(saving.outcome.kind === 'saved' && after !== undefined))
 
-  const { draft, change, faults, register } = state
+  const box = useRef<HTMLFormElement>(null)
+  useAddressedField(box, form, ready)
+
+  const { draft, change, faults, findings, register } = state
   const hold = useMemo<DraftHold>(
-    () => ({ draft, change, faults, register, form, ready }),
-    [draft, change, faults, register, form, ready],
+    () => ({ draft, change, faults, findings, register, form, ready }),
+    [draft, change, faults, findings, register, form, ready],
   )
   const { outcome, attempt } = saving
   return (
     <DraftContext value={hold}>
       <form
         className="draft-form"
+        ref={box}
         method="post"
         noValidate
         onSubmit={(event) => {

@@ -3,24 +3,9 @@
 import { useEffect, useRef } from 'react'
 import { fieldId } from './fieldId.ts'
 import { formWords } from './formWords.ts'
+import { goTo } from './goTo.ts'
 import { nearestField } from './rowFaults.ts'
 import type { Fault } from './saveAnswer.ts'
-
-/** Brings a field into view and puts the focus on it, opening whatever it is folded away in. */
-function goTo(id: string) {
-  const field = document.getElementById(id)
-  if (field === null) return
-  for (
-    let fold = field.closest('details');
-    fold !== null;
-    fold = fold.parentElement?.closest('details') ?? null
-  ) {
-    fold.open = true
-  }
-  const label = field.closest('.field') ?? field
-  label.scrollIntoView({ block: 'start' })
-  field.focus({ preventScroll: true })
-}
 
 /**
  * All that has to be mended, each entry leading to its field. A fault whose path has no field on the page stands as
@@ -60,7 +45,8 @@ export function ErrorSummary({
                   href={`#${id}`}
                   onClick={(event) => {
                     event.preventDefault()
-                    goTo(id)
+                    const target = document.getElementById(id)
+                    if (target !== null) goTo(target)
                   }}
                 >
                   {fault.message}

@@ -8,26 +8,29 @@ export type FieldWords = { label: ReactNode; hint?: ReactNode }
 /** The ids of all that describes a field, for `aria-describedby`; undefined where nothing does. */
 export function describedBy(
   id: string,
-  has: { hint: boolean; errors: boolean; unit?: boolean; reading?: boolean },
+  has: { hint: boolean; errors: boolean; findings?: boolean; unit?: boolean; reading?: boolean },
 ): string | undefined {
   const ids = [
     has.hint ? `${id}-hint` : '',
     has.errors ? `${id}-error` : '',
+    has.findings ? `${id}-finding` : '',
     has.unit ? `${id}-unit` : '',
     has.reading ? `${id}-reading` : '',
   ].filter((part) => part !== '')
   return ids.length === 0 ? undefined : ids.join(' ')
 }
 
-/** The hint and the faults of a field, with the ids that `describedBy` names. */
+/** The hint, the faults and the findings of a field, with the ids that `describedBy` names. */
 export function FieldNotes({
   id,
   hint,
   errors,
+  findings = [],
 }: {
   id: string
   hint?: ReactNode
   errors: readonly string[]
+  findings?: readonly string[] | undefined
 }) {
   return (
     <>
@@ -41,6 +44,11 @@ export function FieldNotes({
           <strong>{formWords.mend}</strong> {errors.join(' ')}
         </p>
       )}
+      {findings.length === 0 ? null : (
+        <p className="field-finding" id={`${id}-finding`}>
+          <strong>{formWords.lookAt}</strong> {findings.join(' ')}
+        </p>
+      )}
     </>
   )
 }
@@ -51,22 +59,28 @@ export function FieldFrame({
   label,
   hint,
   errors,
+  findings = [],
   width = 'full',
   after,
   children,
 }: FieldWords & {
   id: string
   errors: readonly string[]
+  findings?: readonly string[] | undefined
   width?: 'full' | 'short' | undefined
   after?: ReactNode
   children: ReactNode
 }) {
   return (
-    <div className={`field field-${width}`} data-wrong={errors.length > 0 ? '' : undefined}>
+    <div
+      className={`field field-${width}`}
+      data-wrong={errors.length > 0 ? '' : undefined}
+      data-found={findings.length > 0 ? '' : undefined}
+    >
       <label className="field-label" htmlFor={id}>
         {label}
       </label>
-      <FieldNotes id={id} hint={hint} errors={errors} />
+      <FieldNotes id={id} hint={hint} errors={errors} findings={findings} />
       {children}
       {after}
     </div>

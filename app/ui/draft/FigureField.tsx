@@ -16,10 +16,10 @@ export function FigureField({
   hint?: ReactNode
   suffix?: string | undefined
 }) {
-  const { id, text, put, errors, ready } = useField(path)
+  const { id, text, put, errors, findings, ready } = useField(path)
   const hasUnit = suffix !== undefined && suffix !== ''
   return (
-    <FieldFrame id={id} label={label} hint={hint} errors={errors} width="short">
+    <FieldFrame id={id} label={label} hint={hint} errors={errors} findings={findings} width="short">
       <div className="figure-entry">
         <input
           id={id}
@@ -33,6 +33,7 @@ export function FigureField({
           aria-describedby={describedBy(id, {
             hint: hint !== undefined,
             errors: errors.length > 0,
+            findings: findings.length > 0,
             unit: hasUnit,
           })}
           onChange={(event) => put(event.target.value)}

@@ -19,7 +19,7 @@ export function LengthField({
   /** Only where it should differ from the `LengthReading` around the field. */
   readLength?: ReadLength | undefined
 }) {
-  const { id, text, put, errors, ready } = useField(path)
+  const { id, text, put, errors, findings, ready } = useField(path)
   const around = useReadLength()
   const read = readLength ?? around
   const reading =
@@ -30,6 +30,7 @@ export function LengthField({
       label={label}
       hint={hint}
       errors={errors}
+      findings={findings}
       width="short"
       after={
         read === undefined ? null : (
@@ -52,6 +53,7 @@ export function LengthField({
         aria-describedby={describedBy(id, {
           hint: hint !== undefined,
           errors: errors.length > 0,
+          findings: findings.length > 0,
           reading: reading !== undefined,
         })}
         onChange={(event) => put(event.target.value)}

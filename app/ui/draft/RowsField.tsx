@@ -1,7 +1,9 @@
 'use client'
 
 import { type ReactNode, useEffect, useRef, useState } from 'react'
+import { useDraft } from './draftContext.ts'
 import { FieldNotes } from './FieldFrame.tsx'
+import { fieldId } from './fieldId.ts'
 import { formWords } from './formWords.ts'
 import { RowTools } from './RowTools.tsx'
 import { useField } from './useField.ts'
@@ -19,6 +21,7 @@ export function RowsField({
   rowLabel,
   empty,
   addLabel,
+  beginWith,
   max,
   children,
 }: {
@@ -26,14 +29,18 @@ export function RowsField({
   label: ReactNode
   hint?: ReactNode
   rowLabel: (row: unknown, index: number) => string
-  /** A new row; a function where each must have an id of its own. */
-  empty: object | (() => object)
-  addLabel: string
+  /** A new row; a function where each must have an id of its own, or takes something over from the row above it. */
+  empty: object | ((above: unknown) => object)
+  /** Without it rows are only moved and removed here. */
+  addLabel?: string | undefined
+  /** Which field of a new row is filled in first, as its path within the row; otherwise its first. */
+  beginWith?: string | undefined
   max?: number | undefined
   children: (rowPath: string, index: number) => ReactNode
 }) {
-  const { id, errors, ready } = useField(path)
+  const { id, errors, findings, ready } = useField(path)
   const { rows, keys, removed, add, remove, undo, move } = useRows(path)
+  const { form } = useDraft()
   const box = useRef<HTMLFieldSetElement>(null)
   const [said, setSaid] = useState('')
   /** What should have the focus after the next drawing: a selector inside the box. */
@@ -65,9 +72,10 @@ export function RowsField({
       ref={box}
       tabIndex={-1}
       data-wrong={errors.length > 0 ? '' : undefined}
+      data-found={findings.length > 0 ? '' : undefined}
     >
       <legend className="rows-label">{label}</legend>
-      <FieldNotes id={id} hint={hint} errors={errors} />
+      <FieldNotes id={id} hint={hint} errors={errors} findings={findings} />
       {rows.length === 0 ? <p className="rows-none">{formWords.rowsNone}</p> : null}
       <ol className="rows">
         {rows.map((_, at) => (
@@ -109,17 +117,25 @@ export function RowsField({
             </button>
           </p>
         )}
-        <button
-          type="button"
-          className="button button-plain"
-          disabled={!ready || full}
-          onClick={() => {
-            add(typeof empty === 'function' ? empty() : empty)
-            setGoal({ selector: firstField(rows.length) })
-          }}
-        >
-          {addLabel}
-        </button>
+        {addLabel === undefined ? null : (
+          <button
+            type="button"
+            className="button button-plain"
+            disabled={!ready || full}
+            onClick={() => {
+              const at = rows.length
+              add(typeof empty === 'function' ? empty(rows.at(-1)) : empty)
+              setGoal({
+                selector:
+                  beginWith === undefined
+                    ? firstField(at)
+                    : `#${fieldId(form, `${path}[${at}].${beginWith}`)}`,
+              })
+            }}
+          >
+            {addLabel}
+          </button>
+        )}
         {full ? <p className="field-hint">{formWords.rowsFull(max)}</p> : null}
       </div>
     </fieldset>

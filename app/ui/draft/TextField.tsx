@@ -20,17 +20,21 @@ export function TextField({
   rows?: number | undefined
   autoComplete?: string | undefined
 }) {
-  const { id, text, put, errors, ready } = useField(path)
+  const { id, text, put, errors, findings, ready } = useField(path)
   const common = {
     id,
     value: text,
     readOnly: !ready,
     autoComplete,
     'aria-invalid': errors.length > 0 ? true : undefined,
-    'aria-describedby': describedBy(id, { hint: hint !== undefined, errors: errors.length > 0 }),
+    'aria-describedby': describedBy(id, {
+      hint: hint !== undefined,
+      errors: errors.length > 0,
+      findings: findings.length > 0,
+    }),
   }
   return (
-    <FieldFrame id={id} label={label} hint={hint} errors={errors}>
+    <FieldFrame id={id} label={label} hint={hint} errors={errors} findings={findings}>
       {multiline ? (
         <textarea {...common} rows={rows} onChange={(event) => put(event.target.value)} />
       ) : (

@@ -16,9 +16,13 @@ export function TickField({
   hint?: ReactNode
   whenMissing?: boolean | undefined
 }) {
-  const { id, value, put, errors, ready } = useField(path)
+  const { id, value, put, errors, findings, ready } = useField(path)
   return (
-    <div className="field field-tick" data-wrong={errors.length > 0 ? '' : undefined}>
+    <div
+      className="field field-tick"
+      data-wrong={errors.length > 0 ? '' : undefined}
+      data-found={findings.length > 0 ? '' : undefined}
+    >
       <div className="choice">
         <input
           id={id}
@@ -26,12 +30,16 @@ export function TickField({
           checked={typeof value === 'boolean' ? value : whenMissing}
           disabled={!ready}
           aria-invalid={errors.length > 0 ? true : undefined}
-          aria-describedby={describedBy(id, { hint: hint !== undefined, errors: errors.length > 0 })}
+          aria-describedby={describedBy(id, {
+            hint: hint !== undefined,
+            errors: errors.length > 0,
+            findings: findings.length > 0,
+          })}
           onChange={(event) => put(event.target.checked)}
         />
         <label htmlFor={id}>{label}</label>
       </div>
-      <FieldNotes id={id} hint={hint} errors={errors} />
+      <FieldNotes id={id} hint={hint} errors={errors} findings={findings} />
     </div>
   )
 }

@@ -8,6 +8,8 @@ export type DraftHold = {
   /** Changes the draft; `rows` says where the rows of a list went, so that faults stay with their rows. */
   change: (next: (draft: unknown) => unknown, rows?: { path: string; newIndex: RowMove }) => void
   faults: readonly Fault[]
+  /** What the saved version was found to clash with or to lack, as sentences. They refuse nothing. */
+  findings: readonly Fault[]
   /** Says that a field for the path is on the page; the answer takes it off again. */
   register: (path: string) => () => void
   /** Begins every field's id. */

@@ -15,6 +15,7 @@ export const formWords = {
   pressOutdated: 'Not done: the program was renewed while this page was open. Load the page again.',
   working: 'One moment …',
   mend: 'To mend:',
+  lookAt: 'To look at:',
   summaryTitle: (count: number) =>
     count === 1 ? 'Not saved: one thing to mend' : `Not saved: ${count} things to mend`,
   conflictTitle: 'Saved twice: choose a version',

@@ -18,13 +18,18 @@ export function moveRowFaults(
   })
 }
 
+/** Whether a path names a thing or something inside it. */
+export function isWithin(path: string, whole: string): boolean {
+  return path === whole || path.startsWith(`${whole}.`) || path.startsWith(`${whole}[`)
+}
+
 /** The registered path that a fault's link should lead to: its own, else the first field inside what it names. */
 export function nearestField(path: string, fields: Iterable<string>): string | undefined {
   if (path === '') return undefined
   let inside: string | undefined
   for (const field of fields) {
     if (field === path) return field
-    if (inside === undefined && (field.startsWith(`${path}.`) || field.startsWith(`${path}[`))) inside = field
+    if (inside === undefined && isWithin(field, path)) inside = field
   }
   return inside
 }

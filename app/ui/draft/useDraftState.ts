@@ -12,11 +12,13 @@ export type Version = { draft: unknown; base: string }
  * The draft being edited, the last version known to be saved, and the faults found in it. A newer saved version that
  * arrives from the server is taken over only while nothing is unsaved: what was typed is never overwritten.
  */
-export function useDraftState(arriving: Version) {
+export function useDraftState(arriving: Version, arrivingFindings: readonly Fault[]) {
   const [draft, setDraft] = useState<unknown>(arriving.draft)
   const [kept, setKept] = useState<Version>(arriving)
   const [seenBase, setSeenBase] = useState(arriving.base)
   const [faults, setFaults] = useState<readonly Fault[]>([])
+  const [findings, setFindings] = useState(arrivingFindings)
+  const [seenFindings, setSeenFindings] = useState(arrivingFindings)
   const fields = useRef(new Set<string>())
 
   const unsaved = useMemo(() => JSON.stringify(draft) !== JSON.stringify(kept.draft), [draft, kept.draft])
@@ -29,9 +31,19 @@ export function useDraftState(arriving: Version) {
     }
   }
 
+  if (
+    arrivingFindings !== seenFindings &&
+    JSON.stringify(arrivingFindings) !== JSON.stringify(seenFindings)
+  ) {
+    setSeenFindings(arrivingFindings)
+    setFindings(arrivingFindings)
+  }
+
   const change = useCallback<DraftHold['change']>((next, rows) => {
     setDraft(next)
-    if (rows !== undefined) setFaults((old) => moveRowFaults(old, rows.path, rows.newIndex))
+    if (rows === undefined) return
+    setFaults((old) => moveRowFaults(old, rows.path, rows.newIndex))
+    setFindings((old) => moveRowFaults(old, rows.path, rows.newIndex))
   }, [])
   const register = useCallback<DraftHold['register']>((path) => {
     fields.current.add(path)
@@ -44,5 +56,5 @@ export function useDraftState(arriving: Version) {
     setFaults([])
   }, [])
 
-  return { draft, base: kept.base, unsaved, faults, setFaults, fields, change, register, keep }
+  return { draft, base: kept.base, unsaved, faults, findings, setFaults, fields, change, register, keep }
 }

@@ -12,12 +12,14 @@ export type FieldHold = {
   text: string
   put: (value: unknown) => void
   errors: readonly string[]
+  /** Sentences to look at that refuse nothing. */
+  findings: readonly string[]
   ready: boolean
 }
 
 /** One field's hold on the draft: its value, its faults and its id. */
 export function useField(path: string): FieldHold {
-  const { draft, change, faults, register, form, ready } = useDraft()
+  const { draft, change, faults, findings, register, form, ready } = useDraft()
   useEffect(() => register(path), [register, path])
   return {
     id: fieldId(form, path),
@@ -25,6 +27,7 @@ export function useField(path: string): FieldHold {
     text: textAt(draft, path),
     put: (value) => change((old) => setAt(old, path, value)),
     errors: faults.filter((fault) => fault.path === path).map((fault) => fault.message),
+    findings: findings.filter((finding) => finding.path === path).map((finding) => finding.message),
     ready,
   }
 }

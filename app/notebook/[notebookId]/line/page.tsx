@@ -1,3 +1,4 @@
+import { takeOff } from '../../../../lib/core/takeoff/takeOff.ts'
 import { readPart } from '../../../../lib/forms/parts.ts'
 import { fingerprintOf } from '../../../../lib/store/fingerprint.ts'
 import { shareNames } from '../../../../lib/words/shareText.ts'
@@ -6,6 +7,8 @@ import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import { LineForm } from '../../forms/LineForm.tsx'
 import { saveNotebookPart } from '../../server/actions.ts'
+import { FoundPanel } from '../../server/FindingList.tsx'
+import { findingsHere } from '../../server/findingField.ts'
 import { MarkBox } from '../../server/MarkBox.tsx'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { openNotebook } from '../../server/opened.ts'
@@ -19,6 +22,9 @@ export default async function LinePage({ params }: { params: Promise<{ notebookI
   const part = { part: 'line' } as const
   const draft = readPart(opened.document, part) ?? {}
   const home = `/notebook/${notebookId}`
+  const { notebook } = opened
+  const here = `${home}/line`
+  const found = findingsHere(here, notebookId, notebook, takeOff(notebook).findings)
   return (
     <NotebookShell opened={opened} page="">
       <Page
@@ -27,8 +33,9 @@ export default async function LinePage({ params }: { params: Promise<{ notebookI
         back={{ href: home, label: 'The line' }}
       >
         <Panel heading="Where this stands">
-          <MarkBox opened={opened} standing={standingOf(opened, 'line')} back={`${home}/line`} />
+          <MarkBox opened={opened} standing={standingOf(opened, 'line')} back={here} />
         </Panel>
+        <FoundPanel notebookId={notebookId} notebook={notebook} findings={found.findings} here={here} />
         <Caution title="Before you rely on it">
           <p>
             Have the line found by a licensed surveyor where it is in doubt. Signing over an uncertain line
@@ -39,7 +46,8 @@ export default async function LinePage({ params }: { params: Promise<{ notebookI
           initial={draft}
           base={fingerprintOf(draft)}
           save={saveNotebookPart.bind(null, notebookId, part)}
-          names={shareNames(opened.notebook)}
+          names={shareNames(notebook)}
+          findings={found.atFields}
         />
       </Page>
     </NotebookShell>

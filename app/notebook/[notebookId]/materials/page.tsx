@@ -27,15 +27,17 @@ export default async function MaterialsPage({ params }: { params: Promise<{ note
   return (
     <NotebookShell opened={opened} page="materials">
       <Page title="Materials" lead="Every cost line, item by item. Open an item to change its lines.">
-        <p>
+        <div className="button-row">
           <ButtonLink href={`/notebook/${notebookId}/materials.csv`} download>
             Shopping list for a spreadsheet (CSV)
-          </ButtonLink>{' '}
+          </ButtonLink>
           {found.cutJobs.length > 0 ? (
             <ButtonLink href={`/notebook/${notebookId}/cut-plan`}>Cut plan</ButtonLink>
           ) : null}
-        </p>
-        <TakeOffPanels notebook={notebook} found={found} />
+          <ButtonLink href={`/notebook/${notebookId}/pieces`}>Pieces at hand</ButtonLink>
+          <ButtonLink href={`/notebook/${notebookId}/build-ups`}>Build-ups of your own</ButtonLink>
+        </div>
+        <TakeOffPanels notebookId={notebookId} notebook={notebook} found={found} />
         {placesOf(notebook).map(({ item, kind }) => {
           const title = itemTitle({ kind, name: item.name, key: `item:${item.id}` })
           return (

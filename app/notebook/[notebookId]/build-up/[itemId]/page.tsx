@@ -5,17 +5,23 @@ import { takeOff } from '../../../../../lib/core/takeoff/takeOff.ts'
 import { kindOf, readPart } from '../../../../../lib/forms/parts.ts'
 import { fingerprintOf } from '../../../../../lib/store/fingerprint.ts'
 import { itemTitle } from '../../../../../lib/words/itemWords.ts'
+import { ButtonLink } from '../../../../ui/ButtonLink.tsx'
 import { Caution } from '../../../../ui/Caution.tsx'
 import { PressForm } from '../../../../ui/draft/PressForm.tsx'
 import { Page } from '../../../../ui/Page.tsx'
 import { Panel } from '../../../../ui/Panel.tsx'
 import { GateBuildUpForm } from '../../../forms/GateBuildUpForm.tsx'
+import { KeepBuildUpForm } from '../../../forms/KeepBuildUpForm.tsx'
 import { SectionBuildUpForm } from '../../../forms/SectionBuildUpForm.tsx'
 import { saveNotebookPart } from '../../../server/actions.ts'
+import { keepBuildUp } from '../../../server/buildUpActions.ts'
+import { FindingList } from '../../../server/FindingList.tsx'
+import { findingsHere } from '../../../server/findingField.ts'
 import { itemIdOf } from '../../../server/itemIdOf.ts'
+import { keptFor } from '../../../server/keptBuildUps.ts'
 import { NotebookShell } from '../../../server/NotebookShell.tsx'
 import { openNotebook } from '../../../server/opened.ts'
-import { FindingList, QuantityTable } from '../../../server/QuantityTable.tsx'
+import { QuantityTable } from '../../../server/QuantityTable.tsx'
 import { standingOf } from '../../../server/standingOf.ts'
 import { offerQuantities } from '../../../server/takeOffActions.ts'
 
@@ -40,20 +46,19 @@ export default async function BuildUpPage({
     ({ item: place }) => notebook[place.list][place.index]?.id === id,
   )
   const findings = found.findings.filter(({ path }) => path === item.path || path.startsWith(`${item.path}.`))
+  const here = `/notebook/${notebookId}/build-up/${encodeURIComponent(id)}`
   const back = `/notebook/${notebookId}/item/${encodeURIComponent(id)}`
   const ready = kind === 'section' ? 'section' : 'gate'
-  const offers = [
-    ...readyBuildUps.map((one) => ({ label: String(one[ready].name), buildUp: one[ready] })),
-    ...notebook.buildUps.flatMap((one) => {
-      const buildUp = one[ready]
-      return buildUp ? [{ label: one.name || 'a saved build-up', buildUp }] : []
-    }),
-  ]
+  const offers = {
+    ready: readyBuildUps.map((one) => ({ label: String(one[ready].name), buildUp: one[ready] })),
+    own: keptFor(document, ready),
+  }
   const form = {
     initial: draft,
     base: fingerprintOf(draft),
     save: saveNotebookPart.bind(null, notebookId, part),
     offers,
+    findings: findingsHere(here, notebookId, notebook, findings).atFields,
   }
   return (
     <NotebookShell opened={opened} page="materials">
@@ -63,7 +68,7 @@ export default async function BuildUpPage({
         back={{ href: back, label: itemTitle(item) }}
       >
         <Panel heading="What it takes">
-          <FindingList notebook={notebook} findings={findings} />
+          <FindingList notebookId={notebookId} notebook={notebook} findings={findings} here={here} />
           {quantities.length === 0 ? (
             <p>Nothing is worked out yet. Choose a build-up below and save it.</p>
           ) : (
@@ -90,7 +95,13 @@ export default async function BuildUpPage({
             vines catch wind that posts may not be made for.
           </p>
         </Caution>
+        {kind === 'section' ? (
+          <ButtonLink href={`/notebook/${notebookId}/measured/${encodeURIComponent(id)}`}>
+            Posts as measured on site
+          </ButtonLink>
+        ) : null}
         {kind === 'section' ? <SectionBuildUpForm {...form} /> : <GateBuildUpForm {...form} />}
+        {'buildUp' in draft ? <KeepBuildUpForm save={keepBuildUp.bind(null, notebookId, id)} /> : null}
       </Page>
     </NotebookShell>
   )

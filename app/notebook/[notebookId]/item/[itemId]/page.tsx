@@ -1,5 +1,6 @@
 import { notFound } from 'next/navigation'
 import { itemKey } from '../../../../../lib/core/agreement/agreedItems.ts'
+import { takeOff } from '../../../../../lib/core/takeoff/takeOff.ts'
 import { kindOf, readPart } from '../../../../../lib/forms/parts.ts'
 import { fingerprintOf } from '../../../../../lib/store/fingerprint.ts'
 import { faultText } from '../../../../../lib/words/faultText.ts'
@@ -11,6 +12,8 @@ import { Page } from '../../../../ui/Page.tsx'
 import { Panel } from '../../../../ui/Panel.tsx'
 import { ItemForm } from '../../../forms/ItemForm.tsx'
 import { removeNotebookItem, saveNotebookPart } from '../../../server/actions.ts'
+import { FoundPanel } from '../../../server/FindingList.tsx'
+import { findingsHere } from '../../../server/findingField.ts'
 import { ItemShareView } from '../../../server/ItemShareView.tsx'
 import { itemIdOf } from '../../../server/itemIdOf.ts'
 import { MarkBox } from '../../../server/MarkBox.tsx'
@@ -37,6 +40,8 @@ export default async function ItemPage({
   const faults = shared.faults.filter((fault) => fault.path.startsWith(`${standing.item.path}.`))
   const uses = notebook.gates.find((gate) => gate.id === id)?.uses
   const home = `/notebook/${notebookId}`
+  const here = `${home}/item/${encodeURIComponent(id)}`
+  const found = findingsHere(here, notebookId, notebook, takeOff(notebook).findings)
   return (
     <NotebookShell opened={opened} page="">
       <Page title={itemTitle(standing.item)} lead={kindWords[kind]} back={{ href: home, label: 'The line' }}>
@@ -47,11 +52,19 @@ export default async function ItemPage({
           ))}
         </Panel>
         <Panel heading="Where this stands">
-          <MarkBox opened={opened} standing={standing} back={`${home}/item/${encodeURIComponent(id)}`} />
+          <MarkBox opened={opened} standing={standing} back={here} />
         </Panel>
         {kind === 'common' ? null : (
-          <ButtonLink href={`${home}/build-up/${encodeURIComponent(id)}`}>Build-up and quantities</ButtonLink>
+          <div className="button-row">
+            <ButtonLink href={`${home}/build-up/${encodeURIComponent(id)}`}>
+              Build-up and quantities
+            </ButtonLink>
+            {kind === 'section' ? (
+              <ButtonLink href={`${home}/measured/${encodeURIComponent(id)}`}>Posts as measured</ButtonLink>
+            ) : null}
+          </div>
         )}
+        <FoundPanel notebookId={notebookId} notebook={notebook} findings={found.findings} here={here} />
         <ItemForm
           kind={kind}
           initial={draft}
@@ -59,6 +72,7 @@ export default async function ItemPage({
           save={saveNotebookPart.bind(null, notebookId, part)}
           remove={removeNotebookItem.bind(null, notebookId, id)}
           names={shareNames(notebook)}
+          findings={found.atFields}
         />
       </Page>
     </NotebookShell>
