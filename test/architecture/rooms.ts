@@ -12,7 +12,7 @@ export type RoomRule = {
   readonly data?: readonly string[]
 }
 
-const libRooms = ['core', 'words', 'forms', 'cutting', 'store', 'files', 'access', 'pdf', 'drawing']
+const libRooms = ['core', 'words', 'forms', 'cutting', 'store', 'files', 'access', 'pdf', 'drawing', 'seal']
 
 export const roomRules: Readonly<Record<Room, RoomRule>> = {
   // Pure: no clock, no input or output, no framework. The two besides decimal.js are a pure function and a table.
@@ -38,14 +38,27 @@ export const roomRules: Readonly<Record<Room, RoomRule>> = {
   },
   pdf: {
     rooms: ['core', 'words', 'drawing'],
-    packages: ['pdf-lib', '@pdf-lib/fontkit', '@signpdf/', 'node-forge'],
+    packages: ['pdf-lib', '@pdf-lib/fontkit'],
+  },
+  // The seal over a finished PDF, and the reader that checks one; it asks pdf-lib only for the field to sign in.
+  seal: {
+    rooms: ['core', 'words', 'forms', 'files'],
+    packages: ['pdf-lib', '@signpdf/', 'node-forge', 'node:crypto', 'node:util', 'node:zlib'],
   },
   drawing: { rooms: ['core'], packages: ['d3-'] },
   commands: { rooms: libRooms, packages: ['node:'] },
 }
 
 /** Screens may use any package but these: what they stand for is behind a room's door. */
-export const packagesNotForScreens = ['@prisma/', 'prisma', 'better-sqlite3', 'pdf-lib', '@pdf-lib/']
+export const packagesNotForScreens = [
+  '@prisma/',
+  'prisma',
+  'better-sqlite3',
+  'pdf-lib',
+  '@pdf-lib/',
+  '@signpdf/',
+  'node-forge',
+]
 
 /** Rooms that screens may not enter. */
 export const roomsNotForScreens = ['commands']

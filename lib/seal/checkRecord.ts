@@ -1,0 +1,138 @@
+import { createHash } from 'node:crypto'
+import type { RecordFindings, RecordProblem } from '../core/agreement/recordFindings.ts'
+import { statementOf } from '../core/shares/statement.ts'
+import { readNotebook } from '../forms/readNotebook.ts'
+import { householdName, notebookTitle } from '../words/labels.ts'
+import { attachedFile } from './attachedFile.ts'
+import { verifyDetached } from './detachedSignature.ts'
+import { everyDictionary, type PlacedDictionary } from './everyDictionary.ts'
+import { type PdfFile, readPdfFile } from './pdfFile.ts'
+import type { UnpackedLeft } from './pdfStream.ts'
+import { printedHashes, sumsArePrinted } from './printedFigures.ts'
+import { type PrintedPiece, printedPages } from './printedText.ts'
+import { readLimits } from './readLimits.ts'
+import { RecordRefusal } from './recordRefusal.ts'
+import { bytesAddedAfter, sealedRange } from './sealedRange.ts'
+import { signaturesInside } from './signaturesInside.ts'
+
+/** Everything but whether it holds, which follows from the problems. */
+type Found = Omit<RecordFindings, 'holds' | 'bytes' | 'problems'>
+type Looked = { readonly found: Found; readonly problems: readonly RecordProblem[] }
+
+export type RecordOptions = {
+  /** SHA-256 of the certificate that the seal has to carry; without it any certificate will do. */
+  readonly expectedCertificate?: string
+}
+
+/**
+ * Looks through a PDF that claims to be a locked copy: whether its seal holds over the whole file, and whether what is
+ * printed, the notebook file and the signatures inside agree with one another. Pure, on any bytes, without a database;
+ * never throws, and reads no more than `readLimits` says. Needs no clock and no network.
+ */
+export function checkRecord(bytes: Uint8Array, options: RecordOptions = {}): RecordFindings {
+  const { found, problems } = lookThrough(bytes, options)
+  return { holds: problems.length === 0, bytes: bytes.length, problems, ...found }
+}
+
+function lookThrough(bytes: Uint8Array, options: RecordOptions): Looked {
+  if (bytes.length > readLimits.file)
+    return failing({ kind: 'too-large', bytes: bytes.length, limit: readLimits.file })
+  const file = refusable(() => readPdfFile(bytes))
+  if ('kind' in file) {
+    const added = bytesAddedAfter(bytes)
+    return failing(added > 0 ? { kind: 'added-after', bytes: added } : file)
+  }
+  const dictionaries = everyDictionary(file)
+  const seal = lookAtSeal(file, dictionaries, options)
+  const content = refusable(() => lookInside(file, dictionaries))
+  const inside = 'kind' in content ? failing(content) : content
+  return { found: { ...seal.found, ...inside.found }, problems: [...seal.problems, ...inside.problems] }
+}
+
+function lookAtSeal(
+  file: PdfFile,
+  dictionaries: readonly PlacedDictionary[],
+  { expectedCertificate }: RecordOptions,
+): Looked {
+  const range = sealedRange(file, dictionaries)
+  if ('kind' in range) return failing(range)
+  const seal = verifyDetached(range)
+  if ('kind' in seal) return failing(seal)
+  const found = seal.certificateSha256
+  const other = expectedCertificate !== undefined && expectedCertificate !== found
+  return {
+    found: { seal },
+    problems: other ? [{ kind: 'other-certificate', expected: expectedCertificate, found }] : [],
+  }
+}
+
+/** The notebook file, what is worked out from it, and whether pages and signatures say the same. */
+function lookInside(file: PdfFile, dictionaries: readonly PlacedDictionary[]): Looked {
+  const left: UnpackedLeft = { bytes: readLimits.unpacked }
+  const attached = attachedFile(file, dictionaries, 'agreement.json', left)
+  if (attached.kind === 'none') return failing({ kind: 'no-agreement' })
+  if (attached.kind === 'several') return failing({ kind: 'several-agreements', count: attached.count })
+  if (attached.kind === 'damaged') return failing({ kind: 'agreement-damaged' })
+  const signatures = attachedFile(file, dictionaries, 'signatures.json', left)
+  const pages = printedPages(file, left)
+  const sha256 = createHash('sha256').update(attached.bytes).digest('hex')
+  const hashes = pages ? printedHashes(pages, sha256) : failing({ kind: 'pages-unreadable' })
+  const rest = lookAtAgreement(
+    attached.bytes,
+    sha256,
+    pages,
+    signatures.kind === 'one' ? signatures.bytes : undefined,
+  )
+  const unsigned: RecordProblem[] =
+    signatures.kind === 'one'
+      ? []
+      : [{ kind: signatures.kind === 'none' ? 'no-signatures' : 'signatures-damaged' }]
+  return {
+    found: {
+      agreement: { sha256 },
+      ...('printedSha256' in hashes && { printedSha256: hashes.printedSha256 }),
+      ...rest.found,
+    },
+    problems: [...hashes.problems, ...rest.problems, ...unsigned],
+  }
+}
+
+function lookAtAgreement(
+  agreement: Uint8Array,
+  sha256: string,
+  pages: readonly (readonly PrintedPiece[])[] | undefined,
+  signatures: Uint8Array | undefined,
+): Looked {
+  const read = readNotebook(agreement)
+  if (!read.ok) return failing({ kind: 'agreement-refused', faults: read.faults })
+  const { notebook } = read.value
+  const names = { a: householdName(notebook, 'a'), b: householdName(notebook, 'b') }
+  const signed = signatures ? signaturesInside(signatures, sha256, notebook) : { problems: [] }
+  const found: Found = {
+    agreement: { sha256, title: notebookTitle(notebook), names },
+    ...('signatures' in signed && { signatures: signed.signatures }),
+  }
+  const statement = statementOf(notebook)
+  if (!statement.ok)
+    return { found, problems: [{ kind: 'statement-refused', faults: statement.faults }, ...signed.problems] }
+  const { currency, total, asked } = statement.value
+  const printed = pages === undefined || sumsArePrinted(pages, notebook, statement.value)
+  return {
+    found: { ...found, asked: { currency, total, a: asked.a, b: asked.b } },
+    problems: [...(printed ? [] : [{ kind: 'sums-not-printed' as const }]), ...signed.problems],
+  }
+}
+
+function failing(problem: RecordProblem): Looked {
+  return { found: {}, problems: [problem] }
+}
+
+/** What `look` finds, or why it refuses. */
+function refusable<Value extends object>(look: () => Value): Value | RecordProblem {
+  try {
+    return look()
+  } catch (error) {
+    if (error instanceof RecordRefusal) return error.problem
+    throw error
+  }
+}
