@@ -28,6 +28,7 @@ import {
 } from './quantity.ts'
 import type { Step } from './step.ts'
 import { stripAmount } from './stripAmount.ts'
+import { stripKilograms } from './stripWeight.ts'
 import { kilogramsOf } from './weighed.ts'
 
 /** Rolls, panels, boards and strips of one section or one gate, layer by layer. */
@@ -46,11 +47,12 @@ export function infillQuantities(area: InfillArea, units: Units, found: Found): 
         name,
         quantity: amount.whole ? wholeQuantity(needed) : measuredQuantity(needed),
         unit: amount.unit,
-        kilograms: kilogramsOf(layer.weight, {
-          pieces: amount.pieces,
-          metres: asNumber(amount.length) / 1000,
-          squareMetres: asNumber(layerArea(area, layer.kind, height)) / 1e6,
-        }),
+        kilograms:
+          kilogramsOf(layer.weight, {
+            pieces: amount.pieces,
+            metres: asNumber(amount.length) / 1000,
+            squareMetres: asNumber(layerArea(area, layer.kind, height)) / 1e6,
+          }) ?? stripKilograms(layer, amount.length),
         reclaimed: layer.reclaimed,
         workings: withWaste(amount, layer.waste),
       },

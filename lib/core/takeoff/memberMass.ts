@@ -58,7 +58,8 @@ function tooThick(member: Member, path: string, found: Found, around: number): M
   return { kilogramsPerMetre: undefined, around, hollow: true }
 }
 
-function densityOf({ density, material }: Member): number | undefined {
+/** kg/m³: as typed, else of steel or aluminium; undefined for what varies too much to be guessed. */
+export function densityOf({ density, material }: Pick<Member, 'density' | 'material'>): number | undefined {
   if (density !== '') return asNumber(numberOr(density, { over: 0n, under: 1n }))
   return material === 'steel' ? steelDensity : material === 'aluminium' ? aluminiumDensity : undefined
 }

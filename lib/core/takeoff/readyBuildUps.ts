@@ -72,6 +72,8 @@ const weldedWire = {
   lap: '4 in',
   wrap: '6 in',
   weight: { figure: '0.45', per: 'lb/sq ft' },
+  // Steel wire of 0.137 in weighs that much and stops 1 − (1 − 0.137/2)·(1 − 0.137/4) of the wind.
+  solid: '10',
 }
 
 const mesh = {
@@ -82,6 +84,8 @@ const mesh = {
   lap: '4 in',
   wrap: '6 in',
   weight: { figure: '0.35', per: 'lb/sq ft' },
+  // Steel wire of 0.148 in weighs that much and stops 1 − (1 − 0.148/4)² of the wind.
+  solid: '7.3',
 }
 
 const strips = {
@@ -90,6 +94,8 @@ const strips = {
   ground: '2 in',
   opening: '4 in',
   width: '3 in',
+  thickness: '0.03 in',
+  material: 'steel',
   takeUp: '1.02',
   coilWidth: '6 in',
   coil: '250 ft',
@@ -302,6 +308,8 @@ export const readyBuildUps: readonly ReadyBuildUp[] = [
           lap: '1 ft',
           wrap: '1 ft',
           weight: { figure: '0.6', per: 'lb/ft' },
+          // Ten wires of 0.1 in over 47 in and stays of 0.1 in each 6 in, by eye.
+          solid: '4',
         },
       ],
       ties: { what: 'fence staples', perPost: '10' },
@@ -325,7 +333,12 @@ export const readyBuildUps: readonly ReadyBuildUp[] = [
       frame: { what: 'tube for the frame', ...framePipe, stock: '21 ft', kerf: '1/8 in' },
       brace: 'tension',
       infill: [
-        { kind: 'roll', what: 'welded mesh, 4 in openings', weight: { figure: '0.35', per: 'lb/sq ft' } },
+        {
+          kind: 'roll',
+          what: 'welded mesh, 4 in openings',
+          weight: { figure: '0.35', per: 'lb/sq ft' },
+          solid: '7.3',
+        },
       ],
       hinges: { what: 'through-bolt hinge', perLeaf: '2', apart: '3 ft' },
       latch: 'chain latch',
