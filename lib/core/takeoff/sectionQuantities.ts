@@ -17,7 +17,7 @@ import { areaIn, lengthIn, type Quantity } from './quantity.ts'
 import { railPieces } from './railPieces.ts'
 import { railQuantities } from './railQuantities.ts'
 import type { BuiltPost, SectionParts } from './sectionParts.ts'
-import { type ShopWork, shopWork } from './shopWork.ts'
+import { type AlongTheLine, type ShopWork, shopWork } from './shopWork.ts'
 
 export type SectionTakeOff = {
   readonly parts: SectionParts
@@ -27,7 +27,12 @@ export type SectionTakeOff = {
 }
 
 /** Everything that one section with a build-up needs, in the order in which it is built. */
-export function sectionTakeOff(notebook: Notebook, parts: SectionParts, found: Found): SectionTakeOff {
+export function sectionTakeOff(
+  notebook: Notebook,
+  parts: SectionParts,
+  along: Pick<AlongTheLine, 'posts' | 'mitres'>,
+  found: Found,
+): SectionTakeOff {
   const { item, path, buildUp, posts, bays } = parts
   const { units } = notebook
   const stock = aboveZero(buildUp.rails.stock, `${path}.rails.stock`, found)
@@ -78,6 +83,7 @@ export function sectionTakeOff(notebook: Notebook, parts: SectionParts, found: F
       rails,
       members,
       caps.reduce((sum, { quantity }) => sum + Number(quantity), 0),
+      { ...along, longest },
       found,
     ),
     needs: [{ member: buildUp.rails, item, part: 'rails', pieces: rails.pieces }],

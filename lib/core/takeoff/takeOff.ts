@@ -11,6 +11,7 @@ import { type Ground, groundOf } from './ground.ts'
 import { type HeightSeen, heightsSeen, holdLimits, type LimitHeld } from './heightsSeen.ts'
 import { withMeasuredPosts } from './measuredPosts.ts'
 import { type MemberMass, memberMass } from './memberMass.ts'
+import { mitreCuts } from './mitreCuts.ts'
 import { placementFindings } from './placementFindings.ts'
 import { layOutPosts, type PostLayout } from './postLayout.ts'
 import { postPieces } from './postPieces.ts'
@@ -65,8 +66,14 @@ export function takeOff(notebook: Notebook): TakeOff {
   const tops = fenceTops(notebook, layout, leaves, ground, found)
   bayFindings(layout, tops, found)
   const posts = builtPosts(notebook, layout, tops, leaves, ground, found)
+  const mitres = mitreCuts(notebook, layout)
   const sections = sectionParts(notebook, layout, tops, posts).map((parts) =>
-    sectionTakeOff(notebook, parts, found),
+    sectionTakeOff(
+      notebook,
+      parts,
+      { posts: layout.posts, mitres: mitres.get(parts.item.index) ?? [] },
+      found,
+    ),
   )
   const gatePosts = gathered(
     posts.filter(({ post }) => post.item.list === 'gates'),

@@ -21,6 +21,7 @@ import {
 } from './figures.ts'
 import { findingText } from './findingText.ts'
 import { limitSentence } from './heightText.ts'
+import { jointSentences } from './jointText.ts'
 import { memberText, quantityText } from './quantityText.ts'
 import { stepText } from './stepText.ts'
 import { depthRows, lackText, windCatching, windCaution, windOutcome, windWorkings } from './windText.ts'
@@ -140,7 +141,7 @@ function gateFile({ item, leaf, frame }: GateTakeOff, { notebook, long, idOf }: 
 }
 
 function workFile(work: ShopWork, { notebook, long, idOf }: Figures) {
-  const { heat } = work
+  const { heat, places } = work
   return {
     item: idOf(work.item),
     joints: work.joints,
@@ -158,6 +159,25 @@ function workFile(work: ShopWork, { notebook, long, idOf }: Figures) {
           slipJoints: heat.slipJoints ?? null,
         }
       : null,
+    slipJoints: places.slips.map(({ from, to, posts, withoutPost }) => ({
+      from: long(from),
+      to: long(to),
+      posts: posts.map((post) => post + 1),
+      withoutPost,
+    })),
+    splicesAt: places.splices.map(({ at, rails, between }) => ({
+      at: long(at),
+      rails,
+      between: between.map((post) => post + 1),
+    })),
+    mitres: places.mitres.map(({ post, turn, cutDegrees, longer, ends }) => ({
+      post: post + 1,
+      turn,
+      cutDegrees,
+      longer: long(longer),
+      ends,
+    })),
+    joining: jointSentences(notebook, work),
   }
 }
 
