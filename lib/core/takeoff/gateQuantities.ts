@@ -11,7 +11,7 @@ import { footingQuantities } from './footingQuantities.ts'
 import { counted, freeLineQuantities } from './freeLineQuantities.ts'
 import { type GateFrame, gateFrame, hingesPerLeaf } from './gateFrame.ts'
 import type { GateLeaf } from './gateLeaf.ts'
-import { type InfillArea, layerArea } from './infillArea.ts'
+import { type InfillArea, layerArea, layerHeight } from './infillArea.ts'
 import { infillQuantities } from './infillQuantities.ts'
 import { memberMass } from './memberMass.ts'
 import type { ItemAt } from './postLayout.ts'
@@ -83,7 +83,9 @@ export function gateTakeOff(
           members: leafSurface + headerSurface + surfaceOf(aboveGround(posts)),
           infill: Math.max(
             0,
-            ...buildUp.infill.map(({ kind }) => asNumber(layerArea(area, kind, leaf.height))),
+            ...buildUp.infill.map((layer, index) =>
+              asNumber(layerArea(area, layer.kind, layerHeight(area, layer, index, found))),
+            ),
           ),
           length: asNumber(leaf.opening),
         },

@@ -50,23 +50,23 @@ function jambWidth(notebook: Notebook, gate: PlacedGate, section: number | undef
 }
 
 /**
- * The section that holds the whole opening; else of those that it touches the first along the line, one with a build-up
- * before one without: that one needs the gate's posts.
+ * The section that a gate stands in, else the first along the line that it touches. One with a build-up goes before one
+ * without: its fence needs the gate's posts to end on.
  */
 function sectionOf(
   notebook: Notebook,
   gate: PlacedGate,
   sections: readonly PlacedSection[],
 ): number | undefined {
-  const touching = sections.filter(
-    ({ from, to }) => compareLengths(from, gate.to) <= 0 && compareLengths(gate.from, to) <= 0,
-  )
-  const holding = touching.find(
+  const touching = sections
+    .filter(({ from, to }) => compareLengths(from, gate.to) <= 0 && compareLengths(gate.from, to) <= 0)
+    .toSorted((left, right) => compareLengths(left.from, right.from))
+  const built = touching.filter(({ index }) => notebook.sections[index]?.buildUp !== undefined)
+  const among = built.length > 0 ? built : touching
+  const holding = among.find(
     ({ from, to }) => compareLengths(from, gate.from) <= 0 && compareLengths(gate.to, to) <= 0,
   )
-  const inOrder = touching.toSorted((left, right) => compareLengths(left.from, right.from))
-  const built = inOrder.find(({ index }) => notebook.sections[index]?.buildUp !== undefined)
-  return (holding ?? built ?? inOrder[0])?.index
+  return (holding ?? among[0])?.index
 }
 
 /** The stations where the line turns; one inside an opening has no post to stand on and is found. */
