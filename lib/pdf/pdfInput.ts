@@ -15,7 +15,8 @@ export type SummaryPdfInput = {
   /** Made with `widthUnits: drawingWidth(units)`, so that one unit is one point on paper. */
   readonly drawing: Drawing
   readonly standing: Standing
-  readonly attachments: {
+  /** Left out on papers for readers who are not to see costs: the agreement says what everything costs. */
+  readonly attachments?: {
     /** The canonical text: its SHA-256 has to be the one in `standing`. */
     readonly agreementText: string
     readonly signatures: readonly Signature[]

@@ -10,7 +10,7 @@ import type { SummaryPdfInput } from './pdfInput.ts'
 
 /**
  * The summary as a PDF: content, drawing, and the agreement's canonical bytes attached as `agreement.json`, the
- * signatures as `signatures.json` where there are any. Same input, same bytes.
+ * signatures as `signatures.json` where there are any; without attachments where none are given. Same input, same bytes.
  */
 export async function summaryPdf(input: SummaryPdfInput): Promise<Uint8Array> {
   const { content, drawing, standing, title, language, units, madeAt, fonts, attachments } = input
@@ -25,6 +25,7 @@ export async function summaryPdf(input: SummaryPdfInput): Promise<Uint8Array> {
       afRelationship: AFRelationship.Source,
       ...dates,
     })
+  if (attachments === undefined) return bytesOf(document)
   await attach(attachments.agreementText, 'agreement.json', paperWords.agreementAttached)
   if (attachments.signatures.length > 0) {
     await attach(signaturesText(attachments.signatures), 'signatures.json', paperWords.signaturesAttached)

@@ -36,6 +36,11 @@ export function qpdfCheck(pdf: Uint8Array): Promise<string> {
   return inFolder(pdf, (file) => tool('qpdf', 'qpdf', ['--check', file]))
 }
 
+/** The words of a PDF as poppler's `pdftotext` reads them. */
+export function plainTextOf(pdf: Uint8Array): Promise<string> {
+  return inFolder(pdf, (file) => tool('pdftotext', 'poppler-utils', [file, '-']))
+}
+
 export type GreyPage = { readonly width: number; readonly height: number; readonly levels: Uint8Array }
 
 /** Every page as grey levels, 0 is black: `pdftoppm -gray` writes portable grey maps (PGM, binary form P5). */

@@ -1,19 +1,32 @@
 import type { Notebook } from '../../core/agreement/notebook.ts'
+import type { Audience } from './audience.ts'
 import type { Block } from './block.ts'
 
 /** All cautions in one place, whatever the notebook holds: none of them can be argued away by what was typed. */
-export function cautionBlocks(_notebook: Notebook): Block[] {
+export function cautionBlocks(_notebook: Notebook, audience: Audience = 'the households'): Block[] {
   return [
     { kind: 'heading', level: 1, id: 'before-building', text: 'Before anyone builds' },
     {
       kind: 'paragraph',
       text: 'This notebook knows no law and has seen no ground. What follows is the usual advice. Local rules and licensed people come first.',
     },
-    ...cautions.map(({ title, text }): Block => ({ kind: 'caution', title, text })),
+    ...cautionsFor(audience).map(({ title, text }): Block => ({ kind: 'caution', title, text })),
   ]
 }
 
 type Caution = { readonly title: string; readonly text: string }
+
+/** A paper without costs has no agreement attached, for the agreement says what everything costs. */
+function cautionsFor(audience: Audience): readonly Caution[] {
+  if (audience === 'the households') return cautions
+  return cautions.map((caution) =>
+    caution.title === hashTitle ? { title: hashTitle, text: hashUnattached } : caution,
+  )
+}
+
+const hashTitle = 'What the hash proves'
+const hashUnattached =
+  'The long number at the foot of each page is the SHA-256 hash of the whole agreement file. The file is not attached to this paper, since it says what things cost. The households have it. If one letter in the file is changed, the number no longer fits. It proves that nothing was changed since. It does not prove who signed. It proves nothing against the person who runs the program.'
 
 const cautions: readonly Caution[] = [
   {
@@ -57,7 +70,7 @@ const cautions: readonly Caution[] = [
     text: 'This paper may not bind whoever buys either home, unless it is put on the land records. Ask the land records office what form it needs.',
   },
   {
-    title: 'What the hash proves',
+    title: hashTitle,
     text: 'The long number at the foot of each page is the SHA-256 hash of the agreement file that is attached to this paper. If one letter in the file is changed, the number no longer fits. It proves that nothing was changed since. It does not prove who signed. It proves nothing against the person who runs the program.',
   },
   {

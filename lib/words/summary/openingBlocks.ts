@@ -2,15 +2,19 @@ import type { Notebook, Party } from '../../core/agreement/notebook.ts'
 import { type Household, households } from '../../core/people/household.ts'
 import { momentWords } from '../day.ts'
 import { capacityWords, householdName, notebookTitle, tenantCaution } from '../labels.ts'
+import type { Audience } from './audience.ts'
 import type { Block } from './block.ts'
 import { householdStart } from './names.ts'
 import type { Standing, SummaryInput } from './summaryInput.ts'
 
 /** What the paper is, what it is not, and who the parties are. */
-export function openingBlocks({ notebook, standing }: SummaryInput): Block[] {
+export function openingBlocks(
+  { notebook, standing }: SummaryInput,
+  audience: Audience = 'the households',
+): Block[] {
   return [
     { kind: 'title', text: notebookTitle(notebook), standing: standingWords(standing) },
-    { kind: 'paragraph', text: purposeWords(standing) },
+    { kind: 'paragraph', text: purposeWords(standing, audience) },
     ...partyBlocks(notebook),
   ]
 }
@@ -23,9 +27,14 @@ export function standingWords(standing: Standing): string {
     : `${since}. Not signed by every party yet.`
 }
 
-function purposeWords(standing: Standing): string {
-  const what =
-    'This paper is a record of what two households agree about the fence between them. It says where the fence stands, how it is built, what it costs and who is asked for what. It is not a survey, not a permit and not legal advice. It moves no boundary line.'
+function purposeWords(standing: Standing, audience: Audience): string {
+  const says = {
+    'the households':
+      'It says where the fence stands, how it is built, what it costs and who is asked for what.',
+    'without costs':
+      'It says where the fence stands and how it is built. What it costs and who pays is left out here; the whole record is with the households.',
+  }[audience]
+  const what = `This paper is a record of what two households agree about the fence between them. ${says} It is not a survey, not a permit and not legal advice. It moves no boundary line.`
   const force = {
     draft: 'This is a draft. It binds nobody, and it can still change.',
     'up for signing': 'It is up for signing. It binds nobody until every party has signed it.',

@@ -21,7 +21,7 @@ export const paperWords = {
   signaturesAttached: 'The signatures, with the drawn lines',
   unprintableTitle: 'Characters that can’t be printed here',
   unprintable: (characters: readonly string[]): string =>
-    `Each place with such a character shows this mark: \uFFFD. The attached file agreement.json holds them all. The characters are: ${characters.join(', ')}.`,
+    `Each place with such a character shows this mark: \uFFFD. The agreement file, agreement.json, holds them all. The characters are: ${characters.join(', ')}.`,
   continued: 'continued',
 } as const
 
