@@ -9,7 +9,6 @@ import {
   principleNames,
 } from '../core/agreement/notebook.ts'
 import type { Household } from '../core/people/household.ts'
-import type { exposures } from '../core/takeoff/buildUp.ts'
 import type { PostKind } from '../core/takeoff/runEdges.ts'
 
 /** What a household is called wherever it is spoken of. */
@@ -91,13 +90,6 @@ export const postKindWords: Readonly<Record<PostKind, string>> = {
   corner: 'corner post',
   gate: 'gate post',
   brace: 'brace post',
-}
-
-/** What stands around the fence, for the wind: the exposures of ASCE 7 in plain words. */
-export const exposureWords: Readonly<Record<(typeof exposures)[number], string>> = {
-  B: 'Among houses or trees (exposure B)',
-  C: 'Open country (exposure C)',
-  D: 'Open water (exposure D)',
 }
 
 /** Whose ground a height is measured from. */

@@ -73,6 +73,7 @@ const ofNotebooks: Readonly<Record<string, NotebookAddress>> = {
   [at('parties/page.tsx#default')]: aPage,
   [at('pieces/page.tsx#default')]: aPage,
   [at('record/page.tsx#default')]: aPage,
+  [at('setbacks/page.tsx#default')]: aPage,
   [at('shares/page.tsx#default')]: aPage,
   [at('sign/page.tsx#default')]: aPage,
   [at('terms/page.tsx#default')]: aPage,

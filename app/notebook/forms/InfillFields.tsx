@@ -8,6 +8,7 @@ import { RowsField } from '../../ui/draft/RowsField.tsx'
 import { Shown } from '../../ui/draft/Shown.tsx'
 import { TextField } from '../../ui/draft/TextField.tsx'
 import { TickField } from '../../ui/draft/TickField.tsx'
+import { materialChoices } from './MemberFields.tsx'
 import { WeighedFields } from './WeighedFields.tsx'
 
 /** The layers between the posts: rolls, panels, boards, strips woven into a mesh. */
@@ -75,10 +76,29 @@ export function InfillFields({ path }: { path: string }) {
               />
             </FieldLine>
             <FieldLine>
+              <LengthField
+                path={`${row}.thickness`}
+                label="Thickness"
+                hint="With the material it gives the weight."
+              />
+              <ChoiceField
+                path={`${row}.material`}
+                label="Material"
+                optionalLabel="Not said yet"
+                options={materialChoices}
+              />
+            </FieldLine>
+            <FieldLine>
               <LengthField path={`${row}.coilWidth`} label="Width of the coil" />
               <LengthField path={`${row}.coil`} label="Length of the coil" />
             </FieldLine>
           </Shown>
+          <FigureField
+            path={`${row}.solid`}
+            label="Stops the wind"
+            suffix="% of its outline"
+            hint="Empty: worked out for boards and strips, else not known."
+          />
           <WeighedFields path={`${row}.weight`} />
           <TickField path={`${row}.reclaimed`} label="Reclaimed stock" />
         </>

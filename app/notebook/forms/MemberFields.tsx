@@ -14,7 +14,7 @@ export const shapeChoices = [
   { value: 'rectangular', label: 'Rectangular' },
 ]
 
-const materialChoices = [
+export const materialChoices = [
   { value: 'steel', label: 'Steel' },
   { value: 'aluminium', label: 'Aluminium' },
   { value: 'wood', label: 'Wood' },

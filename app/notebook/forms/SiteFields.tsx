@@ -1,7 +1,8 @@
 'use client'
 
 import { exposures, lateralUnits, windUnits } from '../../../lib/core/takeoff/buildUp.ts'
-import { exposureWords } from '../../../lib/words/labels.ts'
+import { capitalised } from '../../../lib/words/summary/names.ts'
+import { exposureWords } from '../../../lib/words/takeoff/windStepText.ts'
 import { ChoiceField } from '../../ui/draft/ChoiceField.tsx'
 import { useDraft } from '../../ui/draft/draftContext.ts'
 import { textAt } from '../../ui/draft/draftPath.ts'
@@ -43,7 +44,10 @@ export function SiteFields() {
           path={`${site}.wind.exposure`}
           label="What stands around the fence"
           optionalLabel="Not said yet"
-          options={exposures.map((one) => ({ value: one, label: exposureWords[one] }))}
+          options={exposures.map((one) => ({
+            value: one,
+            label: `${capitalised(exposureWords[one])} (exposure ${one})`,
+          }))}
           asRadios
         />
         <TextField path={`${site}.wind.saidBy`} label="Wind said by" />

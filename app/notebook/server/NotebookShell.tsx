@@ -1,11 +1,13 @@
 import type { ReactNode } from 'react'
-import { clashes } from '../../../lib/core/boundary/clashes.ts'
+import { never } from '../../../lib/core/assert.ts'
+import { type Clash, clashes } from '../../../lib/core/boundary/clashes.ts'
 import { clashText } from '../../../lib/words/clashText.ts'
 import { faultText } from '../../../lib/words/faultText.ts'
 import { householdName, notebookTitle } from '../../../lib/words/labels.ts'
 import { whatThisIs } from '../../../lib/words/standingTexts.ts'
 import { NotebookFrame } from '../../ui/NotebookFrame.tsx'
 import { type OpenMatter, OpenMatters } from '../../ui/OpenMatters.tsx'
+import { findingField } from './findingField.ts'
 import { agreedByBoth, type Opened } from './opened.ts'
 import { notebookPages } from './pages.ts'
 import { draftDiffers, type FrozenRevision } from './standingRevision.ts'
@@ -49,7 +51,10 @@ function openMatters(opened: Opened, newest: FrozenRevision | undefined): OpenMa
   const checks = notebook.checks.filter((check) => !check.done)
   return [
     ...signingMatters(opened, newest),
-    ...clashes(notebook).map((clash) => ({ text: clashText(notebook, clash), href: home })),
+    ...clashes(notebook).map((clash) => ({
+      text: clashText(notebook, clash),
+      href: findingField(notebookId, notebook, { path: clashPath(clash), kind: clash.kind }).href,
+    })),
     ...faults.map((fault) => ({
       text: `Shares can’t be worked out yet: ${faultText(fault)}`,
       href: faultPage(opened, fault.path),
@@ -104,6 +109,25 @@ function signingMatters(opened: Opened, newest: FrozenRevision | undefined): Ope
       href,
     },
   ]
+}
+
+/** The field that a person would change first. */
+function clashPath(clash: Clash): string {
+  switch (clash.kind) {
+    case 'section-backwards':
+    case 'section-past-the-end':
+      return `sections[${clash.section}].to`
+    case 'sections-overlap':
+      return `sections[${clash.other}]`
+    case 'gates-overlap':
+      return `gates[${clash.other}]`
+    case 'gate-past-the-end':
+      return `gates[${clash.gate}].at`
+    case 'gate-on-other-land':
+      return `gates[${clash.gate}].stands`
+    default:
+      return never(clash)
+  }
 }
 
 function faultPage(opened: Opened, path: string): string {

@@ -1,4 +1,5 @@
 import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
+import type { Clash } from '../../../lib/core/boundary/clashes.ts'
 import type { Finding } from '../../../lib/core/takeoff/finding.ts'
 import { findingText } from '../../../lib/words/takeoff/findingText.ts'
 import { fieldId } from '../../ui/draft/fieldId.ts'
@@ -7,8 +8,11 @@ import type { Fault } from '../../ui/draft/saveAnswer.ts'
 /** The page on which something is typed, the path of its field in that page's form, and the address of both. */
 export type FindingField = { readonly page: string; readonly field: string; readonly href: string }
 
+/** What a finding or a clash along the line names, and of which kind it is. */
+export type Named = { readonly path: string; readonly kind: Finding['kind'] | Clash['kind'] }
+
 /** Where the thing that a finding names is typed. */
-export function findingField(notebookId: string, notebook: Notebook, finding: Finding): FindingField {
+export function findingField(notebookId: string, notebook: Notebook, finding: Named): FindingField {
   const { page, field } = placeOf(`/notebook/${notebookId}`, notebook, leafOf(finding))
   return { page, field, href: `${page}#${fieldId('field', field)}` }
 }
@@ -45,7 +49,7 @@ function placeOf(home: string, notebook: Notebook, path: string): { page: string
 }
 
 /** The path of one field, also where a finding names a whole thing: the field in it that a person would change first. */
-function leafOf({ path, kind }: Finding): string {
+function leafOf({ path, kind }: Named): string {
   switch (kind) {
     case 'sections-overlap':
       return `${path}.from`
@@ -59,6 +63,7 @@ function leafOf({ path, kind }: Finding): string {
       return path.startsWith('gates') ? `${path}.buildUp.leafHeight` : `${path}.height.agreed`
     case 'brace-does-not-fit':
       return `${path}.posts.spacing`
+    case 'catches-wind':
     case 'panel-on-a-slope':
       return `${path}.kind`
     case 'leaf-nothing-left':

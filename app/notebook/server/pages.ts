@@ -3,6 +3,7 @@ export function notebookPages(notebookId: string): readonly { href: string; labe
   const home = `/notebook/${notebookId}`
   return [
     { href: home, label: 'The line' },
+    { href: `${home}/setbacks`, label: 'Setbacks and heights' },
     { href: `${home}/materials`, label: 'Materials' },
     { href: `${home}/work`, label: 'Work' },
     { href: `${home}/shares`, label: 'Shares' },
@@ -28,6 +29,8 @@ export function pageOfItem(notebookId: string, key: string, kind: string): strin
       return `${home}/terms`
     case 'decision':
       return `${home}/terms#decisions`
+    case 'closing':
+      return `${home}/closing`
     default:
       return `${home}/item/${encodeURIComponent(key.slice('item:'.length))}`
   }
