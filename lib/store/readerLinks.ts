@@ -26,6 +26,18 @@ export type ReaderLink = {
 
 export type ReaderVisit = { readonly what: string; readonly at: Date }
 
+/**
+ * The same thing opened again within this time is one opening: a browser that asks twice is one reader, and whoever
+ * holds a link can't fill the disk with it. In milliseconds.
+ */
+export const oneOpening = 60_000
+
+/** A link as the households see it: with how often it was opened, and the newest of the openings. */
+export type ReaderLinkWithVisits = ReaderLink & {
+  readonly openings: number
+  readonly visits: readonly ReaderVisit[]
+}
+
 /** Makes a link; the token is shown once and cannot be had again. */
 export async function makeReaderLink(link: {
   readonly notebookId: string
@@ -55,18 +67,19 @@ export async function makeReaderLink(link: {
   return { token }
 }
 
-/** The links of a notebook with their openings, newest first. */
-export async function readerLinksOf(
-  notebookId: string,
-): Promise<(ReaderLink & { readonly visits: readonly ReaderVisit[] })[]> {
+/** The links of a notebook with their newest `shown` openings, newest first. */
+export async function readerLinksOf(notebookId: string, shown = 50): Promise<ReaderLinkWithVisits[]> {
   const rows = await database().read((tables) =>
     tables.readerLink.findMany({
       where: { notebookId },
       orderBy: [{ createdAt: 'desc' }, { id: 'asc' }],
-      include: { visits: { orderBy: { id: 'desc' }, select: { what: true, at: true } } },
+      include: {
+        visits: { orderBy: { id: 'desc' }, select: { what: true, at: true }, take: shown },
+        _count: { select: { visits: true } },
+      },
     }),
   )
-  return rows.map(({ visits, ...row }) => ({ ...linkFrom(row), visits }))
+  return rows.map(({ visits, _count, ...row }) => ({ ...linkFrom(row), openings: _count.visits, visits }))
 }
 
 /** Ends a link for good; either household may. Says whether there was one to end. */
@@ -105,7 +118,12 @@ export async function openByReaderLink(opening: {
     const link = linkFrom(row)
     const good = link.revokedAt === undefined && at < link.expiresAt && opening.holds(link.content)
     if (!good) return undefined
-    await tables.readerVisit.create({ data: { readerLinkId: link.id, what, at } })
+    // On both sides of now: a clock that was set back must not stop the log until it has caught up.
+    const [after, before] = [new Date(at.getTime() - oneOpening), new Date(at.getTime() + oneOpening)]
+    const same = { readerLinkId: link.id, what, at: { gt: after, lt: before } }
+    if ((await tables.readerVisit.count({ where: same })) === 0) {
+      await tables.readerVisit.create({ data: { readerLinkId: link.id, what, at } })
+    }
     return link
   })
 }

@@ -43,6 +43,28 @@ describe('a reader’s link', () => {
     ])
   })
 
+  test('opened again within a minute is one opening, also where the clock was set back a little', async () => {
+    const { token } = await make()
+    for (const seconds of [0, 20, 59, 60, 61, 30]) await open(token, new Date(at.getTime() + seconds * 1000))
+    await openByReaderLink({ token, what: 'summary.pdf', holds: () => true, at })
+    await open(token, new Date('2025-05-01T00:00:00Z'))
+    const [link] = await readerLinksOf(id)
+    expect(link?.visits.map((visit) => `${visit.what} ${visit.at.toISOString()}`)).toEqual([
+      'page 2025-05-01T00:00:00.000Z',
+      'summary.pdf 2025-06-01T18:00:00.000Z',
+      'page 2025-06-01T18:01:00.000Z',
+      'page 2025-06-01T18:00:00.000Z',
+    ])
+  })
+
+  test('tells all of its openings, and shows the newest', async () => {
+    const { token } = await make()
+    for (const minute of [0, 2, 4, 6]) await open(token, new Date(at.getTime() + minute * 60_000))
+    const [link] = await readerLinksOf(id, 2)
+    expect(link?.openings).toBe(4)
+    expect(link?.visits.map((visit) => visit.at.toISOString().slice(14, 16))).toEqual(['06', '04'])
+  })
+
   test('opens nothing that it does not hold, and nothing is logged then', async () => {
     const { token } = await make()
     expect(await open(token, at, (content) => content === 'everything')).toBeUndefined()

@@ -1,7 +1,4 @@
 import type { Gate, Notebook, Section, Share } from '../../core/agreement/notebook.ts'
-import { wholeFile } from '../../core/faults.ts'
-import { refused } from '../../core/result.ts'
-import type { SummaryInput } from './summaryInput.ts'
 
 /**
  * A notebook with nothing in it of what the fence costs, who works on it, what each household gets out of it, or who
