@@ -70,7 +70,8 @@ function labelOf(path: readonly (string | number)[]): string {
     typeof key === 'number' ? String(key + 1) : (wordInside(path.slice(0, index), key) ?? key),
   )
   const label = words.reduce(
-    (text, word) => (/^[0-9]+$/.test(word) ? `${text} ${word}` : text === '' ? word : `${text}, ${word}`),
+    (text, word) =>
+      /^[0-9]+$/.test(word) ? `${text || 'row'} ${word}` : text === '' ? word : `${text}, ${word}`,
     '',
   )
   return label === '' ? 'Text' : label.charAt(0).toUpperCase() + label.slice(1)

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { fieldId } from '../../app/ui/draft/fieldId.ts'
-import { moveRowFaults, nearestField } from '../../app/ui/draft/rowFaults.ts'
+import { isWithin, moveRowFaults, nearestField } from '../../app/ui/draft/rowFaults.ts'
 
 const faults = [
   { path: 'materials[0].quantity', message: 'first' },
@@ -54,5 +54,13 @@ describe('the field a fault leads to', () => {
   test('has an id made from its path alone', () => {
     expect(fieldId('field', 'materials[0].quantity')).toBe('field-materials-0-quantity')
     expect(fieldId('line', '')).toBe('line-whole')
+  })
+})
+
+describe('a path within another', () => {
+  test('is that path, a key of it or an entry of it, and nothing that only begins alike', () => {
+    const whole = 'line.limits'
+    const paths = ['line.limits', 'line.limits[0].from', 'line.limits.extra', 'line.limitsOld', 'line', '']
+    expect(paths.filter((path) => isWithin(path, whole))).toEqual(paths.slice(0, 3))
   })
 })

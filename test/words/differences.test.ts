@@ -26,6 +26,30 @@ describe('what differs, in words', () => {
     expect(words(before, after)).toEqual(['Materials 2, quantity: 2 before, 3 now'])
   })
 
+  test('names what the take-off and the line say, and a word inside a thing by that thing', () => {
+    const wind = { site: { wind: { exposure: 'B' } }, error: '2 in' }
+    expect(words({}, { line: wind })).toEqual([
+      'Line, the place, wind, what stands around: now houses or trees',
+      'Line, line may lie elsewhere by: now 2 in',
+    ])
+    expect(words({}, [{ limit: '6 ft', measuredFrom: 'higher', saidBy: 'the permit counter' }])).toEqual([
+      'Row 1, limit: now 6 ft',
+      'Row 1, measured from: now whichever is higher',
+      'Row 1, as said by: now the permit counter',
+    ])
+    const strip = { buildUp: { infill: [{ opening: '4 in' }], posts: { layout: 'equal' } }, opening: '4 ft' }
+    expect(words(item({}), item(strip))).toEqual([
+      'Build-up, infill 1, mesh opening: now 4 in',
+      'Build-up, posts, bays: now equal',
+      'Clear opening: now 4 ft',
+    ])
+    expect(words(item({}), item({ measured: [{ post: '2', at: '8 ft', why: 'rock' }] }))).toEqual([
+      'Measured post 1, post number: now 2',
+      'Measured post 1, stands at station: now 8 ft',
+      'Measured post 1, why: now rock',
+    ])
+  })
+
   test('names principles and households in plain words', () => {
     const share = (materials: unknown) => item({ share: { materials } })
     const after = share({ principle: 'one', household: 'b' })
