@@ -38,6 +38,17 @@ describe('reading a part', () => {
     expect(readPart(full, { part: 'caps' })).toEqual({})
   })
 
+  test('gives the pieces at hand and the kept build-ups each by itself', () => {
+    const document = { ...full, inventory: [{ length: '9 ft' }], buildUps: [{ name: 'Ours' }] }
+    expect(readPart(document, { part: 'inventory' })).toEqual({ inventory: [{ length: '9 ft' }] })
+    expect(readPart(document, { part: 'buildUps' })).toEqual({ buildUps: [{ name: 'Ours' }] })
+    expect(writePart(document, { part: 'inventory' }, { inventory: [] })).toEqual({
+      ...full,
+      buildUps: [{ name: 'Ours' }],
+    })
+    expect(pathOfPart(document, { part: 'inventory' })).toBe('')
+  })
+
   test('gives an item by its id, and nothing where it is gone', () => {
     expect(readPart(full, { part: 'item', id: 's2' })).toEqual(item('s2'))
     expect(readPart(full, { part: 'item', id: 's9' })).toBeUndefined()
