@@ -8,9 +8,19 @@ import { Status } from '../../ui/Status.tsx'
 import { Workings } from '../../ui/Workings.tsx'
 import { agreeToItem, takeAgreementBack } from './actions.ts'
 import { agreedByBoth, type Opened, type Standing } from './opened.ts'
+import { UnansweredObjections } from './UnansweredObjections.tsx'
 
-/** Where an item stands in one short word group, for lists. */
+/** Where an item stands in a few words, for lists: who has marked it, and what was said that waits for an answer. */
 export function StandingStatus({ standing, opened }: { standing: Standing; opened: Opened }) {
+  return (
+    <>
+      <MarkStatus standing={standing} opened={opened} />{' '}
+      <UnansweredObjections opened={opened} itemKey={standing.item.key} />
+    </>
+  )
+}
+
+function MarkStatus({ standing, opened }: { standing: Standing; opened: Opened }) {
   if (agreedByBoth(standing)) return <Status kind="agreed" text="Agreed by both" />
   const marked = (['a', 'b'] as const).filter((household) => standing.markedAt[household])
   const [only] = marked

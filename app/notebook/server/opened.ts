@@ -16,6 +16,7 @@ import { type NotebookDocument, readNotebook, unknownKeys } from '../../../lib/f
 import { type Change, latestChanges } from '../../../lib/store/changes.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
 import { marksOf } from '../../../lib/store/marks.ts'
+import { type Message, messagesOf } from '../../../lib/store/messages.ts'
 import { findNotebook } from '../../../lib/store/notebooks.ts'
 import { type FrozenRevision, frozenRevisions } from './standingRevision.ts'
 
@@ -40,6 +41,8 @@ export type Opened = {
   readonly unknownKeys: readonly string[]
   /** Every revision that was put up for signing, newest first. */
   readonly revisions: readonly FrozenRevision[]
+  /** What the households said about its items, oldest first. */
+  readonly messages: readonly Message[]
 }
 
 /**
@@ -63,6 +66,7 @@ export const openNotebook = cache(async (notebookId: string): Promise<Opened> =>
     standings: await standingsOf(notebookId, document),
     unknownKeys: unknownKeys(document),
     revisions: await frozenRevisions(notebookId, notebook),
+    messages: await messagesOf(notebookId),
   }
 })
 

@@ -9,6 +9,7 @@ import { LineForm } from '../../forms/LineForm.tsx'
 import { saveNotebookPart } from '../../server/actions.ts'
 import { FoundPanel } from '../../server/FindingList.tsx'
 import { findingsHere } from '../../server/findingField.ts'
+import { ItemConversation } from '../../server/ItemConversation.tsx'
 import { MarkBox } from '../../server/MarkBox.tsx'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { openNotebook } from '../../server/opened.ts'
@@ -49,6 +50,7 @@ export default async function LinePage({ params }: { params: Promise<{ notebookI
           names={shareNames(notebook)}
           findings={found.atFields}
         />
+        <ItemConversation opened={opened} itemKey="line" />
       </Page>
     </NotebookShell>
   )

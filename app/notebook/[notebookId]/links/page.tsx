@@ -11,6 +11,7 @@ import { InvitationForm } from '../../forms/InvitationForm.tsx'
 import { forgetNewLink, invite, leave, replaceOwnLink, seeAsOther } from '../../server/linkActions.ts'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { openNotebook } from '../../server/opened.ts'
+import { ReadersLink } from '../../server/ReadersLink.tsx'
 
 export const metadata = { title: 'Links' }
 
@@ -75,6 +76,13 @@ export default async function LinksPage({ params }: { params: Promise<{ notebook
             label="Go out in this browser"
             confirm="Go out? Only your private link lets you back in, so have it at hand."
           />
+        </Panel>
+        <Panel heading="Somebody who only reads">
+          <p>
+            A permit office, a lender or a buyer gets a link of its own. It shows what you choose, for as long
+            as you choose, and changes nothing.
+          </p>
+          <ReadersLink notebookId={notebookId} />
         </Panel>
         {example ? (
           <Panel heading="This is the example">

@@ -5,6 +5,7 @@ import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import { HeadingForm } from '../../forms/HeadingForm.tsx'
 import { saveNotebookPart } from '../../server/actions.ts'
+import { ItemConversation } from '../../server/ItemConversation.tsx'
 import { MarkBox } from '../../server/MarkBox.tsx'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { openNotebook } from '../../server/opened.ts'
@@ -35,6 +36,7 @@ export default async function PartiesPage({ params }: { params: Promise<{ notebo
           saveLabel="Save households and parties"
           currencies={currencies()}
         />
+        <ItemConversation opened={opened} itemKey="parties" />
       </Page>
     </NotebookShell>
   )

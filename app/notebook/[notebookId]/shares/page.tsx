@@ -10,6 +10,7 @@ import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import { CapsForm } from '../../forms/CapsForm.tsx'
 import { saveNotebookPart } from '../../server/actions.ts'
+import { ItemConversation } from '../../server/ItemConversation.tsx'
 import { ItemShareView } from '../../server/ItemShareView.tsx'
 import { MarkBox, StandingStatus } from '../../server/MarkBox.tsx'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
@@ -67,6 +68,7 @@ export default async function SharesPage({ params }: { params: Promise<{ noteboo
             names={names}
           />
         </Panel>
+        <ItemConversation opened={opened} itemKey="caps" />
       </Page>
     </NotebookShell>
   )

@@ -7,6 +7,7 @@ import { Panel } from '../../../ui/Panel.tsx'
 import { DecisionsForm } from '../../forms/DecisionsForm.tsx'
 import { TermsForm } from '../../forms/TermsForm.tsx'
 import { saveNotebookPart } from '../../server/actions.ts'
+import { ItemConversation } from '../../server/ItemConversation.tsx'
 import { MarkBox } from '../../server/MarkBox.tsx'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { openNotebook } from '../../server/opened.ts'
@@ -36,6 +37,7 @@ export default async function TermsPage({ params }: { params: Promise<{ notebook
           base={fingerprintOf(termsDraft)}
           save={saveNotebookPart.bind(null, notebookId, terms)}
         />
+        <ItemConversation opened={opened} itemKey="terms" />
         <Panel heading="Decisions" id="decisions">
           <p>What you decided along the way. Each is marked by itself.</p>
           {opened.notebook.decisions.map((decision, index) => {

@@ -14,6 +14,7 @@ import { ItemForm } from '../../../forms/ItemForm.tsx'
 import { removeNotebookItem, saveNotebookPart } from '../../../server/actions.ts'
 import { FoundPanel } from '../../../server/FindingList.tsx'
 import { findingsHere } from '../../../server/findingField.ts'
+import { ItemConversation } from '../../../server/ItemConversation.tsx'
 import { ItemShareView } from '../../../server/ItemShareView.tsx'
 import { itemIdOf } from '../../../server/itemIdOf.ts'
 import { MarkBox } from '../../../server/MarkBox.tsx'
@@ -74,6 +75,7 @@ export default async function ItemPage({
           names={shareNames(notebook)}
           findings={found.atFields}
         />
+        <ItemConversation opened={opened} itemKey={itemKey(id)} />
       </Page>
     </NotebookShell>
   )

@@ -1,0 +1,76 @@
+import type { Message } from '../../../lib/store/messages.ts'
+import { momentWords } from '../../../lib/words/day.ts'
+import { householdName } from '../../../lib/words/labels.ts'
+import { messageKindWords, messageStart } from '../../../lib/words/messageText.ts'
+import { HouseholdTag } from '../../ui/HouseholdTag.tsx'
+import { Panel } from '../../ui/Panel.tsx'
+import { MessageForm } from '../forms/MessageForm.tsx'
+import { sayAboutItem } from './messageActions.ts'
+import type { Opened } from './opened.ts'
+import { UnansweredObjections } from './UnansweredObjections.tsx'
+
+/** What the two households said about an item, oldest first, and the form to say more. */
+export function ItemConversation({ opened, itemKey }: { opened: Opened; itemKey: string }) {
+  const { notebook, notebookId, household } = opened
+  const messages = opened.messages.filter((message) => message.itemKey === itemKey)
+  const places = new Map(messages.map(({ id }, index) => [id, index + 1]))
+  const answerable = messages
+    .filter((message) => message.household !== household)
+    .map(({ id, kind, text }) => ({
+      value: String(id),
+      label: `${places.get(id)}, ${messageKindWords[kind].toLowerCase()}: ${messageStart(text)}`,
+    }))
+  return (
+    <Panel
+      heading="What you two said about this"
+      id="conversation"
+      aside={<UnansweredObjections opened={opened} itemKey={itemKey} />}
+    >
+      {messages.length === 0 ? (
+        <p>Nothing yet. Objections, proposals and remarks can be kept here, beside what they are about.</p>
+      ) : (
+        <ol className="conversation">
+          {messages.map((message) => (
+            <MessageView
+              key={message.id}
+              message={message}
+              places={places}
+              name={householdName(notebook, message.household)}
+            />
+          ))}
+        </ol>
+      )}
+      <MessageForm
+        key={messages.length}
+        save={sayAboutItem.bind(null, notebookId, itemKey)}
+        answerable={answerable}
+      />
+    </Panel>
+  )
+}
+
+function MessageView({
+  message,
+  places,
+  name,
+}: {
+  message: Message
+  places: ReadonlyMap<number, number>
+  name: string
+}) {
+  const { kind, answers, text, at, household } = message
+  const answered = answers === undefined ? undefined : places.get(answers)
+  return (
+    <li className="message" id={`message-${message.id}`}>
+      <p className="message-head">
+        <HouseholdTag household={household} name={name} />
+        <span>
+          <strong>{messageKindWords[kind]}</strong>
+          {answered === undefined ? '' : ` to ${answered}`}
+        </span>
+        <span className="quiet">{momentWords(at)}</span>
+      </p>
+      <p className="message-text">{text}</p>
+    </li>
+  )
+}

@@ -1,0 +1,83 @@
+'use server'
+
+import { redirect } from 'next/navigation'
+import { z } from 'zod'
+import { requireHousehold } from '../../../lib/access/whoAsks.ts'
+import { agreedItems } from '../../../lib/core/agreement/agreedItems.ts'
+import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
+import { type MessageKind, messageKinds, messagesOf, sayBesideItem } from '../../../lib/store/messages.ts'
+import { findNotebook } from '../../../lib/store/notebooks.ts'
+import { longestMessage } from '../../../lib/words/messageText.ts'
+import type { Fault, SaveAnswer } from '../../ui/draft/saveAnswer.ts'
+import { pageOfItem } from './pages.ts'
+import { readDraft, refusedDraft } from './readDraft.ts'
+import { typedText } from './typedText.ts'
+
+const keySchema = z.string().min(1).max(200_000)
+
+/** Says something beside an item, for both households to read. What was said stays said. */
+export async function sayAboutItem(
+  notebookId: string,
+  itemKey: string,
+  _base: string,
+  draft: unknown,
+): Promise<SaveAnswer> {
+  const { household } = await requireHousehold(notebookId)
+  const read = z.object({ itemKey: keySchema, draft: readDraft }).safeParse({ itemKey, draft })
+  if (!read.success) return refusedDraft
+  const item = await itemWithKey(notebookId, read.data.itemKey)
+  if (item === undefined) return removed
+  const { key } = item
+  const [text, kind] = [typedText(read.data.draft.text), kindOf(read.data.draft.kind)]
+  const answers = kind === 'answer' ? idOf(read.data.draft.answers) : undefined
+  const ofOther = (await messagesOf(notebookId, key)).filter((one) => one.household !== household)
+  const answered = ofOther.find(({ id }) => id === answers)
+  const faults = faultsOf(text, kind, answered !== undefined)
+  if (faults.length > 0 || kind === undefined) return { faults }
+  const outcome = await sayBesideItem({
+    notebookId,
+    itemKey: key,
+    household,
+    kind,
+    text,
+    ...(answered ? { answers: answered.id } : {}),
+    at: new Date(),
+  })
+  if (outcome === 'no-such-message') return { faults: [noSuchMessage] }
+  redirect(`${pageOfItem(notebookId, key, item.kind).replace(/#.*$/, '')}#conversation`)
+}
+
+async function itemWithKey(notebookId: string, key: string) {
+  const stored = await findNotebook(notebookId)
+  if (stored === undefined) return undefined
+  return agreedItems(JSON.parse(stored.document) as NotebookDocument).find((item) => item.key === key)
+}
+
+function kindOf(value: unknown): MessageKind | undefined {
+  return messageKinds.find((kind) => kind === value)
+}
+
+function idOf(value: unknown): number | undefined {
+  return typeof value === 'string' && /^[0-9]{1,15}$/.test(value) ? Number(value) : undefined
+}
+
+function faultsOf(text: string, kind: MessageKind | undefined, answersOne: boolean): Fault[] {
+  return [
+    ...(kind === undefined ? [{ path: 'kind', message: 'Needed: choose one of the answers.' }] : []),
+    ...(kind === 'answer' && !answersOne ? [noSuchMessage] : []),
+    ...(text === '' ? [{ path: 'text', message: 'Needed: what you want to say.' }] : []),
+    ...(text.length > longestMessage
+      ? [{ path: 'text', message: `At most ${longestMessage} characters; this has ${text.length}.` }]
+      : []),
+  ]
+}
+
+const noSuchMessage: Fault = {
+  path: 'answers',
+  message: 'Needed: choose which message of the other household you answer.',
+}
+
+const removed: SaveAnswer = {
+  gone: true,
+  message: 'This item was removed in the meantime. What you typed is still on the page, to copy from.',
+}
