@@ -1,5 +1,6 @@
 import type { DrawingNote } from '../core/boundary/drawingNote.ts'
 import type { Household } from '../core/people/household.ts'
+import type { DrawnPart } from './drawnPart.ts'
 
 /**
  * A drawing as plain data: x to the right, y down, from 0 to `width` and `height`, in units of the drawing. Text sizes
@@ -13,6 +14,10 @@ export type Drawing = {
   /** What could not be drawn, or only in part; worded by `lib/words/summary/drawingNoteText.ts`. */
   readonly notes: readonly DrawingNote[]
   readonly scale: DrawingScale
+  /** What can be named and opened, in the order of reading. */
+  readonly parts: readonly DrawnPart[]
+  /** Larger drawings of single items, where they were asked for. */
+  readonly details?: readonly Drawing[]
 }
 
 /** How the drawing stands to the ground; 0 millimetres a unit where nothing could be drawn to scale. */

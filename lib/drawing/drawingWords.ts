@@ -1,5 +1,7 @@
 import type { Millimetres } from '../core/amounts/length.ts'
 import type { Household } from '../core/people/household.ts'
+import type { PostKind } from '../core/takeoff/runEdges.ts'
+import type { DrawnPost } from './builtFence.ts'
 
 /** Every text on a drawing; `lib/words/summary/drawingWords.ts` has them, since drawing may not enter that room. */
 export type DrawingWords = {
@@ -22,4 +24,36 @@ export type DrawingWords = {
   readonly leftOut: (count: number) => string
   readonly post: string
   readonly nothing: string
+  readonly postKind: (kind: PostKind) => string
+  readonly hole: string
+  readonly braceBay: string
+  /** The stated error of the line, as typed. */
+  readonly statedError: (typed: string) => string
+  readonly limitKey: (index: number) => string
+  /** One line of the key: the limit, where it holds, and who said so. */
+  readonly limitLine: (index: number) => string
+  readonly heightLimit: string
+  /** Alike bays beside one another: "5 × 7 ft 10 in". */
+  readonly alike: (count: number, text: string) => string
+  readonly clear: (opening: Millimetres) => string
+  readonly offLine: (setback: Millimetres) => string
+  readonly acrossDrawnWider: (times: number) => string
+  readonly depthRule: string
+  readonly postsTooClose: (count: number) => string
+  readonly turns: string
+  readonly turn: (degrees: string, at: string) => string
+  readonly sectionKey: (index: number) => string
+  /** The head of one sheet of a larger drawing. */
+  readonly sheet: (title: string, number: number, of: number, from: Millimetres, to: Millimetres) => string
+  readonly acrossTitle: string
+  /** What the drawing of one post across the line shows, a line each. */
+  readonly acrossLines: (post: DrawnPost, number: number | undefined) => readonly string[]
+  /** Names for whoever hears the drawing. */
+  readonly sectionName: (index: number) => string
+  readonly gateName: (index: number) => string
+  readonly stationName: (index: number) => string
+  readonly postName: (
+    post: DrawnPost,
+    place: { readonly section: number; readonly number: number } | undefined,
+  ) => string
 }

@@ -13,16 +13,21 @@ export type Frame = {
   readonly toX: (millimetres: number) => number
 }
 
-const margin = 10
+export const margin = 10
 
 export function frameOf(placed: PlacedLine, width: number): Frame {
   const [from, to] = [inMillimetres(placed.start), inMillimetres(placed.end)]
-  const [left, right] = [margin, width - margin]
-  const unitsPerMillimetre = to > from ? (right - left) / (to - from) : 0
+  return frameFrom(from, to, width, to > from ? (width - 2 * margin) / (to - from) : 0)
+}
+
+/** A frame at a scale of its own; it need not reach the right edge. */
+export function frameFrom(from: number, to: number, width: number, unitsPerMillimetre: number): Frame {
+  const left = margin
+  const right = Math.min(width - margin, left + (to - from) * unitsPerMillimetre)
   return {
     width,
     left,
-    right,
+    right: unitsPerMillimetre > 0 ? right : width - margin,
     from,
     to,
     unitsPerMillimetre,

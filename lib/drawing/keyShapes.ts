@@ -1,12 +1,13 @@
 import type { Notebook } from '../core/agreement/notebook.ts'
 import type { PlacedLine } from '../core/boundary/placedLine.ts'
-import type { Point, Shape } from './drawing.ts'
+import type { Shape } from './drawing.ts'
 import type { DrawingWords } from './drawingWords.ts'
+import type { DrawnMore } from './drawnMore.ts'
 import type { Frame } from './frame.ts'
+import { type KeySign, keySigns } from './keySigns.ts'
 import { scaleBar } from './niceScale.ts'
 import { type Part, rowHeight, smallText } from './part.ts'
-import { boundaryStroke, fenceStroke, groundStrokes, postShape } from './signs.ts'
-import { fitted, textWidth } from './textRoom.ts'
+import { fitted, textWidth, wrapped } from './textRoom.ts'
 
 /** More parts than this are not listed under the drawing; the summary lists them all in any case. */
 const mostListed = 24
@@ -19,19 +20,21 @@ export function keyShapes(
   words: DrawingWords,
   remarks: readonly string[],
   top: number,
+  more: DrawnMore,
 ): Part {
   const scale = scaleShapes(notebook, frame, words, top)
-  const signs = signShapes(frame, words, scale.bottom + 4)
-  const lines = [
-    ...remarks,
-    ...(placed.sections.length + placed.gates.length > mostListed
+  const signs = signShapes(keySigns(notebook, placed, words, more), frame, scale.bottom + 4)
+  const parts =
+    placed.sections.length + placed.gates.length > mostListed
       ? []
       : [
           ...placed.sections.map(({ index }) => words.sectionLine(index)),
           ...placed.gates.map(({ index }) => words.gateLine(index)),
-        ]),
-  ]
-  const list = columnsOf(lines, remarks.length, frame, signs.bottom + 4)
+        ]
+  const limits = more.limits.slice(0, mostListed).map(({ index }) => words.limitLine(index))
+  const room = frame.right - frame.left
+  const told = [...remarks, ...limits].flatMap((text) => wrapped(text, smallText, room))
+  const list = columnsOf([...told, ...parts], told.length, frame, signs.bottom + 4)
   return { shapes: [...scale.shapes, ...signs.shapes, ...list.shapes], bottom: list.bottom, leftOut: 0 }
 }
 
@@ -72,28 +75,14 @@ function scaleShapes(notebook: Notebook, frame: Frame, words: DrawingWords, top:
 }
 
 /** Each sign beside its meaning, wrapped into as many rows as the width asks for. */
-function signShapes(frame: Frame, words: DrawingWords, top: number) {
-  const line =
-    (stroke: typeof boundaryStroke) =>
-    (at: Point): Shape => ({
-      kind: 'polyline',
-      points: [at, { x: at.x + 26, y: at.y }],
-      stroke,
-    })
-  const signs = [
-    { text: words.boundaryLine, draw: line(boundaryStroke) },
-    { text: words.fence, draw: line(fenceStroke) },
-    { text: words.post, draw: (at: Point) => postShape({ x: at.x + 13, y: at.y }) },
-    { text: words.groundOf('a'), draw: line(groundStrokes.a) },
-    { text: words.groundOf('b'), draw: line(groundStrokes.b) },
-  ]
+function signShapes(signs: readonly KeySign[], frame: Frame, top: number) {
   const shapes: Shape[] = []
   let [x, y] = [frame.left, top + 9]
   for (const { text, draw } of signs) {
     const shown = fitted(text, smallText, frame.right - frame.left - 34)
     const width = 32 + textWidth(shown, smallText)
     if (x > frame.left && x + width > frame.right) [x, y] = [frame.left, y + rowHeight]
-    shapes.push(draw({ x, y: y - 3 }), {
+    shapes.push(...draw({ x, y: y - 3 }), {
       kind: 'text',
       text: shown,
       at: { x: x + 31, y },

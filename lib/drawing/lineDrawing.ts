@@ -1,56 +1,87 @@
 import type { Notebook } from '../core/agreement/notebook.ts'
 import { type PlacedLine, placedLine } from '../core/boundary/placedLine.ts'
-import type { Drawing, Shape } from './drawing.ts'
+import type { TakeOff } from '../core/takeoff/takeOff.ts'
+import { builtFence, takeOffWhereBuilt } from './builtFence.ts'
+import type { Drawing } from './drawing.ts'
 import type { DrawingWords } from './drawingWords.ts'
+import { type DrawnMore, drawnMore } from './drawnMore.ts'
 import { elevationShapes } from './elevationShapes.ts'
 import { type Frame, frameOf } from './frame.ts'
+import { itemSheets } from './itemDrawing.ts'
 import { keyShapes } from './keyShapes.ts'
+import { namedParts } from './namedParts.ts'
 import { planShapes } from './planShapes.ts'
-import { gradeProfile, setbackProfile } from './profile.ts'
+import { gradesOf, setbackProfile } from './profile.ts'
+import { title, titleHeight } from './title.ts'
+import { turnsPlan } from './turnsPlan.ts'
 
 /**
  * The line in plan, to scale along it, and in elevation below. Never throws on a notebook that was read: what can be
- * drawn is drawn, the rest is in the notes.
+ * drawn is drawn, the rest is in the notes. Posts, bays and holes are those of the take-off, where a build-up says them.
  *
  * @param options.widthUnits width of the drawing in its own units, at least 200; see `Drawing`
  * @param options.words `drawingWords(notebook)` of `lib/words/summary/drawingWords.ts`
+ * @param options.takeOff of the same notebook, where the caller has it; else it is worked out where a build-up asks for it
+ * @param options.details with a larger drawing of each section and gate that has a build-up
  */
 export function lineDrawing(
   notebook: Notebook,
-  options: { widthUnits: number; words: DrawingWords },
+  options: { widthUnits: number; words: DrawingWords; takeOff?: TakeOff; details?: boolean },
 ): Drawing {
+  const { words } = options
   const placed = placedLine(notebook)
   const frame = frameOf(placed, Math.max(200, options.widthUnits))
-  return frame.unitsPerMillimetre > 0 && Number.isFinite(frame.unitsPerMillimetre)
-    ? placedDrawing(notebook, placed, frame, options.words)
-    : emptyDrawing(placed, frame, options.words)
+  if (!(frame.unitsPerMillimetre > 0 && Number.isFinite(frame.unitsPerMillimetre)))
+    return emptyDrawing(placed, frame, words)
+  const found = options.takeOff ?? takeOffWhereBuilt(notebook)
+  const fence = found && found.posts.length > 0 ? builtFence(found) : undefined
+  const drawing = placedDrawing(notebook, placed, frame, words, drawnMore(notebook, fence, false))
+  if (!options.details || found === undefined || fence === undefined) return drawing
+  const items = [...notebook.sections, ...notebook.gates].filter(({ buildUp }) => buildUp !== undefined)
+  const details = items.flatMap(({ id }) =>
+    itemSheets(notebook, found, id, { widthUnits: frame.width, words }),
+  )
+  return { ...drawing, details }
 }
 
-function placedDrawing(notebook: Notebook, placed: PlacedLine, frame: Frame, words: DrawingWords): Drawing {
+function placedDrawing(
+  notebook: Notebook,
+  placed: PlacedLine,
+  frame: Frame,
+  words: DrawingWords,
+  more: DrawnMore,
+): Drawing {
   const { stations } = notebook.line
-  const grades = {
-    a: gradeProfile(stations, 'a'),
-    b: gradeProfile(stations, 'b'),
-    fence: gradeProfile(stations, 'fence'),
-  }
-  const plan = planShapes(placed, setbackProfile(stations), frame, words, titleHeight)
-  const elevationTop = plan.bottom + 14
-  const elevation = elevationShapes(placed, grades, frame, words, elevationTop + titleHeight)
-  const leftOut = plan.leftOut + elevation.leftOut
+  const setbacks = setbackProfile(stations)
+  const plan = planShapes(placed, setbacks, frame, words, titleHeight, more)
+  const turnsTop = plan.bottom + 14
+  const turns = turnsPlan(notebook, placed, frame, words, turnsTop + titleHeight)
+  const elevationTop = turns ? turns.bottom + 14 : turnsTop
+  const elevation = elevationShapes(
+    placed,
+    gradesOf(stations),
+    frame,
+    words,
+    elevationTop + titleHeight,
+    more,
+  )
+  const leftOut = plan.leftOut + elevation.leftOut + (turns?.leftOut ?? 0)
   const remarks = [
     ...(placed.notes.some(({ kind }) => kind === 'setbacks-unknown')
       ? []
       : [words.setbacksDrawnWider(plan.setbacksDrawnWider)]),
     words.heightsDrawnHigher(elevation.heightsDrawnHigher),
+    ...(plan.tooClose > 0 ? [words.postsTooClose(plan.tooClose)] : []),
     ...(leftOut > 0 ? [words.leftOut(leftOut)] : []),
   ]
-  const key = keyShapes(notebook, placed, frame, words, remarks, elevation.bottom + 8)
+  const key = keyShapes(notebook, placed, frame, words, remarks, elevation.bottom + 8, more)
   return {
     width: frame.width,
     height: Math.ceil(key.bottom + 4),
     shapes: [
       title(words.plan, frame, 0),
       ...plan.shapes,
+      ...(turns ? [title(words.turns, frame, turnsTop), ...turns.shapes] : []),
       title(words.elevation, frame, elevationTop),
       ...elevation.shapes,
       ...key.shapes,
@@ -61,22 +92,7 @@ function placedDrawing(notebook: Notebook, placed: PlacedLine, frame: Frame, wor
       setbacksDrawnWider: plan.setbacksDrawnWider,
       heightsDrawnHigher: elevation.heightsDrawnHigher,
     },
-  }
-}
-
-const titleHeight = 18
-
-function title(text: string, frame: Frame, top: number): Shape {
-  const at = { x: frame.left, y: top + 11 }
-  return {
-    kind: 'text',
-    text,
-    at,
-    anchor: 'start',
-    size: 10.5,
-    bold: true,
-    ink: 'ink',
-    room: frame.right - frame.left,
+    parts: namedParts(placed, frame, words, more, plan, elevation),
   }
 }
 
@@ -97,5 +113,6 @@ function emptyDrawing(placed: PlacedLine, frame: Frame, words: DrawingWords): Dr
     ],
     notes: placed.notes,
     scale: { millimetresPerUnit: 0, setbacksDrawnWider: 1, heightsDrawnHigher: 1 },
+    parts: [],
   }
 }

@@ -2,23 +2,34 @@ import type { PlacedLine } from '../core/boundary/placedLine.ts'
 import type { Household } from '../core/people/household.ts'
 import type { Point, Shape } from './drawing.ts'
 import type { DrawingWords } from './drawingWords.ts'
-import { fenceRuns, inFloats, postPlaces } from './fenceRuns.ts'
+import { type DrawnMore, reachOf } from './drawnMore.ts'
+import { fenceRuns, inFloats } from './fenceRuns.ts'
 import type { Frame } from './frame.ts'
 import { gateShapes } from './gateShapes.ts'
 import { exaggerate } from './niceScale.ts'
 import type { Part } from './part.ts'
+import { errorBand, holesFromAbove } from './planBand.ts'
+import { planDimensions } from './planDimensions.ts'
 import { gateLeaders, stationLabels, topLabels } from './planLabels.ts'
+import { plannedPosts } from './plannedPosts.ts'
 import { bendsWithin, type Profile, valueAt } from './profile.ts'
-import { boundaryStroke, fenceStroke, postShape } from './signs.ts'
+import { boundaryStroke, fenceStroke } from './signs.ts'
 import { fitted, textWidth } from './textRoom.ts'
 
 const patternHeight = 9
 /** Room for a swing arc is at most this; wider gates are drawn without theirs. */
 const deepestLand = 120
+const deepestInDetail = 260
 /** Between a swing and the far edge of its land: the pattern, the land's name, and the setback. */
 const besideSwing = 42
 
-export type Plan = Part & { readonly setbacksDrawnWider: number }
+export type Plan = Part & {
+  readonly setbacksDrawnWider: number
+  /** Where the land begins and where it ends, and the bottom of the stations' labels. */
+  readonly land: { readonly top: number; readonly bottom: number; readonly labels: number }
+  /** Line posts that stand too close to be drawn. */
+  readonly tooClose: number
+}
 
 /** The line from above: household a's land at the top, b's at the bottom, the fence beside the line by its setbacks. */
 export function planShapes(
@@ -27,28 +38,41 @@ export function planShapes(
   frame: Frame,
   words: DrawingWords,
   top: number,
+  more: DrawnMore,
 ): Plan {
-  const landDepth = depthOfLand(placed, frame)
+  const reach = more.detail ? farthest(more, setbacks) : 0
+  const largest = Math.max(reach, more.error, ...setbacks.map(({ value }) => Math.abs(value)))
+  const setbackScale =
+    reach > 0
+      ? exaggerate(largest, frame.unitsPerMillimetre, 12, 40)
+      : exaggerate(largest, frame.unitsPerMillimetre, 7, 16)
+  const landDepth = Math.max(depthOfLand(placed, frame, more), reach * setbackScale.unitsPerMillimetre + 28)
   const labels = topLabels(placed, frame, words, top)
   const line = labels.bottom + landDepth
   const bottomOfLand = line + landDepth
-  const largest = Math.max(0, ...setbacks.map(({ value }) => Math.abs(value)))
-  const setbackScale = exaggerate(largest, frame.unitsPerMillimetre, 7, 16)
   const onFence = (place: number): Point => ({
     x: frame.toX(place),
     y: line - valueAt(setbacks, place) * setbackScale.unitsPerMillimetre,
   })
   const stations = stationLabels(placed, frame, line, bottomOfLand, words)
-  const gates = placed.gates.map((gate) => gateShapes(gate, frame, onFence, landDepth))
+  const gates = placed.gates.map((gate) =>
+    gateShapes(gate, frame, onFence, landDepth, more.fence?.leaves.get(gate.index)?.leaves ?? 1),
+  )
+  const dimensions = planDimensions(placed, frame, words, more, stations.bottom)
+  const posts = plannedPosts(placed, frame, onFence, more)
   return {
     shapes: [
       ...landShapes('a', frame, labels.bottom, landDepth),
       ...landShapes('b', frame, line, landDepth),
+      ...errorBand(frame, line, more.error * setbackScale.unitsPerMillimetre),
       ...labels.shapes,
       ...gateLeaders(labels.leaders, onFence),
       ...stations.shapes,
       ...landName('a', frame, labels.bottom, words),
       ...landName('b', frame, bottomOfLand, words),
+      ...(more.detail && more.fence
+        ? holesFromAbove(more.fence, frame, setbackScale.unitsPerMillimetre, onFence)
+        : []),
       {
         kind: 'polyline',
         points: [
@@ -67,22 +91,34 @@ export function planShapes(
         ),
       ),
       ...gates.flatMap(({ shapes }) => shapes),
-      ...postPlaces(placed).map((place): Shape => postShape(onFence(place))),
+      ...posts.shapes,
+      ...dimensions.shapes,
     ],
-    bottom: stations.bottom,
-    leftOut: labels.leftOut + stations.leftOut + gates.filter(({ whole }) => !whole).length,
+    bottom: dimensions.bottom,
+    leftOut:
+      labels.leftOut + stations.leftOut + dimensions.leftOut + gates.filter(({ whole }) => !whole).length,
     setbacksDrawnWider: setbackScale.times,
+    land: { top: labels.bottom, bottom: bottomOfLand, labels: stations.bottom },
+    tooClose: posts.tooClose,
   }
 }
 
-function depthOfLand(placed: PlacedLine, frame: Frame): number {
+/** How far the holes reach from the line, in millimetres. */
+function farthest({ fence }: DrawnMore, setbacks: Profile): number {
+  return Math.max(
+    0,
+    ...(fence?.posts ?? []).map((post) => Math.abs(valueAt(setbacks, post.at)) + reachOf(post)),
+  )
+}
+
+function depthOfLand(placed: PlacedLine, frame: Frame, { fence, detail }: DrawnMore): number {
   const swings = placed.gates
     .filter(({ toward }) => toward.length > 0)
     .map((gate) => {
       const { from, to } = inFloats(gate)
-      return (to - from) * frame.unitsPerMillimetre
+      return ((to - from) * frame.unitsPerMillimetre) / (fence?.leaves.get(gate.index)?.leaves ?? 1)
     })
-    .filter((radius) => radius + besideSwing <= deepestLand)
+    .filter((radius) => radius + besideSwing <= (detail ? deepestInDetail : deepestLand))
   return Math.max(52, ...swings.map((radius) => radius + besideSwing))
 }
 

@@ -26,6 +26,19 @@ export function gradeProfile(stations: readonly Station[], side: Household | 'fe
     .sort((left, right) => left.at - right.at)
 }
 
+/** The three ground profiles that the stations say. */
+export function gradesOf(stations: readonly Station[]): {
+  readonly a: Profile
+  readonly b: Profile
+  readonly fence: Profile
+} {
+  return {
+    a: gradeProfile(stations, 'a'),
+    b: gradeProfile(stations, 'b'),
+    fence: gradeProfile(stations, 'fence'),
+  }
+}
+
 /** Straight between two points, level before the first and after the last; 0 where there are none. */
 export function valueAt(profile: Profile, at: number): number {
   const next = profile.findIndex((point) => point.at >= at)

@@ -19,6 +19,21 @@ function emsOf(character: string): number {
   return 0.64
 }
 
+/** The text in as many lines as the room asks for, broken at spaces; a word that is wider than the room is cut. */
+export function wrapped(text: string, size: number, room: number): readonly string[] {
+  if (text.length <= 400 && textWidth(text, size) <= room) return [text]
+  const lines: string[] = []
+  let line = ''
+  for (const word of text.slice(0, 1000).split(' ')) {
+    const longer = line === '' ? word : `${line} ${word}`
+    if (line !== '' && textWidth(longer, size) > room) {
+      lines.push(line)
+      line = word
+    } else line = longer
+  }
+  return [...lines, line].map((one) => fitted(one, size, room))
+}
+
 /** The text, cut with an ellipsis where it is wider than the room; empty where not even one letter fits. */
 export function fitted(text: string, size: number, room: number): string {
   // Far longer than any drawing is wide: cut first, so that no text costs much to measure.

@@ -3,6 +3,8 @@ import type { Millimetres } from '../../core/amounts/length.ts'
 import type { Household } from '../../core/people/household.ts'
 import { householdName } from '../labels.ts'
 import { lengthWords } from '../length.ts'
+import { exaggeration } from './drawingExaggeration.ts'
+import { builtDrawingWords } from './drawingPostWords.ts'
 import { unbroken } from './unbroken.ts'
 
 /** Every text on the drawing of the line: what `lineDrawing` asks for as `words`. */
@@ -25,6 +27,7 @@ export function drawingWords(notebook: Notebook) {
     leftOut: (count: number) =>
       `${count === 1 ? 'One label or swing' : `${count} labels or swings`} found no room here. The tables have them all.`,
     nothing: 'Nothing to draw yet',
+    ...builtDrawingWords(notebook),
   }
 }
 
@@ -33,13 +36,6 @@ export function paperScaleWords(millimetresPerUnit: number): string {
   const ratio = millimetresPerUnit / (25.4 / 72)
   const rounded = Number(ratio.toPrecision(2))
   return `About 1 : ${rounded.toLocaleString('en-US')} along the line, when printed at full size.`
-}
-
-function exaggeration(what: string, more: string, less: string, times: number): string {
-  if (times === 1) return `${what} are to scale.`
-  return times > 1
-    ? `${what} are drawn ${times.toLocaleString('en-US')} times ${more} than to scale.`
-    : `${what} are drawn ${less} than to scale.`
 }
 
 function sectionLine(notebook: Notebook, index: number): string {

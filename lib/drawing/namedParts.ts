@@ -1,0 +1,85 @@
+import { inMillimetres } from '../core/amounts/length.ts'
+import type { PlacedLine } from '../core/boundary/placedLine.ts'
+import { postNumber } from './builtFence.ts'
+import type { DrawingWords } from './drawingWords.ts'
+import type { DrawnMore } from './drawnMore.ts'
+import { type DrawnPart, leastTarget, targetBox } from './drawnPart.ts'
+import type { Elevation } from './elevationShapes.ts'
+import { inFloats } from './fenceRuns.ts'
+import type { Frame } from './frame.ts'
+import type { Plan } from './planShapes.ts'
+
+/** More posts than this on one drawing are neither named nor opened one by one. */
+const mostNamed = 400
+
+/** Sections, gates, posts and stations with their boxes in plan and in elevation. */
+export function namedParts(
+  placed: PlacedLine,
+  frame: Frame,
+  words: DrawingWords,
+  more: DrawnMore,
+  plan: Plan,
+  elevation: Elevation,
+): readonly DrawnPart[] {
+  const box = (left: number, right: number, top: number, bottom: number) =>
+    targetBox(left, right, top, bottom, frame.width)
+  const stretch = (from: number, to: number) => [
+    box(frame.toX(from), frame.toX(to), plan.land.top - 18, plan.land.bottom),
+    box(frame.toX(from), frame.toX(to), elevation.top, elevation.bottom),
+  ]
+  const sections = placed.sections.map((section): DrawnPart => {
+    const { from, to } = inFloats(section)
+    return {
+      of: { kind: 'section', index: section.index },
+      name: words.sectionName(section.index),
+      boxes: stretch(from, to),
+    }
+  })
+  const gates = placed.gates.map((gate): DrawnPart => {
+    const { from, to } = inFloats(gate)
+    return {
+      of: { kind: 'gate', index: gate.index },
+      name: words.gateName(gate.index),
+      boxes: stretch(from, to),
+    }
+  })
+  const stationPlaces = placed.stations.map(({ at }) => frame.toX(inMillimetres(at)))
+  const stations = placed.stations.map(({ index }, place): DrawnPart => {
+    const x = stationPlaces[place] ?? 0
+    return {
+      of: { kind: 'station', index },
+      name: words.stationName(index),
+      boxes: isFree(stationPlaces, place)
+        ? [box(x, x, plan.land.bottom + 2, Math.max(plan.land.labels, plan.land.bottom + 2 + leastTarget))]
+        : [],
+    }
+  })
+  return [...sections, ...gates, ...posts(frame, words, more, elevation), ...stations]
+}
+
+function posts(
+  frame: Frame,
+  words: DrawingWords,
+  { fence, section }: DrawnMore,
+  elevation: Elevation,
+): readonly DrawnPart[] {
+  if (fence === undefined || fence.posts.length > mostNamed) return []
+  const places = fence.posts.map(({ at }) => frame.toX(at))
+  return fence.posts.map((post, place): DrawnPart => {
+    const x = places[place] ?? 0
+    const { index, post: laid } = post.built
+    const top = elevation.toY(post.top ?? post.ground)
+    return {
+      of: { kind: 'post', index, item: laid.item },
+      name: words.postName(post, postNumber(fence, post.built, section)),
+      boxes: isFree(places, place) ? [targetBox(x, x, top, elevation.toY(post.bottom), frame.width)] : [],
+    }
+  })
+}
+
+/** Whether a finger finds the place without touching its neighbours. */
+function isFree(places: readonly number[], place: number): boolean {
+  const x = places[place]
+  if (x === undefined) return false
+  return places.every((other, index) => index === place || Math.abs(other - x) >= leastTarget)
+}
