@@ -87,6 +87,7 @@ describe('the summary of the example', () => {
       'line',
       'drawing',
       'build',
+      'made-of',
       'costs',
       'shares',
       'books',

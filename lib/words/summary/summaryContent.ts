@@ -1,3 +1,5 @@
+import type { Notebook } from '../../core/agreement/notebook.ts'
+import { type TakeOff, takeOff } from '../../core/takeoff/takeOff.ts'
 import { agreedTextBlocks } from './agreedTextBlocks.ts'
 import type { Block } from './block.ts'
 import { booksBlocks } from './booksBlocks.ts'
@@ -5,7 +7,9 @@ import { buildBlocks } from './buildBlocks.ts'
 import { cautionBlocks } from './cautionBlocks.ts'
 import { costBlocks } from './costBlocks.ts'
 import { lineBlocks } from './lineBlocks.ts'
+import { madeOfBlocks } from './madeOfBlocks.ts'
 import { openingBlocks } from './openingBlocks.ts'
+import { placeBlocks } from './placeBlocks.ts'
 import { shareBlocks } from './shareBlocks.ts'
 import { signatureBlocks } from './signatureBlocks.ts'
 import type { SummaryInput } from './summaryInput.ts'
@@ -15,10 +19,13 @@ import type { SummaryInput } from './summaryInput.ts'
  * said to be missing, and where the statement is refused the shares chapter says which share can't be worked out and why.
  */
 export function summaryContent(input: SummaryInput): Block[] {
+  const found = takenOff(input.notebook)
   return [
     ...openingBlocks(input),
     ...lineBlocks(input.notebook),
     ...buildBlocks(input.notebook),
+    ...placeBlocks(input.notebook, found),
+    ...madeOfBlocks(input.notebook, found),
     ...costBlocks(input),
     ...shareBlocks(input),
     ...booksBlocks(input),
@@ -26,4 +33,11 @@ export function summaryContent(input: SummaryInput): Block[] {
     ...cautionBlocks(input.notebook),
     ...signatureBlocks(input),
   ]
+}
+
+/** The take-off, where the notebook says anything that it could tell the paper. */
+function takenOff(notebook: Notebook): TakeOff | undefined {
+  const { sections, gates, line } = notebook
+  const built = [...sections, ...gates].some(({ buildUp }) => buildUp !== undefined)
+  return built || line.limits.length > 0 ? takeOff(notebook) : undefined
 }

@@ -16,6 +16,13 @@ export function weightWords(kilograms: number, units: Units): string {
     : `${thousandthsText(fromNumber(kilograms / kilogramsPerPound))} lb`
 }
 
+/** Kilograms for a paper that is no weighbridge ticket, to a tenth: "79.6 lb". */
+export function roughWeightWords(kilograms: number, units: Units): string {
+  return units === 'metric'
+    ? `${plainFigure(kilograms, 1)} kg`
+    : `${plainFigure(kilograms / kilogramsPerPound, 1)} lb`
+}
+
 /** Square millimetres, exact or not. */
 export function areaWords(squareMillimetres: Ratio | number, units: Units): string {
   const { area } = quantityUnits(units)

@@ -80,7 +80,7 @@ export function findingText(notebook: Notebook, finding: FindingFacts): string {
     case 'shallower-than-frost':
       return `A hole ${long(finding.depth)} deep does not reach below the frost, ${long(finding.frost)}${said(finding.saidBy)}.`
     case 'catches-wind':
-      return catchesText({ kind: finding.layer, times: finding.times })
+      return `${catchesText({ kind: finding.layer, times: finding.times })} Have the fence designed by a licensed engineer.`
     case 'over-limit':
       return `At ${long(finding.at)} the fence is ${long(finding.height)} high over ${groundWords(notebook, finding.from)}; the limit is ${long(finding.limit)}${said(finding.saidBy)}.`
     default:

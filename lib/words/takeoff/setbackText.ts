@@ -3,7 +3,7 @@ import { setbackPoints } from '../../core/boundary/setbackAlong.ts'
 import type { TakeOff } from '../../core/takeoff/takeOff.ts'
 import { householdName } from '../labels.ts'
 import { lengthWords } from '../length.ts'
-import { capitalised, spokenList } from '../summary/names.ts'
+import { spokenList } from '../summary/names.ts'
 import { areaWords, many } from './figures.ts'
 
 /**
@@ -31,28 +31,37 @@ export function stripSentences(
     : []
 }
 
-/** Whether holes or posts reach across the line: one to three sentences. Empty where there is no post. */
+/**
+ * Which holes or posts reach across the line, and for which it can't be told and why: one sentence each, or one that none
+ * does. Empty where there is no post.
+ */
 export function crossingSentences(notebook: Notebook, { posts, setbacks }: TakeOff): readonly string[] {
   if (posts.length === 0) return []
-  const numbers = (answer: 'yes' | 'cannot tell') =>
-    setbacks.posts.flatMap(({ crosses }, index) => (crosses === answer ? [index + 1] : []))
-  const [across, unsure] = [numbers('yes'), numbers('cannot tell')]
   const { error } = notebook.line
+  const answers = setbacks.posts.map(({ crosses, setback }, index) => ({
+    post: index + 1,
+    answer: crosses === 'cannot tell' && setback === undefined ? 'not said' : crosses,
+  }))
+  const numbers = (asked: (typeof answers)[number]['answer']) =>
+    answers.flatMap(({ answer, post }) => (answer === asked ? [post] : []))
+  const [across, unsure, unsaid] = [numbers('yes'), numbers('cannot tell'), numbers('not said')]
+  if (across.length + unsure.length + unsaid.length === 0)
+    return [
+      `No hole and no post reaches across the line${error === '' ? '' : `, even if it lies ${error} to either side`}.`,
+    ]
   return [
     ...(across.length === 0
       ? []
-      : [
-          `${capitalised(postsWords(across))} ${across.length === 1 ? 'reaches' : 'reach'} across the line with the hole or the post itself.`,
-        ]),
+      : [`At ${postsWords(across)} the hole or the post itself reaches across the line.`]),
     ...(unsure.length === 0
       ? []
       : [
-          `For ${postsWords(unsure)} it can’t be told${error === '' ? '' : `, as the line may lie ${error} to either side`}.`,
+          `At ${postsWords(unsure)} it can’t be told if the hole reaches across. The line may lie ${error} to either side.`,
         ]),
-    ...(across.length + unsure.length > 0
+    ...(unsaid.length === 0
       ? []
       : [
-          `No hole and no post reaches across the line${error === '' ? '' : `, even if it lies ${error} to either side`}.`,
+          `At ${postsWords(unsaid)} it can’t be told. No station says how far off the line the fence is there.`,
         ]),
   ]
 }

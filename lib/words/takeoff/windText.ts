@@ -47,13 +47,11 @@ export function windCatching(check: WindCheck): readonly string[] {
 }
 
 export function catchesText({ kind, times }: Pick<CatchesWind, 'kind' | 'times'>): string {
-  const [what, much] = [
-    kind === 'board' ? 'boards' : 'strips',
-    times === undefined ? '' : plainFigure(times, 1),
-  ]
-  return much === '' || much === '1'
-    ? `The ${what} take far more wind than open mesh. Have the fence designed by a licensed engineer.`
-    : `With the ${what} the wind pushes ${much} times as hard as without them. Have the fence designed by a licensed engineer.`
+  const what = kind === 'board' ? 'boards' : 'strips'
+  const much = times === undefined ? '1' : plainFigure(times, 1)
+  return much === '1'
+    ? `The ${what} take far more wind than open mesh.`
+    : `With the ${what} the wind pushes ${much} times as hard as without them.`
 }
 
 /** A row of a table: what people dig without reckoning, how deep that is, and whether the holes reach it. */
@@ -75,6 +73,14 @@ export function depthRows(notebook: Notebook, check: WindCheck): readonly DepthR
 /** Shown with `depthRows`. */
 export const depthRulesCaution =
   'These are rules of thumb and no design. Wind and soil often ask for far more.'
+
+/** Whether the holes reach below the frost; empty where nothing is said of frost. */
+export function frostSentence(notebook: Notebook, { rules }: WindCheck): string {
+  const frost = rules.find(({ rule }) => rule === 'frost')
+  if (frost === undefined || frost.reached === undefined) return ''
+  const by = notebook.line.site.frost.saidBy.trim()
+  return `The frost goes ${lengthWords(frost.depth, notebook.units)} deep${by === '' ? '' : `, as said by ${by}`}. ${frost.reached ? 'All holes go as deep.' : 'Some holes do not go as deep.'}`
+}
 
 export const depthRuleTitles = { rule: 'Rule', depth: 'Depth', reached: 'Holes as planned' } as const
 
