@@ -1,13 +1,8 @@
+import { type FileKind, fileKinds, type MediaType, mediaTypes } from '../core/agreement/attachedFile.ts'
 import type { Household } from '../core/people/household.ts'
 import { database, type Tables } from './database.ts'
 import { putOnRecord } from './happenings.ts'
 import { storedHousehold } from './storedHousehold.ts'
-
-export const fileKinds = ['before', 'after', 'survey', 'permit', 'receipt', 'other'] as const
-export type FileKind = (typeof fileKinds)[number]
-
-export const mediaTypes = ['image/jpeg', 'image/png', 'image/webp', 'application/pdf'] as const
-export type MediaType = (typeof mediaTypes)[number]
 
 /** What is known about a file; its bytes lie in the data folder under their hash. */
 export type StoredFile = {

@@ -30,7 +30,10 @@ export const roomRules: Readonly<Record<Room, RoomRule>> = {
       'node:crypto',
     ],
   },
-  files: { rooms: ['core'], packages: ['node:fs', 'node:fs/', 'node:crypto', 'sharp'] },
+  files: {
+    rooms: ['core'],
+    packages: ['node:fs', 'node:fs/', 'node:crypto', 'node:stream', 'sharp', 'yazl'],
+  },
   // next/navigation for the one guard that answers “not found” to whoever was not let in.
   access: {
     rooms: ['core', 'store'],
