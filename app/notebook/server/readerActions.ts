@@ -5,7 +5,12 @@ import { z } from 'zod'
 import { readerAddress } from '../../../lib/access/readerAccess.ts'
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
 import { isCalendarDay } from '../../../lib/core/amounts/calendarDay.ts'
-import { makeReaderLink, readerContents, revokeReaderLink } from '../../../lib/store/readerLinks.ts'
+import {
+  makeReaderLink,
+  type ReaderContent,
+  readerContents,
+  revokeReaderLink,
+} from '../../../lib/store/readerLinks.ts'
 import { endOfDay, longestReading } from '../../../lib/words/readerText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import type { Fault, SaveAnswer } from '../../ui/draft/saveAnswer.ts'
@@ -34,7 +39,16 @@ export async function makeReadersLink(
   return { address: readerAddress(token) }
 }
 
-function askedLink(draft: Readonly<Record<string, unknown>>, at: Date) {
+type AskedLink = {
+  readonly label: string
+  readonly content: ReaderContent
+  readonly expiresAt: Date
+}
+
+function askedLink(
+  draft: Readonly<Record<string, unknown>>,
+  at: Date,
+): AskedLink | { readonly faults: Fault[] } {
   const label = typedText(draft.label).replace(/\s+/g, ' ')
   const content = readerContents.find((one) => one === draft.content)
   const day = typeof draft.through === 'string' ? draft.through : ''

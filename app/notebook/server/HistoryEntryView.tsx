@@ -1,0 +1,51 @@
+import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
+import type { HistoryEntry } from '../../../lib/store/historyChain.ts'
+import { momentWords } from '../../../lib/words/day.ts'
+import { happeningWords, shortHash } from '../../../lib/words/happeningText.ts'
+import { householdName } from '../../../lib/words/labels.ts'
+import { HouseholdTag } from '../../ui/HouseholdTag.tsx'
+import { changeWords } from './MarkBox.tsx'
+
+/** One entry of the history: its number, who, when, what was before and after, and its hash. */
+export function HistoryEntryView({
+  entry,
+  notebook,
+  title,
+}: {
+  entry: HistoryEntry
+  notebook: Notebook
+  title: string
+}) {
+  const { household, number, at, kind, hash } = entry
+  const words = kind === 'edit' ? changeWords(entry.before, entry.after) : [happeningWords(entry, title)]
+  return (
+    <li className="history-entry" id={`entry-${number}`}>
+      <p className="history-head">
+        <span className="history-number">{number}</span>
+        <strong>{title}</strong>
+        <HouseholdTag household={household} name={householdName(notebook, household)} />
+        <span className="quiet">{momentWords(at)}</span>
+      </p>
+      {words.length === 1 ? (
+        <p className="message-text">{words[0]}</p>
+      ) : (
+        <ul>
+          {words.map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
+      )}
+      <HashDetails summary={`Hash ${shortHash(hash)}`} hash={hash} />
+    </li>
+  )
+}
+
+/** A hash in short, and whole where it is asked for. */
+export function HashDetails({ summary, hash }: { summary: string; hash: string }) {
+  return (
+    <details className="history-hash">
+      <summary>{summary}</summary>
+      <code>{hash}</code>
+    </details>
+  )
+}

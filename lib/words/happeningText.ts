@@ -1,0 +1,150 @@
+import type { AgreedItem } from '../core/agreement/agreedItems.ts'
+import { capacities } from '../core/agreement/notebook.ts'
+import { changedItemTitle, itemTitle } from './itemWords.ts'
+import { capacityWords } from './labels.ts'
+import { messageKindWords } from './messageText.ts'
+import { readerContentWords, untilWords } from './readerText.ts'
+
+/** An entry of the history as far as it is told in words; `kind` is `edit` or what else happened. */
+export type Happened = {
+  readonly kind: string
+  readonly itemKey: string
+  readonly before: unknown
+  readonly after: unknown
+  readonly detail?: Readonly<Record<string, unknown>>
+}
+
+/** What the history can be narrowed down to. */
+export const historyGroups = {
+  edits: { label: 'Edits', kinds: ['edit'] },
+  marks: { label: 'Marks', kinds: ['mark', 'unmark'] },
+  signing: { label: 'Revisions, signatures and locked copies', kinds: ['freeze', 'sign', 'seal'] },
+  links: { label: 'Links and readers', kinds: ['link', 'reader'] },
+  files: { label: 'Files', kinds: ['file'] },
+  said: { label: 'What was said', kinds: ['message'] },
+} as const satisfies Readonly<Record<string, { readonly label: string; readonly kinds: readonly string[] }>>
+
+export type HistoryGroup = keyof typeof historyGroups
+
+/** What happened, in one sentence, for everything but an edit. `title` is what the item is called. */
+export function happeningWords({ kind, detail = {} }: Happened, title: string): string {
+  const said = (key: string) => textOf(detail[key])
+  switch (kind) {
+    case 'mark':
+      return `Marked ${title} as agreed.`
+    case 'unmark':
+      return `Took the mark off ${title}.`
+    case 'freeze':
+      return `Put revision ${said('revision')} up for signing.`
+    case 'sign':
+      return `Signed revision ${said('revision')} as ${capacityOf(said('capacity'))}: ${said('partyName')}.`
+    case 'seal':
+      return `The locked copy of revision ${said('revision')} was made.`
+    case 'link':
+      return linkWords[said('link')] ?? 'Changed a private link.'
+    case 'reader':
+      return readerWords(detail)
+    case 'file':
+      return fileWords(detail)
+    case 'message':
+      return messageWords(detail)
+    default:
+      return `Something happened that this page has no words for: ${kind}.`
+  }
+}
+
+const linkWords: Readonly<Record<string, string>> = {
+  first: 'Got its first private link.',
+  invitation: 'Made an invitation for the second household.',
+  claimed: 'Claimed the invitation, and got a private link of its own.',
+  replaced: 'Replaced its private link. The one before stopped working.',
+}
+
+function capacityOf(stored: string): string {
+  const known = capacities.find((capacity) => capacity === stored)
+  return known === undefined ? 'a party' : capacityWords[known]
+}
+
+function readerWords(detail: Readonly<Record<string, unknown>>): string {
+  const label = textOf(detail.label)
+  if (detail.reader === 'ended') return `Ended the reader’s link for ${label}.`
+  const content = textOf(detail.content)
+  const shows = Object.hasOwn(readerContentWords, content)
+    ? readerContentWords[content as keyof typeof readerContentWords].name
+    : content
+  const expiresAt = new Date(textOf(detail.expiresAt))
+  const until = Number.isNaN(expiresAt.getTime()) ? '' : ` It works through ${untilWords(expiresAt)}.`
+  return `Made a reader’s link for ${label}. It shows: ${shows.charAt(0).toLowerCase()}${shows.slice(1)}.${until}`
+}
+
+function fileWords(detail: Readonly<Record<string, unknown>>): string {
+  const [name, caption] = [textOf(detail.name), textOf(detail.caption)]
+  if (detail.file === 'taken away') return `Took a file away: ${name}.`
+  return `Added a file: ${name}${caption === '' ? '' : `, “${caption}”`}.`
+}
+
+function messageWords(detail: Readonly<Record<string, unknown>>): string {
+  const kind = textOf(detail.kind)
+  const name = Object.hasOwn(messageKindWords, kind)
+    ? messageKindWords[kind as keyof typeof messageKindWords]
+    : 'Remark'
+  return `${name}: “${textOf(detail.text)}”`
+}
+
+function textOf(value: unknown): string {
+  return typeof value === 'string' || typeof value === 'number' ? String(value) : ''
+}
+
+/** The key of what belongs to no one item. */
+const wholeNotebook = 'notebook'
+
+/**
+ * What each item of a history is called, by key: by its name now, else by the last name that the history knows.
+ *
+ * @param oldestFirst the whole history, so that the name of a removed item is found
+ */
+export function historyTitles(
+  oldestFirst: readonly Happened[],
+  items: readonly AgreedItem[],
+): ReadonlyMap<string, string> {
+  const lastEdit = new Map<string, Happened>()
+  for (const entry of oldestFirst) {
+    if (!lastEdit.has(entry.itemKey) || entry.kind === 'edit') lastEdit.set(entry.itemKey, entry)
+  }
+  return new Map([...lastEdit].map(([key, entry]) => [key, titleOf(key, entry, items)]))
+}
+
+function titleOf(key: string, entry: Happened, items: readonly AgreedItem[]): string {
+  if (key === wholeNotebook) return 'The whole notebook'
+  const now = items.some((item) => item.key === key)
+  if (!now && key.startsWith('decision:') && entry.kind !== 'edit') return decisionTitle(key)
+  return changedItemTitle(entry, items)
+}
+
+/** A decision's key holds the decision itself; its words are there even where no edit that tells them is. */
+function decisionTitle(key: string): string {
+  const text = /"text":("(?:[^"\\]|\\.)*")/.exec(key)?.[1]
+  return itemTitle({ kind: 'decision', key, name: text === undefined ? '' : String(JSON.parse(text)) })
+}
+
+/** "3f9a2c1b…": enough of a hash to compare at a glance; the whole of it stands beside. */
+export function shortHash(hash: string): string {
+  return `${hash.slice(0, 12)}…`
+}
+
+/** Where the history stands now, for the head of its page. */
+export function historyHeadWords(head: { readonly entry: number }): string {
+  return head.entry === 0
+    ? 'Nothing has happened yet.'
+    : `The newest entry is number ${head.entry}. Its number and its hash are printed in every locked copy that is made now.`
+}
+
+/** Whether the history still leads through the entry that a locked copy prints. */
+export function sealedHistoryWords(revision: number, entry: number, leads: boolean): string {
+  return leads
+    ? `The locked copy of revision ${revision} prints entry ${entry}. The history still leads through it.`
+    : `The locked copy of revision ${revision} prints entry ${entry} with another hash. The history up to there is not the one that was locked: something in it was changed, added or left out behind this program’s back.`
+}
+
+export const brokenHistoryAdvice =
+  'Compare with the copies that each household keeps. A locked copy says what was signed, whatever stands here.'
