@@ -3,7 +3,7 @@ import type { PlacedLine } from '../core/boundary/placedLine.ts'
 import { postNumber } from './builtFence.ts'
 import type { DrawingWords } from './drawingWords.ts'
 import type { DrawnMore } from './drawnMore.ts'
-import { type DrawnPart, leastTarget, targetBox } from './drawnPart.ts'
+import { type Box, type DrawnPart, leastTarget, targetBox } from './drawnPart.ts'
 import type { Elevation } from './elevationShapes.ts'
 import { inFloats } from './fenceRuns.ts'
 import type { Frame } from './frame.ts'
@@ -23,26 +23,30 @@ export function namedParts(
 ): readonly DrawnPart[] {
   const box = (left: number, right: number, top: number, bottom: number) =>
     targetBox(left, right, top, bottom, frame.width)
-  const stretch = (from: number, to: number) => [
-    box(frame.toX(from), frame.toX(to), plan.land.top - 18, plan.land.bottom),
-    box(frame.toX(from), frame.toX(to), elevation.top, elevation.bottom),
-  ]
-  const sections = placed.sections.map((section): DrawnPart => {
-    const { from, to } = inFloats(section)
-    return {
-      of: { kind: 'section', index: section.index },
-      name: words.sectionName(section.index),
-      boxes: stretch(from, to),
-    }
-  })
-  const gates = placed.gates.map((gate): DrawnPart => {
-    const { from, to } = inFloats(gate)
-    return {
-      of: { kind: 'gate', index: gate.index },
-      name: words.gateName(gate.index),
-      boxes: stretch(from, to),
-    }
-  })
+  const { bracket, bottom } = plan.land
+  // A section is opened by its bracket too, so that its gates never cover all of it.
+  const sections = uncovered(
+    placed.sections.map((section) => {
+      const { from, to } = inFloats(section)
+      const [left, right] = [frame.toX(from), frame.toX(to)]
+      return {
+        of: { kind: 'section' as const, index: section.index },
+        name: words.sectionName(section.index),
+        boxes: [box(left, right, bracket - 18, bottom), box(left, right, elevation.top, elevation.bottom)],
+      }
+    }),
+  )
+  const gates = uncovered(
+    placed.gates.map((gate) => {
+      const { from, to } = inFloats(gate)
+      const [left, right] = [frame.toX(from), frame.toX(to)]
+      return {
+        of: { kind: 'gate' as const, index: gate.index },
+        name: words.gateName(gate.index),
+        boxes: [box(left, right, bracket + 4, bottom), box(left, right, elevation.top, elevation.bottom)],
+      }
+    }),
+  )
   const stationPlaces = placed.stations.map(({ at }) => frame.toX(inMillimetres(at)))
   const stations = placed.stations.map(({ index }, place): DrawnPart => {
     const x = stationPlaces[place] ?? 0
@@ -74,6 +78,21 @@ function posts(
       name: words.postName(post, postNumber(fence, post.built, section)),
       boxes: isFree(places, place) ? [targetBox(x, x, top, elevation.toY(post.bottom), frame.width)] : [],
     }
+  })
+}
+
+/** Parts whose boxes would lie on those of one before keep their names alone. */
+function uncovered(parts: readonly DrawnPart[]): readonly DrawnPart[] {
+  const taken: Box[] = []
+  return parts.map((part) => {
+    const [box] = part.boxes
+    if (box === undefined) return part
+    const covers = taken.some(
+      (other) => box.x < other.x + other.width - 0.5 && other.x < box.x + box.width - 0.5,
+    )
+    if (covers) return { ...part, boxes: [] }
+    taken.push(box)
+    return part
   })
 }
 

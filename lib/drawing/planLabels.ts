@@ -50,6 +50,7 @@ export function topLabels(placed: PlacedLine, frame: Frame, words: DrawingWords,
   const gateY = (row: number) => bottom - 5 - row * rowHeight
   return {
     bottom,
+    bracket,
     leftOut: keyRows.leftOut + gateRows.leftOut,
     leaders: gateRows.placed.map(
       ({ label, centre, row }): Leader => ({

@@ -25,8 +25,13 @@ const besideSwing = 42
 
 export type Plan = Part & {
   readonly setbacksDrawnWider: number
-  /** Where the land begins and where it ends, and the bottom of the stations' labels. */
-  readonly land: { readonly top: number; readonly bottom: number; readonly labels: number }
+  /** The brackets over the sections, where the land begins and where it ends, and the bottom of the stations' labels. */
+  readonly land: {
+    readonly bracket: number
+    readonly top: number
+    readonly bottom: number
+    readonly labels: number
+  }
   /** Line posts that stand too close to be drawn. */
   readonly tooClose: number
 }
@@ -98,7 +103,7 @@ export function planShapes(
     leftOut:
       labels.leftOut + stations.leftOut + dimensions.leftOut + gates.filter(({ whole }) => !whole).length,
     setbacksDrawnWider: setbackScale.times,
-    land: { top: labels.bottom, bottom: bottomOfLand, labels: stations.bottom },
+    land: { bracket: labels.bracket, top: labels.bottom, bottom: bottomOfLand, labels: stations.bottom },
     tooClose: posts.tooClose,
   }
 }

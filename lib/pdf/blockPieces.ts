@@ -1,7 +1,7 @@
 import type { Drawing } from '../drawing/drawing.ts'
 import type { Block } from '../words/summary/block.ts'
 import { paperScaleWords } from '../words/summary/drawingWords.ts'
-import { drawingPiece } from './drawingPieces.ts'
+import { detailPieces, drawingPiece } from './drawingPieces.ts'
 import type { Faces } from './faces.ts'
 import { box, type Mark, rule } from './mark.ts'
 import { columnHeight, columnWidth, type PageSize } from './pageSize.ts'
@@ -43,6 +43,7 @@ export function blockPieces(block: Block, drawing: Drawing, faces: Faces, page: 
         ...block.notes.flatMap((note) =>
           textPieces(note, styles.body, faces, { width, before: 3, indent: 14, sign: '•' }),
         ),
+        ...detailPieces(drawing, faces, width, columnHeight(page)),
       ]
     case 'signature':
       return signaturePieces(block, faces, width, columnHeight(page))

@@ -16,6 +16,14 @@ export function drawingPiece(drawing: Drawing, faces: Faces, width: number, colu
   }
 }
 
+/** The larger drawings of single items, each sheet a piece, so that a page turns between two of them. */
+export function detailPieces(drawing: Drawing, faces: Faces, width: number, columnHeight: number): Piece[] {
+  return (drawing.details ?? []).map((detail) => ({
+    ...drawingPiece(detail, faces, width, columnHeight),
+    before: 16,
+  }))
+}
+
 function marksOf(shape: Shape, faces: Faces): Mark[] {
   switch (shape.kind) {
     case 'polyline':

@@ -57,6 +57,7 @@ export async function inkSigningPdf({
     height: 1,
     shapes: [],
     notes: [],
+    parts: [],
     scale: { millimetresPerUnit: 0, setbacksDrawnWider: 1, heightsDrawnHigher: 1 },
   }
   const pieces = [

@@ -83,7 +83,11 @@ export function paintMarks(
           y: flip(mark.centre.y),
           size: mark.radius,
           ...(mark.fill && { color: colours[mark.fill] }),
-          ...(mark.stroke && { borderColor: colours[mark.stroke.ink], borderWidth: mark.stroke.width }),
+          ...(mark.stroke && {
+            borderColor: colours[mark.stroke.ink],
+            borderWidth: mark.stroke.width,
+            ...(mark.stroke.dash && { borderDashArray: [...mark.stroke.dash] }),
+          }),
         })
         break
     }

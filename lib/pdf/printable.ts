@@ -79,9 +79,11 @@ function printableBlock(block: Block, { text }: Printer): Block {
   }
 }
 
-export function printableDrawing(drawing: Drawing, { text }: Printer): Drawing {
+export function printableDrawing(drawing: Drawing, print: Printer): Drawing {
+  const { text } = print
   return {
     ...drawing,
+    ...(drawing.details && { details: drawing.details.map((detail) => printableDrawing(detail, print)) }),
     shapes: drawing.shapes.map((shape) =>
       shape.kind === 'text' ? { ...shape, text: text(shape.text) } : shape,
     ),

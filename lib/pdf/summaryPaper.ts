@@ -27,6 +27,7 @@ export function summaryPaper(
     drawing: lineDrawing(notebook, {
       widthUnits: drawingWidth(notebook.units),
       words: drawingWords(notebook),
+      details: true,
     }),
     standing,
     attachments: { agreementText, signatures: signatures.map(withoutIds) },

@@ -44,7 +44,7 @@ export default async function TheLinePage({ params }: { params: Promise<{ notebo
   return (
     <NotebookShell opened={opened} page="">
       <Page title="The line" lead={lineWords(line.start, line.end)}>
-        <LineDrawing notebook={notebook} />
+        <LineDrawing notebook={notebook} home={home} />
         <WholeShare opened={opened} />
         <div className="panel-pair">
           <Panel

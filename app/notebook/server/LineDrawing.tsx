@@ -1,31 +1,78 @@
 import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
+import type { TakeOff } from '../../../lib/core/takeoff/takeOff.ts'
+import { takeOffWhereBuilt } from '../../../lib/drawing/builtFence.ts'
+import { itemDrawing } from '../../../lib/drawing/itemDrawing.ts'
 import { lineDrawing } from '../../../lib/drawing/lineDrawing.ts'
-import { drawingDescription } from '../../../lib/words/summary/drawingDescription.ts'
+import { drawingDescription, itemDescription } from '../../../lib/words/summary/drawingDescription.ts'
 import { drawingWords } from '../../../lib/words/summary/drawingWords.ts'
-import { DrawnShapes } from '../../ui/DrawnShapes.tsx'
+import { DrawingFigure } from './DrawingFigure.tsx'
 
-/** The line to scale, in plan and in elevation, drawn for the width at which it is seen; the same in words beside it. */
-export function LineDrawing({ notebook }: { notebook: Notebook }) {
+/** A drawing's width in its own units: on a phone and on anything wider. The widths in drawing.css go with them. */
+const widths = { narrow: 320, wide: 600 } as const
+
+/**
+ * The line to scale, in plan and in elevation, drawn for the width at which it is seen; the same in words beside it.
+ *
+ * @param home the notebook's own address, where its parts may be opened; without it they only have names
+ * @param takeOff of the same notebook, where the page has it
+ */
+export function LineDrawing({
+  notebook,
+  takeOff,
+  home,
+}: {
+  notebook: Notebook
+  takeOff?: TakeOff | undefined
+  home?: string | undefined
+}) {
   const words = drawingWords(notebook)
+  const found = takeOff ?? takeOffWhereBuilt(notebook)
   const { caption, description, notes } = drawingDescription(notebook)
+  const drawn = (widthUnits: number) =>
+    lineDrawing(notebook, { widthUnits, words, ...(found ? { takeOff: found } : {}) })
   return (
-    <figure className="line-drawing">
-      {(['narrow', 'wide'] as const).map((width) => (
-        <div key={width} className={`line-drawing-${width}`}>
-          <DrawnShapes
-            drawing={lineDrawing(notebook, { widthUnits: width === 'narrow' ? 360 : 900, words })}
-            label={`${caption} ${description}`}
-          />
-        </div>
-      ))}
-      <figcaption>
-        {caption}
-        {notes.map((note) => (
-          <span key={note} className="line-drawing-note">
-            {note}
-          </span>
-        ))}
-      </figcaption>
-    </figure>
+    <DrawingFigure
+      notebook={notebook}
+      label="Drawing of the line"
+      narrow={drawn(widths.narrow)}
+      wide={drawn(widths.wide)}
+      caption={caption}
+      description={description}
+      notes={notes}
+      home={home}
+    />
+  )
+}
+
+/** One section or gate alone, with every dimension; nothing where it has no place on the line yet. */
+export function ItemDrawing({
+  notebook,
+  takeOff,
+  itemId,
+  home,
+}: {
+  notebook: Notebook
+  takeOff?: TakeOff | undefined
+  itemId: string
+  home: string
+}) {
+  const words = drawingWords(notebook)
+  const found = takeOff ?? takeOffWhereBuilt(notebook)
+  const [narrow, wide] = [widths.narrow, widths.wide].map((widthUnits) =>
+    itemDrawing(notebook, found, itemId, { widthUnits, words }),
+  )
+  if (narrow === undefined || wide === undefined) return null
+  const { caption, description } = itemDescription(notebook, itemId)
+  return (
+    <DrawingFigure
+      notebook={notebook}
+      label="Drawing of this part"
+      narrow={narrow}
+      wide={wide}
+      caption={caption}
+      description={description}
+      notes={[]}
+      home={home}
+    />
   )
 }

@@ -3,6 +3,7 @@ import { placedLine } from '../../core/boundary/placedLine.ts'
 import { householdName } from '../labels.ts'
 import type { DrawingBlock } from './block.ts'
 import { drawingNoteText } from './drawingNoteText.ts'
+import { builtDrawingWords } from './drawingPostWords.ts'
 import { capitalised, itemTitle } from './names.ts'
 import { unbroken } from './unbroken.ts'
 
@@ -25,5 +26,24 @@ export function drawingDescription(notebook: Notebook): DrawingBlock {
         ? 'The boundary line, with nothing on it yet.'
         : `The boundary line from above and from the side. ${parts.join(' ')}`,
     notes: placed.notes.map((note) => drawingNoteText(notebook, note)),
+  }
+}
+
+/** One section or gate alone, larger: what its drawing shows, in words. */
+export function itemDescription(
+  notebook: Notebook,
+  itemId: string,
+): { readonly caption: string; readonly description: string } {
+  const section = notebook.sections.findIndex(({ id }) => id === itemId)
+  const gate = notebook.gates.findIndex(({ id }) => id === itemId)
+  const words = builtDrawingWords(notebook)
+  const built = (section >= 0 ? notebook.sections[section] : notebook.gates[gate])?.buildUp !== undefined
+  return {
+    caption: `It is drawn to scale along the line. ${
+      built
+        ? 'Posts, bays and holes are worked out from the build-up, for estimating. This is no design.'
+        : 'Posts, bays and holes are drawn once it has a build-up.'
+    }`,
+    description: `${section >= 0 ? words.sectionName(section) : words.gateName(gate)}, from above and from the side.`,
   }
 }

@@ -19,6 +19,7 @@ import { FindingList } from '../../../server/FindingList.tsx'
 import { findingsHere } from '../../../server/findingField.ts'
 import { itemIdOf } from '../../../server/itemIdOf.ts'
 import { keptFor } from '../../../server/keptBuildUps.ts'
+import { ItemDrawing } from '../../../server/LineDrawing.tsx'
 import { NotebookShell } from '../../../server/NotebookShell.tsx'
 import { openNotebook } from '../../../server/opened.ts'
 import { QuantityTable } from '../../../server/QuantityTable.tsx'
@@ -67,6 +68,7 @@ export default async function BuildUpPage({
         lead="What a unit of it is made of. From this and the dimensions the notebook works out the quantities."
         back={{ href: back, label: itemTitle(item) }}
       >
+        <ItemDrawing notebook={notebook} takeOff={found} itemId={id} home={`/notebook/${notebookId}`} />
         <Panel heading="What it takes">
           <FindingList notebookId={notebookId} notebook={notebook} findings={findings} here={here} />
           {quantities.length === 0 ? (

@@ -17,6 +17,7 @@ import { findingsHere } from '../../../server/findingField.ts'
 import { ItemConversation } from '../../../server/ItemConversation.tsx'
 import { ItemShareView } from '../../../server/ItemShareView.tsx'
 import { itemIdOf } from '../../../server/itemIdOf.ts'
+import { ItemDrawing } from '../../../server/LineDrawing.tsx'
 import { MarkBox } from '../../../server/MarkBox.tsx'
 import { NotebookShell } from '../../../server/NotebookShell.tsx'
 import { openNotebook } from '../../../server/opened.ts'
@@ -55,6 +56,9 @@ export default async function ItemPage({
         <Panel heading="Where this stands">
           <MarkBox opened={opened} standing={standing} back={here} />
         </Panel>
+        {kind === 'common' ? null : (
+          <ItemDrawing notebook={notebook} takeOff={found} itemId={id} home={home} />
+        )}
         {kind === 'common' ? null : (
           <div className="button-row">
             <ButtonLink href={`${home}/build-up/${encodeURIComponent(id)}`}>
