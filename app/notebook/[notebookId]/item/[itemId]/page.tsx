@@ -43,7 +43,8 @@ export default async function ItemPage({
   const uses = notebook.gates.find((gate) => gate.id === id)?.uses
   const home = `/notebook/${notebookId}`
   const here = `${home}/item/${encodeURIComponent(id)}`
-  const found = findingsHere(here, notebookId, notebook, takeOff(notebook).findings)
+  const worked = takeOff(notebook)
+  const found = findingsHere(here, notebookId, notebook, worked.findings)
   return (
     <NotebookShell opened={opened} page="">
       <Page title={itemTitle(standing.item)} lead={kindWords[kind]} back={{ href: home, label: 'The line' }}>
@@ -57,7 +58,7 @@ export default async function ItemPage({
           <MarkBox opened={opened} standing={standing} back={here} />
         </Panel>
         {kind === 'common' ? null : (
-          <ItemDrawing notebook={notebook} takeOff={found} itemId={id} home={home} />
+          <ItemDrawing notebook={notebook} takeOff={worked} itemId={id} home={home} />
         )}
         {kind === 'common' ? null : (
           <div className="button-row">
