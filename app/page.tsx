@@ -40,6 +40,10 @@ export default function FrontPage() {
             Open it as it was given to you. It is the only way into a notebook; there are no accounts here.
           </p>
         </Panel>
+        <Panel heading="You were given a locked copy">
+          <p>Look whether it is still what the two households signed. No link is needed.</p>
+          <ButtonLink href="/check">Check a record</ButtonLink>
+        </Panel>
         <Panel heading="You have a notebook file">
           <p>Start a new notebook from it. Marks, signatures and history do not come with a file.</p>
           <PressForm action={startFromFile} label="Start from this file">

@@ -4,6 +4,7 @@ import {
   contributionKinds,
   evidenceKinds,
   measuredFromKinds,
+  upkeepIntervals,
 } from '../core/agreement/notebook.ts'
 import { percentSum } from '../core/shares/percent.ts'
 import { buildUpSchemas } from './buildUpSchema.ts'
@@ -128,6 +129,7 @@ function buildSchema(currency: string, digits: number, unknownKeys: UnknownKeys)
   })
 
   const takeOff = buildUpSchemas(object)
+  const every = choice(upkeepIntervals)
 
   const party = object({ name: text, capacity: choice(capacities), address: text, parcel: text })
   const household = object({ name: text, parties: list(party) })
@@ -227,6 +229,22 @@ function buildSchema(currency: string, digits: number, unknownKeys: UnknownKeys)
       }),
     ),
     decisions: list(object({ on: date(true), text })),
+    closing: object({
+      on: date(false),
+      asBuilt: list(object({ what: text, measured: text })),
+      upkeep: list(object({ what: text, household: keeper, every })),
+      notes: text,
+    }).optional(),
+    dates: list(
+      object({
+        what: text,
+        on: date(true),
+        household: keeper,
+        every,
+        notes: text,
+        done: yesOrNo(false),
+      }),
+    ),
     buildUps: list(takeOff.savedBuildUp),
     inventory: list(takeOff.inventoryPiece),
   })

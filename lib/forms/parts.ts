@@ -14,6 +14,8 @@ export const wholeParts = [
   'terms',
   'checks',
   'decisions',
+  'closing',
+  'dates',
   'buildUps',
   'inventory',
 ] as const
@@ -26,6 +28,8 @@ const keysOf: Readonly<Record<WholePart, readonly string[]>> = {
   terms: ['terms'],
   checks: ['checks'],
   decisions: ['decisions'],
+  closing: ['closing'],
+  dates: ['dates'],
   buildUps: ['buildUps'],
   inventory: ['inventory'],
 }
@@ -186,6 +190,8 @@ const formatOrder = [
   'terms',
   'checks',
   'decisions',
+  'closing',
+  'dates',
   'buildUps',
   'inventory',
 ]

@@ -12,7 +12,6 @@ export const happenings = [
   'reader',
   'file',
   'message',
-  'close',
 ] as const
 export type Happening = (typeof happenings)[number]
 

@@ -112,12 +112,19 @@ export async function openByReaderLink(opening: {
 }): Promise<ReaderLink | undefined> {
   const { token, what, at } = opening
   if (!looksLikeToken(token)) return undefined
-  return database().write(async (tables) => {
+  const goodLink = async (tables: Tables) => {
     const row = await tables.readerLink.findUnique({ where: { tokenHash: sha256Hex(token) } })
     if (row === null) return undefined
     const link = linkFrom(row)
-    const good = link.revokedAt === undefined && at < link.expiresAt && opening.holds(link.content)
-    if (!good) return undefined
+    return link.revokedAt === undefined && at < link.expiresAt && opening.holds(link.content)
+      ? link
+      : undefined
+  }
+  // Strangers who try tokens must not keep the households from writing, so the door for writing is only for good links.
+  if ((await database().read(goodLink)) === undefined) return undefined
+  return database().write(async (tables) => {
+    const link = await goodLink(tables)
+    if (link === undefined) return undefined
     // On both sides of now: a clock that was set back must not stop the log until it has caught up.
     const [after, before] = [new Date(at.getTime() - oneOpening), new Date(at.getTime() + oneOpening)]
     const same = { readerLinkId: link.id, what, at: { gt: after, lt: before } }

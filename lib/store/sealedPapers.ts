@@ -81,6 +81,11 @@ export async function keepSealedPaper(sealing: {
   })
 }
 
+/** Whether this install has ever made a locked copy: then it had a key. */
+export async function anythingSealed(): Promise<boolean> {
+  return (await database().read((tables) => tables.sealedPaper.count({ take: 1 }))) > 0
+}
+
 /** The revision that a locked copy of these bytes belongs to, for checking a record; undefined where none is kept. */
 export async function revisionSealedAs(
   sha256: string,

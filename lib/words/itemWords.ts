@@ -16,6 +16,8 @@ export function itemTitle(item: Pick<AgreedItem, 'kind' | 'name' | 'key'>): stri
       return 'The caps'
     case 'terms':
       return 'The terms'
+    case 'closing':
+      return 'The closing'
     case 'decision':
       return item.name.trim() === '' ? 'A decision' : `Decision: ${shortened(item.name)}`
     case 'section':
@@ -58,6 +60,7 @@ export function obstacleWords(obstacle: Obstacle, notebook: Notebook): string {
 const unmarkedTitles: Readonly<Record<string, string>> = {
   heading: 'Title, currency and units',
   checks: 'Ask first',
+  dates: 'Dates',
   buildUps: 'Build-ups of your own',
   inventory: 'Pieces at hand',
   contributions: 'Money and hours',

@@ -12,7 +12,19 @@ export type RoomRule = {
   readonly data?: readonly string[]
 }
 
-const libRooms = ['core', 'words', 'forms', 'cutting', 'store', 'files', 'access', 'pdf', 'drawing', 'seal']
+const libRooms = [
+  'core',
+  'words',
+  'forms',
+  'cutting',
+  'store',
+  'files',
+  'access',
+  'pdf',
+  'drawing',
+  'seal',
+  'calendar',
+]
 
 export const roomRules: Readonly<Record<Room, RoomRule>> = {
   // Pure: no clock, no input or output, no framework. The two besides decimal.js are a pure function and a table.
@@ -46,8 +58,17 @@ export const roomRules: Readonly<Record<Room, RoomRule>> = {
   // The seal over a finished PDF, and the reader that checks one; it asks pdf-lib only for the field to sign in.
   seal: {
     rooms: ['core', 'words', 'forms', 'files'],
-    packages: ['pdf-lib', '@signpdf/', 'node-forge', 'node:crypto', 'node:util', 'node:zlib'],
+    packages: [
+      'pdf-lib',
+      '@signpdf/',
+      'node-forge',
+      'node:crypto',
+      'node:timers/promises',
+      'node:util',
+      'node:zlib',
+    ],
   },
+  calendar: { rooms: ['core', 'words'], packages: ['ics'] },
   drawing: { rooms: ['core'], packages: ['d3-'] },
   commands: { rooms: libRooms, packages: ['node:'] },
 }

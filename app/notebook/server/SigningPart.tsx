@@ -1,20 +1,26 @@
+import { sealsOf } from '../../../lib/store/sealedPapers.ts'
 import { momentWords } from '../../../lib/words/day.ts'
 import { householdName } from '../../../lib/words/labels.ts'
+import { sealKeyText } from '../../../lib/words/sealKeyText.ts'
 import { intentSentence } from '../../../lib/words/signingWords.ts'
 import { ButtonLink } from '../../ui/ButtonLink.tsx'
 import { Caution } from '../../ui/Caution.tsx'
 import { HouseholdTag } from '../../ui/HouseholdTag.tsx'
 import { Panel } from '../../ui/Panel.tsx'
 import { SignatureForm } from '../forms/SignatureForm.tsx'
+import { keyTrouble } from './lockedCopy.ts'
 import type { Opened } from './opened.ts'
 import { signForParty } from './signActions.ts'
 import type { FrozenRevision } from './standingRevision.ts'
 
 /** The revision that stands: its hash, who has signed, the forms for this household's parties, and the copies to take. */
-export function SigningPart({ opened, frozen }: { opened: Opened; frozen: FrozenRevision }) {
+export async function SigningPart({ opened, frozen }: { opened: Opened; frozen: FrozenRevision }) {
   const { revision, notebook, signatures, stillToSign } = frozen
   const { notebookId, household } = opened
   const home = `/notebook/${notebookId}`
+  const locked = stillToSign.length === 0
+  const sealed = locked && (await sealsOf(notebookId)).has(revision.id)
+  const trouble = locked && !sealed ? await keyTrouble() : undefined
   const mine = stillToSign.filter((place) => place.household === household)
   return (
     <>
@@ -69,16 +75,22 @@ export function SigningPart({ opened, frozen }: { opened: Opened; frozen: Frozen
       })}
       <Panel heading="Take your copy">
         <p>
-          Keep the summary and the notebook file yourself. The hash in them shows later that nothing was
-          changed; it does not show who signed.
+          {locked
+            ? 'Keep the locked copy and the notebook file yourself, each household its own. The seal on the copy shows later that nothing in it was changed; it does not show who signed.'
+            : 'Keep the summary and the notebook file yourself. The hash in them shows later that nothing was changed; it does not show who signed. The copy is locked once all have signed.'}
         </p>
+        {trouble ? (
+          <Caution title="The locked copy can’t be made yet">
+            <p>All signatures are kept. {sealKeyText(trouble)}</p>
+          </Caution>
+        ) : null}
         <div className="button-row">
           <ButtonLink
             href={`${home}/summary.pdf?revision=${revision.number}`}
             weight={mine.length === 0 ? 'main' : 'plain'}
             download
           >
-            Summary, revision {revision.number} (PDF)
+            {locked ? 'Locked copy' : 'Summary'}, revision {revision.number} (PDF)
           </ButtonLink>
           <ButtonLink href={`${home}/agreement.json?revision=${revision.number}`} download>
             Agreement text (JSON)

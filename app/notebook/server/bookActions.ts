@@ -20,10 +20,15 @@ export async function enterContribution(
   const { household } = await requireHousehold(notebookId)
   const read = readDraft.safeParse(draft)
   if (!read.success) return refusedDraft
-  const answer = await editDocument(notebookId, household, (document) => ({
-    next: addContribution(document, read.data, household),
-    prefix: contributionPath(document),
-  }))
+  const answer = await editDocument(
+    notebookId,
+    household,
+    (document) => ({
+      next: addContribution(document, read.data, household),
+      prefix: contributionPath(document),
+    }),
+    'also while closed',
+  )
   if ('saved' in answer) redirect(`/notebook/${notebookId}/money`)
   return answer
 }
@@ -46,15 +51,20 @@ export async function takeEntryBack(
     return { refused: 'Why: needed, in a few words (at most 500 characters), such as “entered twice”.' }
   const { index, fingerprint, why } = read.data
   const on = new Date().toISOString().slice(0, 10)
-  const answer = await editDocument(notebookId, household, (document) => {
-    const struck = strikeContribution(
-      document,
-      index,
-      { on, by: household, why },
-      (entry) => fingerprintOf(entry) === fingerprint,
-    )
-    return struck === undefined ? { gone: true, message: '' } : { next: struck }
-  })
+  const answer = await editDocument(
+    notebookId,
+    household,
+    (document) => {
+      const struck = strikeContribution(
+        document,
+        index,
+        { on, by: household, why },
+        (entry) => fingerprintOf(entry) === fingerprint,
+      )
+      return struck === undefined ? { gone: true, message: '' } : { next: struck }
+    },
+    'also while closed',
+  )
   if ('saved' in answer) redirect(`/notebook/${notebookId}/money`)
   return {
     refused:

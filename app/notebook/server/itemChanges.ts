@@ -6,7 +6,7 @@ import type { ItemChange } from '../../../lib/store/notebooks.ts'
 
 /**
  * What an edit did, for the record: to the items that both households mark, and to what nobody marks, the heading, the
- * checks, the build-ups and pieces that a household keeps and, where it was not merely kept up, the book.
+ * checks, the dates, the build-ups and pieces that a household keeps and, where it was not merely kept up, the book.
  * `renamed` leads from new item keys to old ones.
  */
 export function itemChanges(
@@ -34,7 +34,7 @@ export function itemChanges(
 
 function unmarkedChanges(before: NotebookDocument, after: NotebookDocument): ItemChange[] {
   const [was, is] = [unmarked(before), unmarked(after)]
-  return (['heading', 'checks', 'buildUps', 'inventory'] as const)
+  return (['heading', 'checks', 'dates', 'buildUps', 'inventory'] as const)
     .filter((key) => canonicalText(was[key]) !== canonicalText(is[key]))
     .map((key) => ({ itemKey: key, before: was[key], after: is[key] }))
 }
@@ -44,6 +44,7 @@ function unmarked(document: NotebookDocument) {
   return {
     heading,
     checks: document.checks ?? [],
+    dates: document.dates ?? [],
     buildUps: document.buildUps ?? [],
     inventory: document.inventory ?? [],
   }

@@ -11,6 +11,7 @@ import { differences } from '../../../lib/words/differences.ts'
 import { faultText } from '../../../lib/words/faultText.ts'
 import { householdName } from '../../../lib/words/labels.ts'
 import type { Fault as FieldFault, SaveAnswer } from '../../ui/draft/saveAnswer.ts'
+import { closedByNumber, closedWords } from './closed.ts'
 import { isOfPart, itemChanges, renamedDecisions } from './itemChanges.ts'
 import { keptBuildUps, nameFaults } from './keptBuildUps.ts'
 import { readDraft, refusedDraft } from './readDraft.ts'
@@ -97,13 +98,17 @@ async function edit(
 
 /**
  * Edits the whole document in one transaction. Faults of the file refuse the edit; shares that cannot be worked out yet
- * do not, they stay open matters. Changed items lose both marks.
+ * do not, they stay open matters. Changed items lose both marks. A closed notebook refuses it, but for the books and for
+ * opening it again.
  */
 export async function editDocument(
   notebookId: string,
   household: Household,
   change: (document: NotebookDocument) => Edited,
+  when: 'while open' | 'also while closed' = 'while open',
 ): Promise<SaveAnswer> {
+  const closed = when === 'while open' ? await closedByNumber(notebookId) : undefined
+  if (closed !== undefined) return { faults: [{ path: '', message: closedWords(closed) }] }
   return editNotebook<SaveAnswer>({
     id: notebookId,
     household,

@@ -7,8 +7,10 @@ import { agreementText } from '../../../lib/core/agreement/canonicalText.ts'
 import { obstaclesToSigning } from '../../../lib/core/agreement/readiness.ts'
 import { signingParties } from '../../../lib/core/agreement/revision.ts'
 import { assert } from '../../../lib/core/assert.ts'
+import type { Household } from '../../../lib/core/people/household.ts'
 import { readNotebook, unknownKeys } from '../../../lib/forms/readNotebook.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
+import { findNotebook } from '../../../lib/store/notebooks.ts'
 import {
   freezeRevision,
   revisionsOf,
@@ -22,6 +24,8 @@ import { intentSentence, sameName } from '../../../lib/words/signingWords.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import type { SaveAnswer } from '../../ui/draft/saveAnswer.ts'
 import { strokesOf } from '../../ui/draft/strokePath.ts'
+import { lockedCopy } from './lockedCopy.ts'
+import { frozenRevisions } from './standingRevision.ts'
 
 /** Freezes the notebook as the next revision, if nothing stands in the way. Looked at again inside the transaction. */
 export async function putUpForSigning(
@@ -132,7 +136,30 @@ export async function signForParty(
     at: new Date(),
   })
   if (outcome !== 'signed') return refuse('', refusals[outcome])
+  await lockIfSignedByAll(notebookId, household, revisionId)
   redirect(`/notebook/${notebookId}/sign`)
+}
+
+/**
+ * Makes the locked copy once the last party has signed. The signature is on disk already and stays whatever becomes of
+ * the copy: the page then says what is wrong with it, and asking for the copy makes it later.
+ */
+async function lockIfSignedByAll(
+  notebookId: string,
+  household: Household,
+  revisionId: string,
+): Promise<void> {
+  const stored = await findNotebook(notebookId)
+  const current = stored ? readNotebook(stored.document) : undefined
+  if (!current?.ok) return
+  const all = await frozenRevisions(notebookId, current.value.notebook)
+  const frozen = all.find(({ revision }) => revision.id === revisionId)
+  if (frozen === undefined || frozen.stillToSign.length > 0) return
+  try {
+    await lockedCopy({ notebookId, household, frozen, all })
+  } catch (error) {
+    console.error('The locked copy could not be made; it is made when it is next asked for.', error)
+  }
 }
 
 function refuse(path: string, message: string): SaveAnswer {

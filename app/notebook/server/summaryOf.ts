@@ -2,34 +2,39 @@ import { agreementText } from '../../../lib/core/agreement/canonicalText.ts'
 import { statementOf } from '../../../lib/core/shares/statement.ts'
 import { sha256Hex } from '../../../lib/store/sha256.ts'
 import type { SummaryInput } from '../../../lib/words/summary/summaryInput.ts'
+import { amendmentOf } from './amendment.ts'
 import type { Opened } from './opened.ts'
 import type { FrozenRevision } from './standingRevision.ts'
 
 /** The summary of the notebook as it stands, a draft. */
-export function draftSummary(opened: Opened): SummaryInput {
+export function draftSummary(
+  opened: Pick<Opened, 'document' | 'notebook' | 'statement' | 'revisions'>,
+): SummaryInput {
+  const amends = amendmentOf(opened.document, opened.revisions)
   return {
     notebook: opened.notebook,
     statement: opened.statement,
     standing: { kind: 'draft', sha256: sha256Hex(agreementText(opened.document)) },
     signatures: [],
     booksAsOf: today(),
+    ...(amends ? { amends } : {}),
   }
 }
 
-/** The summary of a frozen revision, with the books as they are now. */
-export function revisionSummary({
-  revision,
-  notebook,
-  signatures,
-  stillToSign,
-}: FrozenRevision): SummaryInput {
+/** The summary of a frozen revision, one of `all` its notebook's, with the books as they are now. */
+export function revisionSummary(
+  { revision, notebook, signatures, stillToSign }: FrozenRevision,
+  all: readonly FrozenRevision[],
+): SummaryInput {
   const { number, sha256, frozenAt } = revision
+  const amends = amendmentOf(JSON.parse(revision.canonicalText), all, number)
   return {
     notebook,
     statement: statementOf(notebook),
     standing: { kind: stillToSign.length === 0 ? 'signed' : 'up for signing', number, sha256, frozenAt },
     signatures,
     booksAsOf: today(),
+    ...(amends ? { amends } : {}),
   }
 }
 

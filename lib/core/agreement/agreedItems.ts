@@ -3,9 +3,9 @@ import type { ItemKind } from './notebook.ts'
 
 /** What the households agree on, item by item. */
 export type AgreedItem = {
-  /** Stable name of the item inside its notebook: `line`, `parties`, `caps`, `terms`, `item:s1`, `decision:…`. */
+  /** Stable name of the item inside its notebook: `line`, `parties`, `caps`, `terms`, `item:s1`, `decision:…`, `closing`. */
   readonly key: string
-  readonly kind: 'parties' | 'line' | 'caps' | 'terms' | 'decision' | ItemKind
+  readonly kind: 'parties' | 'line' | 'caps' | 'terms' | 'decision' | 'closing' | ItemKind
   /** Where it stands in the file: `sections[0]`; a list or an object of its own otherwise. */
   readonly path: string
   /** Name as typed; empty where it has none. */
@@ -46,6 +46,9 @@ export function agreedItems(document: Document): readonly AgreedItem[] {
       name: typeof decision.text === 'string' ? decision.text : '',
       inputs: decision,
     })),
+    ...(document.closing === undefined || document.closing === null
+      ? []
+      : [{ key: 'closing', kind: 'closing' as const, path: 'closing', name: '', inputs: document.closing }]),
   ]
 }
 

@@ -32,6 +32,10 @@ export type Notebook = {
   readonly terms: readonly Term[]
   readonly checks: readonly Check[]
   readonly decisions: readonly Decision[]
+  /** Said when the fence stands and both close the notebook. */
+  readonly closing?: Closing
+  /** What is due or runs out on a day, and whose it is to see to. */
+  readonly dates: readonly DatedDuty[]
   /** Build-ups that a household keeps for the next section or gate. */
   readonly buildUps: readonly SavedBuildUp[]
   /** Pieces at hand, measured. */
@@ -225,3 +229,31 @@ export type Check = {
 }
 
 export type Decision = { readonly on: string; readonly text: string }
+
+/** How the notebook ends: how the fence came out, and who keeps it up. The figures come from the statement and the books. */
+export type Closing = {
+  /** The day on which the fence stood as it is to stay. */
+  readonly on: string
+  readonly asBuilt: readonly { readonly what: string; readonly measured: string }[]
+  readonly upkeep: readonly UpkeepDuty[]
+  readonly notes: string
+}
+
+export const upkeepIntervals = ['month', 'quarter', 'year', '2 years', '5 years'] as const
+export type UpkeepDuty = {
+  readonly what: string
+  readonly household: Keeper
+  /** How often. Empty: when it is needed. */
+  readonly every: (typeof upkeepIntervals)[number] | ''
+}
+
+/** Utility marks run out, an inspection is due, a screen comes down. */
+export type DatedDuty = {
+  readonly what: string
+  readonly on: string
+  readonly household: Keeper
+  /** Comes round again. Empty: once. */
+  readonly every: (typeof upkeepIntervals)[number] | ''
+  readonly notes: string
+  readonly done: boolean
+}

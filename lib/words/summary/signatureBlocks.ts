@@ -7,7 +7,7 @@ import { householdStart } from './names.ts'
 import type { SummaryInput } from './summaryInput.ts'
 
 /** A place for every party's signature, with what it signed and when. */
-export function signatureBlocks({ notebook, standing, signatures }: SummaryInput): Block[] {
+export function signatureBlocks({ notebook, standing, signatures, history }: SummaryInput): Block[] {
   const places = signingParties(notebook)
   const lead =
     standing.kind === 'draft'
@@ -26,6 +26,14 @@ export function signatureBlocks({ notebook, standing, signatures }: SummaryInput
         state: stateOf(place, signatures, standing.sha256),
       }),
     ),
+    ...(history === undefined
+      ? []
+      : [
+          {
+            kind: 'paragraph' as const,
+            text: `This copy is locked: a seal over the whole file shows whether anything in it was changed since. When it was locked, the newest entry in the history of the notebook was number ${history.entry}. The hash of that entry is ${history.hash}.`,
+          },
+        ]),
   ]
 }
 

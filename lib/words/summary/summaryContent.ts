@@ -1,11 +1,14 @@
 import type { Notebook } from '../../core/agreement/notebook.ts'
 import { type TakeOff, takeOff } from '../../core/takeoff/takeOff.ts'
 import { agreedTextBlocks } from './agreedTextBlocks.ts'
+import { amendmentBlocks } from './amendmentBlocks.ts'
 import type { Block } from './block.ts'
 import { booksBlocks } from './booksBlocks.ts'
 import { buildBlocks } from './buildBlocks.ts'
 import { cautionBlocks } from './cautionBlocks.ts'
+import { closingBlocks } from './closingBlocks.ts'
 import { costBlocks } from './costBlocks.ts'
+import { datesBlocks } from './datesBlocks.ts'
 import { lineBlocks } from './lineBlocks.ts'
 import { madeOfBlocks } from './madeOfBlocks.ts'
 import { openingBlocks } from './openingBlocks.ts'
@@ -22,6 +25,8 @@ export function summaryContent(input: SummaryInput): Block[] {
   const found = takenOff(input.notebook)
   return [
     ...openingBlocks(input),
+    ...amendmentBlocks(input),
+    ...closingBlocks(input),
     ...lineBlocks(input.notebook),
     ...buildBlocks(input.notebook),
     ...placeBlocks(input.notebook, found),
@@ -30,6 +35,7 @@ export function summaryContent(input: SummaryInput): Block[] {
     ...shareBlocks(input),
     ...booksBlocks(input),
     ...agreedTextBlocks(input.notebook),
+    ...datesBlocks(input.notebook),
     ...cautionBlocks(input.notebook),
     ...signatureBlocks(input),
   ]

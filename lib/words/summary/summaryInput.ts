@@ -22,4 +22,14 @@ export type SummaryInput = {
   readonly signatures: readonly Signature[]
   /** ISO 8601 day on which the books were read; without it no day is named. */
   readonly booksAsOf?: string
+  /** What the paper amends: the newest revision that all had signed before, and what differs from it. */
+  readonly amends?: Amendment
+  /** Where the notebook's history stood when the paper was locked. */
+  readonly history?: { readonly entry: number; readonly hash: string }
+}
+
+export type Amendment = {
+  readonly number: number
+  /** Each item that differs, with a sentence for each difference. */
+  readonly changes: readonly { readonly title: string; readonly lines: readonly string[] }[]
 }

@@ -2,7 +2,7 @@
 -- triggers stay; the CHECKs; and the triggers at the end.
 
 -- The log tells more than edits now.
-ALTER TABLE "Change" ADD COLUMN "kind" TEXT NOT NULL DEFAULT 'edit' CHECK ("kind" IN ('edit', 'mark', 'unmark', 'freeze', 'sign', 'seal', 'link', 'reader', 'file', 'message', 'close'));
+ALTER TABLE "Change" ADD COLUMN "kind" TEXT NOT NULL DEFAULT 'edit' CHECK ("kind" IN ('edit', 'mark', 'unmark', 'freeze', 'sign', 'seal', 'link', 'reader', 'file', 'message'));
 ALTER TABLE "Change" ADD COLUMN "detail" TEXT;
 
 -- CreateTable

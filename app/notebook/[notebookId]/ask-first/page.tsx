@@ -1,3 +1,4 @@
+import Link from 'next/link'
 import { readPart } from '../../../../lib/forms/parts.ts'
 import { fingerprintOf } from '../../../../lib/store/fingerprint.ts'
 import { shareNames } from '../../../../lib/words/shareText.ts'
@@ -29,6 +30,13 @@ export default async function AskFirstPage({ params }: { params: Promise<{ noteb
             livestock needs a licensed designer.
           </p>
         </Caution>
+        <p>
+          What is due on a day, or runs out on one, stands under{' '}
+          <Link href={`/notebook/${notebookId}/dates`} prefetch={false}>
+            Dates
+          </Link>
+          .
+        </p>
         <ChecksForm
           initial={draft}
           base={fingerprintOf(draft)}

@@ -13,7 +13,7 @@ export async function GET(
 ): Promise<Response> {
   const opened = await openNotebook((await params).notebookId)
   const frozen = askedRevision(opened, request) ?? notFound()
-  const { notebook, standing } = revisionSummary(frozen)
+  const { notebook, standing } = revisionSummary(frozen, opened.revisions)
   if (standing.kind === 'draft') notFound()
   const pdf = await inkSigningPdf({
     notebook,

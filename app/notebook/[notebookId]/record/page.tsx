@@ -1,11 +1,18 @@
+import { type SealedPaper, sealsOf } from '../../../../lib/store/sealedPapers.ts'
 import { momentWords } from '../../../../lib/words/day.ts'
 import { ButtonLink } from '../../../ui/ButtonLink.tsx'
 import { PressForm } from '../../../ui/draft/PressForm.tsx'
 import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
+import { AmendmentView } from '../../server/AmendmentView.tsx'
+import { amendmentOf } from '../../server/amendment.ts'
 import { replaceByFile } from '../../server/fileActions.ts'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { openNotebook } from '../../server/opened.ts'
+import { ReadersLink } from '../../server/ReadersLink.tsx'
+import { RecordFiles } from '../../server/RecordFiles.tsx'
+
+type Seal = Pick<SealedPaper, 'sha256' | 'sealedAt'>
 
 export const metadata = { title: 'Record' }
 
@@ -13,6 +20,8 @@ export default async function RecordPage({ params }: { params: Promise<{ noteboo
   const { notebookId } = await params
   const opened = await openNotebook(notebookId)
   const revisions = opened.revisions
+  const seals = await sealsOf(notebookId)
+  const amends = amendmentOf(opened.document, revisions)
   const home = `/notebook/${notebookId}`
   return (
     <NotebookShell opened={opened} page="record">
@@ -26,6 +35,7 @@ export default async function RecordPage({ params }: { params: Promise<{ noteboo
               Notebook file (JSON)
             </ButtonLink>
             <ButtonLink href={`${home}/changes`}>Changes</ButtonLink>
+            <ButtonLink href={`${home}/closing`}>Closing</ButtonLink>
             <ButtonLink href={`${home}/links`}>Links</ButtonLink>
           </div>
           {opened.unknownKeys.length > 0 ? (
@@ -56,11 +66,12 @@ export default async function RecordPage({ params }: { params: Promise<{ noteboo
                 {outdated ? ' A newer revision stands in its place.' : ''}
               </p>
               <p className="hash">
-                SHA-256 <code>{revision.sha256}</code>
+                SHA-256 of the agreement <code>{revision.sha256}</code>
               </p>
+              <SealWords seal={seals.get(revision.id)} signed={stillToSign.length === 0} />
               <div className="button-row">
                 <ButtonLink href={`${home}/summary.pdf?revision=${revision.number}`} download>
-                  Summary (PDF)
+                  {stillToSign.length === 0 ? 'Locked copy (PDF)' : 'Summary (PDF)'}
                 </ButtonLink>
                 <ButtonLink href={`${home}/agreement.json?revision=${revision.number}`} download>
                   Agreement (JSON)
@@ -68,6 +79,21 @@ export default async function RecordPage({ params }: { params: Promise<{ noteboo
               </div>
             </Panel>
           ))}
+        </Panel>
+        {amends && amends.changes.length > 0 ? (
+          <AmendmentView
+            amends={amends}
+            heading={`Changed in the draft since revision ${amends.number} was signed`}
+          />
+        ) : null}
+        <RecordFiles notebookId={notebookId} />
+        <ReadersLink notebookId={notebookId} />
+        <Panel heading="Check a record">
+          <p>
+            Anyone can check a locked copy, without a link: whether the seal holds, and whether what is inside
+            agrees with what is printed.
+          </p>
+          <ButtonLink href="/check">Check a record</ButtonLink>
         </Panel>
         <Panel heading="Put a notebook file in its place">
           <p>
@@ -90,5 +116,15 @@ export default async function RecordPage({ params }: { params: Promise<{ noteboo
         </Panel>
       </Page>
     </NotebookShell>
+  )
+}
+
+function SealWords({ seal, signed }: { seal: Seal | undefined; signed: boolean }) {
+  if (!signed) return <p>It is locked once all have signed.</p>
+  if (!seal) return <p>The locked copy is made when you first ask for it.</p>
+  return (
+    <p className="hash">
+      Locked {momentWords(seal.sealedAt)}. SHA-256 of the locked copy <code>{seal.sha256}</code>
+    </p>
   )
 }

@@ -2,6 +2,8 @@ import { summaryContent } from '../../../../lib/words/summary/summaryContent.ts'
 import { ButtonLink } from '../../../ui/ButtonLink.tsx'
 import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
+import { AmendmentView } from '../../server/AmendmentView.tsx'
+import { amendmentOf } from '../../server/amendment.ts'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { openNotebook } from '../../server/opened.ts'
 import { PutUpPart } from '../../server/PutUpPart.tsx'
@@ -18,7 +20,13 @@ export default async function SignPage({ params }: { params: Promise<{ notebookI
   const [newest] = opened.revisions
   const differs = newest === undefined || draftDiffers(opened, newest)
   const home = `/notebook/${notebookId}`
-  const summary = newest ? revisionSummary(newest) : draftSummary(opened)
+  // What is to be signed next: the draft where it differs, else the revision that is up for signing.
+  const amends = differs
+    ? amendmentOf(opened.document, opened.revisions)
+    : newest && newest.stillToSign.length > 0
+      ? amendmentOf(JSON.parse(newest.revision.canonicalText), opened.revisions, newest.revision.number)
+      : undefined
+  const summary = newest ? revisionSummary(newest, opened.revisions) : draftSummary(opened)
   return (
     <NotebookShell opened={opened} page="sign">
       <Page
@@ -34,6 +42,12 @@ export default async function SignPage({ params }: { params: Promise<{ notebookI
           <Panel heading="The notebook has changed since">
             <p>What was changed belongs to the next revision. The one that stands is not touched by it.</p>
           </Panel>
+        ) : null}
+        {amends ? (
+          <AmendmentView
+            amends={amends}
+            heading={`What the amendment changes in revision ${amends.number}`}
+          />
         ) : null}
         {differs ? <PutUpPart opened={opened} number={(newest?.revision.number ?? 0) + 1} /> : null}
         <Panel

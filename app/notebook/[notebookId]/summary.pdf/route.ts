@@ -1,26 +1,47 @@
 import { agreementText } from '../../../../lib/core/agreement/canonicalText.ts'
 import { printFonts } from '../../../../lib/files/printFonts.ts'
 import { summaryPaper } from '../../../../lib/pdf/summaryPaper.ts'
+import { sealKeyText } from '../../../../lib/words/sealKeyText.ts'
 import { askedRevision } from '../../server/askedRevision.ts'
 import { download, fileName } from '../../server/download.ts'
-import { openNotebook } from '../../server/opened.ts'
+import { lockedCopy } from '../../server/lockedCopy.ts'
+import { type Opened, openNotebook } from '../../server/opened.ts'
+import type { FrozenRevision } from '../../server/standingRevision.ts'
 import { draftSummary, paperDate, revisionSummary } from '../../server/summaryOf.ts'
 
-/** The summary: of the revision that is asked for, or of the notebook as it stands, marked as a draft. */
+/**
+ * The summary: of the notebook as it stands, marked as a draft; of a revision that not all have signed, as it is; of one
+ * that all have signed, the locked copy, always the same bytes.
+ */
 export async function GET(
   request: Request,
   { params }: { params: Promise<{ notebookId: string }> },
 ): Promise<Response> {
   const opened = await openNotebook((await params).notebookId)
   const frozen = askedRevision(opened, request)
-  const pdf = frozen
-    ? await summaryPaper(
-        revisionSummary(frozen),
-        frozen.revision.canonicalText,
-        printFonts(),
-        paperDate(frozen),
-      )
-    : await summaryPaper(draftSummary(opened), agreementText(opened.document), printFonts())
-  const ending = frozen ? `-revision-${frozen.revision.number}.pdf` : '-draft.pdf'
+  if (frozen === undefined) {
+    const pdf = await summaryPaper(draftSummary(opened), agreementText(opened.document), printFonts())
+    return pdfFile(pdf, opened, '-draft.pdf')
+  }
+  const number = frozen.revision.number
+  if (frozen.stillToSign.length === 0) return lockedFile(opened, frozen)
+  const summary = revisionSummary(frozen, opened.revisions)
+  const pdf = await summaryPaper(summary, frozen.revision.canonicalText, printFonts(), paperDate(frozen))
+  return pdfFile(pdf, opened, `-revision-${number}.pdf`)
+}
+
+async function lockedFile(opened: Opened, frozen: FrozenRevision): Promise<Response> {
+  const { notebookId, household, revisions } = opened
+  const copy = await lockedCopy({ notebookId, household, frozen, all: revisions })
+  if (copy.kind === 'locked')
+    return pdfFile(copy.paper.bytes, opened, `-revision-${frozen.revision.number}-locked.pdf`)
+  const text = `The locked copy can't be made yet. All signatures are kept.\n\n${sealKeyText(copy.fault)}\n`
+  return new Response(text, {
+    status: 503,
+    headers: { 'Content-Type': 'text/plain; charset=utf-8', 'Cache-Control': 'private, no-store' },
+  })
+}
+
+function pdfFile(pdf: Uint8Array, opened: Opened, ending: string): Response {
   return download(pdf, fileName(opened.notebook.title, ending), 'application/pdf')
 }

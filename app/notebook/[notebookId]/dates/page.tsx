@@ -1,0 +1,48 @@
+import { readPart } from '../../../../lib/forms/parts.ts'
+import { fingerprintOf } from '../../../../lib/store/fingerprint.ts'
+import { shareNames } from '../../../../lib/words/shareText.ts'
+import { ButtonLink } from '../../../ui/ButtonLink.tsx'
+import { Page } from '../../../ui/Page.tsx'
+import { Panel } from '../../../ui/Panel.tsx'
+import { DatesForm } from '../../forms/DatesForm.tsx'
+import { saveNotebookPart } from '../../server/actions.ts'
+import { NotebookShell } from '../../server/NotebookShell.tsx'
+import { openNotebook } from '../../server/opened.ts'
+
+export const metadata = { title: 'Dates' }
+
+export default async function DatesPage({ params }: { params: Promise<{ notebookId: string }> }) {
+  const { notebookId } = await params
+  const opened = await openNotebook(notebookId)
+  const part = { part: 'dates' } as const
+  const draft = readPart(opened.document, part) ?? {}
+  const home = `/notebook/${notebookId}`
+  const withDay = opened.notebook.dates.filter(({ on }) => on !== '').length
+  return (
+    <NotebookShell opened={opened} page="ask-first">
+      <Page
+        title="Dates"
+        lead="What is due or runs out, and whose it is to see to: marks of buried services, an inspection, notice periods, yearly upkeep, a screen that comes down."
+        back={{ href: `${home}/ask-first`, label: 'Ask first' }}
+      >
+        {withDay > 0 ? (
+          <Panel heading="In your own calendar">
+            <p>
+              A calendar file with every date that has a day. Take it again after a change: the same date
+              takes the place of the old one.
+            </p>
+            <ButtonLink href={`${home}/dates.ics`} download>
+              Calendar file (ICS)
+            </ButtonLink>
+          </Panel>
+        ) : null}
+        <DatesForm
+          initial={draft}
+          base={fingerprintOf(draft)}
+          save={saveNotebookPart.bind(null, notebookId, part)}
+          names={shareNames(opened.notebook)}
+        />
+      </Page>
+    </NotebookShell>
+  )
+}

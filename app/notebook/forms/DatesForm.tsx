@@ -1,0 +1,60 @@
+'use client'
+
+import { ChoiceField } from '../../ui/draft/ChoiceField.tsx'
+import { DateField } from '../../ui/draft/DateField.tsx'
+import { FieldLine } from '../../ui/draft/FieldLine.tsx'
+import { RowsField } from '../../ui/draft/RowsField.tsx'
+import { TextField } from '../../ui/draft/TextField.tsx'
+import { TickField } from '../../ui/draft/TickField.tsx'
+import type { SaveAction } from '../../ui/draft/useSaving.ts'
+import { intervalChoices } from './ClosingForm.tsx'
+import { NotebookForm } from './NotebookForm.tsx'
+import { type FormNames, keeperChoices } from './partWords.ts'
+
+/** What is due or runs out on a day, and whose it is to see to. */
+export function DatesForm({
+  initial,
+  base,
+  save,
+  names,
+}: {
+  initial: object
+  base: string
+  save: SaveAction
+  names: FormNames
+}) {
+  return (
+    <NotebookForm initial={initial} base={base} save={save} saveLabel="Save the dates">
+      <RowsField
+        path="dates"
+        label="Dates"
+        rowLabel={(row) => String((row as { what?: unknown } | null)?.what ?? '')}
+        empty={{ what: '', on: '', household: '', every: '', notes: '' }}
+        addLabel="Add a date"
+      >
+        {(row) => (
+          <>
+            <TextField path={`${row}.what`} label="What is due or runs out" />
+            <FieldLine>
+              <DateField path={`${row}.on`} label="On" />
+              <ChoiceField
+                path={`${row}.household`}
+                label="Who sees to it"
+                optionalLabel="Not said yet"
+                options={keeperChoices(names)}
+              />
+              <ChoiceField
+                path={`${row}.every`}
+                label="Comes round"
+                optionalLabel="Once"
+                options={intervalChoices}
+              />
+            </FieldLine>
+            <TextField path={`${row}.notes`} label="Notes" hint="Who said so, and where it is written." />
+            <TickField path={`${row}.done`} label="Done" />
+          </>
+        )}
+      </RowsField>
+    </NotebookForm>
+  )
+}
