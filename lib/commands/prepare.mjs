@@ -111,6 +111,21 @@ export async function prepareDatabase(dataFolder) {
 }
 
 /**
+ * Makes the install's own seal where it is missing, and shows what is wrong with it where something is. Never stops the
+ * start: without a seal only the locking of records waits.
+ *
+ * @param {string} dataFolder absolute path
+ */
+export async function prepareSeal(dataFolder) {
+  const { output } = await runOwned(
+    projectFolder,
+    ['--import', 'tsx', inProject('lib/commands/makeSeal.ts')],
+    { env: stepEnvironment({ MEARING_DATA: dataFolder }), quiet: true },
+  )
+  if (output.trim() !== '') console.log(output.trim())
+}
+
+/**
  * Builds the pages, where their sources changed since the last time.
  *
  * @throws {Refusal} where the build fails

@@ -10,6 +10,7 @@ import {
   inProject,
   installMissing,
   prepareDatabase,
+  prepareSeal,
   projectFolder,
   stepEnvironment,
 } from './prepare.mjs'
@@ -38,6 +39,7 @@ await runCommand(async () => {
   await generateClient()
   await buildWhenChanged()
   await prepareDatabase(dataFolder)
+  await prepareSeal(dataFolder)
 
   // Without a host Next listens on all interfaces.
   const server = startOwned(
