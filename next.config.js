@@ -28,11 +28,21 @@ const securityHeaders = [
   { key: 'X-Robots-Tag', value: 'noindex, nofollow' },
 ]
 
+// The address of a reader's page is all that its reader needs, so it goes nowhere, not even within the install, and is kept by
+// no cache. These pages have no form that a missing origin could break.
+const readerHeaders = [
+  { key: 'Referrer-Policy', value: 'no-referrer' },
+  { key: 'Cache-Control', value: 'private, no-store' },
+]
+
 /** @type {import('next').NextConfig} */
 const config = {
   poweredByHeader: false,
   reactStrictMode: true,
-  headers: async () => [{ source: '/:path*', headers: securityHeaders }],
+  headers: async () => [
+    { source: '/:path*', headers: securityHeaders },
+    { source: '/read/:path*', headers: readerHeaders },
+  ],
   // Browsers ask for it whatever the page names as its icon.
   rewrites: async () => [{ source: '/favicon.ico', destination: '/icon.svg' }],
   experimental: { serverActions: { bodySizeLimit: '25mb' } },

@@ -8,12 +8,15 @@ import {
   aHeading,
   aNewSection,
   changedFile,
+  endingForm,
   formOf,
   formWithFile,
   markForm,
   openedPart,
+  readersLink,
   signingPlace,
   takeBackForm,
+  tomorrow,
 } from './givenForms.ts'
 import { type Outcome, outcomeOf } from './outcome.ts'
 import { type AnyFunction, everyAction, serverActionFiles } from './serverFiles.ts'
@@ -55,6 +58,9 @@ const putUp = async (there: World) => {
     await outcomeOf(() => putUpForSigning(id, {}, new FormData()))
   }
 }
+const linkedForReading = async ({ notebook, waiting }: World) => {
+  for (const { id } of [notebook, waiting]) await readersLink(id)
+}
 const signer = { a: 'Marnie Oakshott', b: 'Ines Vandermolen' }
 
 const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
@@ -84,13 +90,13 @@ const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
   'app/notebook/server/actions.ts#agreeToItem': {
     sends: async (id) => [{}, await markForm(id, 'line')],
     ...bothTo('/line'),
-    changes: ['Mark'],
+    changes: ['Change', 'Mark'],
   },
   'app/notebook/server/actions.ts#takeAgreementBack': {
     before: markedEverywhere,
     sends: async (id) => [{}, await markForm(id, 'line')],
     ...bothTo('/line'),
-    changes: ['Mark'],
+    changes: ['Change', 'Mark'],
   },
   'app/notebook/server/bookActions.ts#enterContribution': {
     sends: () => ['new', { household: 'b', kind: 'cash', amount: '12.50', date: '2027-04-01' }],
@@ -128,7 +134,7 @@ const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
   'app/notebook/server/linkActions.ts#replaceOwnLink': {
     sends: press,
     ...bothTo('/links'),
-    changes: ['EntryKey', 'Session'],
+    changes: ['Change', 'EntryKey', 'Session'],
   },
   'app/notebook/server/linkActions.ts#leave': {
     sends: press,
@@ -142,11 +148,28 @@ const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
     b: { answers: 'refused' },
     changes: [],
   },
+  'app/notebook/server/messageActions.ts#sayAboutItem': {
+    sends: () => ['line', 'new', { kind: 'objection', text: 'Too near the hazel.', answers: '' }],
+    ...bothTo('/line#conversation'),
+    changes: ['Change', 'Message'],
+  },
+  'app/notebook/server/readerActions.ts#makeReadersLink': {
+    sends: () => ['new', { label: 'the permit office', content: 'costs', through: tomorrow() }],
+    a: { answers: 'address' },
+    b: { answers: 'address' },
+    changes: ['Change', 'ReaderLink'],
+  },
+  'app/notebook/server/readerActions.ts#endReadersLink': {
+    before: linkedForReading,
+    sends: async (id) => [{}, await endingForm(id)],
+    ...bothTo('/readers'),
+    changes: ['Change', 'ReaderLink'],
+  },
   'app/notebook/server/signActions.ts#putUpForSigning': {
     before: markedEverywhere,
     sends: press,
     ...bothTo('/sign'),
-    changes: ['Revision'],
+    changes: ['Change', 'Revision'],
   },
   'app/notebook/server/signActions.ts#signForParty': {
     before: putUp,
@@ -156,7 +179,7 @@ const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
       { typedName: signer[household], intent: true, drawing: '' },
     ],
     ...bothTo('/sign'),
-    changes: ['Signature'],
+    changes: ['Change', 'Signature'],
   },
 }
 
@@ -327,7 +350,7 @@ describe.each(Object.entries(makingNotebooks))('%s', (name, { sends, page, house
       expect(rowsOfOthers(after, id)).toEqual(before)
       expect(newRows(before, after, 'EntryKey')).toMatchObject([{ notebookId: id, household, kind: 'link' }])
       expect(newRows(before, after, 'Session')).toMatchObject([{ notebookId: id, household }])
-      expect(changedTables(before, after)).toEqual(['EntryKey', 'Notebook', 'Session'])
+      expect(changedTables(before, after)).toEqual(['Change', 'EntryKey', 'Notebook', 'Session'])
     }
   })
 })

@@ -3,11 +3,13 @@ import { renderToStaticMarkup } from 'react-dom/server'
 import { beforeEach, describe, expect, test, vi } from 'vitest'
 import { openNotebook } from '../../app/notebook/server/opened.ts'
 import { putUpForSigning } from '../../app/notebook/server/signActions.ts'
+import { readerThings } from '../../lib/access/readerAccess.ts'
 import type { Household } from '../../lib/core/people/household.ts'
 import { findNotebook } from '../../lib/store/notebooks.ts'
 import { openBrowser } from './browser.ts'
 import { everyTable } from './everyTable.ts'
 import { type Outcome, outcomeOf } from './outcome.ts'
+import { readerFile } from './readerFiles.ts'
 import { type AnyFunction, everyAddress } from './serverFiles.ts'
 import { browseAs, markEverything, strangers, type World, worldForEachTest } from './world.ts'
 
@@ -72,6 +74,7 @@ const ofNotebooks: Readonly<Record<string, NotebookAddress>> = {
   [at('money/page.tsx#default')]: aPage,
   [at('parties/page.tsx#default')]: aPage,
   [at('pieces/page.tsx#default')]: aPage,
+  [at('readers/page.tsx#default')]: aPage,
   [at('record/page.tsx#default')]: aPage,
   [at('setbacks/page.tsx#default')]: aPage,
   [at('shares/page.tsx#default')]: aPage,
@@ -99,6 +102,8 @@ const ofNotebooks: Readonly<Record<string, NotebookAddress>> = {
 
 const forEveryone = ['app/page.tsx#default', 'app/start/page.tsx#default']
 const byToken = ['app/open/[token]/page.tsx#default']
+/** Told address by address in readers.test.ts. */
+const byReadersLink = readerThings.map((thing) => readerFile(thing))
 
 async function ask(
   name: string,
@@ -120,7 +125,7 @@ function htmlOf(end: Outcome): string {
 }
 
 test('the table names every page and every route handler, and no other', async () => {
-  const named = [...Object.keys(ofNotebooks), ...forEveryone, ...byToken]
+  const named = [...Object.keys(ofNotebooks), ...forEveryone, ...byToken, ...byReadersLink]
   expect([...(await everyAddress()).keys()].sort()).toEqual([...named].sort())
 })
 

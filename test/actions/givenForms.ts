@@ -1,6 +1,7 @@
 import { exampleDocument } from '../../lib/forms/exampleNotebook.ts'
 import { documentText, type Part, readPart } from '../../lib/forms/parts.ts'
 import { fingerprintOf } from '../../lib/store/fingerprint.ts'
+import { makeReaderLink, type ReaderContent, readerLinksOf } from '../../lib/store/readerLinks.ts'
 import { newestRevision } from '../../lib/store/revisions.ts'
 import { documentOf, fingerprintOfItem } from './world.ts'
 
@@ -46,6 +47,32 @@ export async function signingPlace(
   const revision = await newestRevision(notebookId)
   if (revision === undefined) throw new Error('Nothing has been put up for signing.')
   return { revisionId: revision.id, sha256: revision.sha256, partyIndex }
+}
+
+/** Tomorrow, as a date field sends it. */
+export function tomorrow(): string {
+  return new Date(Date.now() + 86_400_000).toISOString().slice(0, 10)
+}
+
+/** Makes a reader's link to a notebook, and gives its token. */
+export async function readersLink(notebookId: string, content: ReaderContent = 'costs'): Promise<string> {
+  const at = new Date()
+  const { token } = await makeReaderLink({
+    notebookId,
+    household: 'a',
+    content,
+    label: `reads ${content}`,
+    expiresAt: new Date(at.getTime() + 86_400_000),
+    at,
+  })
+  return token
+}
+
+/** The form that ends the newest reader's link of a notebook. */
+export async function endingForm(notebookId: string): Promise<FormData> {
+  const [link] = await readerLinksOf(notebookId)
+  if (link === undefined) throw new Error('No link was made for a reader.')
+  return formOf({ id: link.id })
 }
 
 /** The example as a file, with something in it that its notebook has not. */

@@ -7,12 +7,15 @@ import { everyTable } from './everyTable.ts'
 import {
   aHeading,
   aNewSection,
+  endingForm,
   formOf,
   formWithFile,
   markForm,
   openedPart,
+  readersLink,
   signingPlace,
   takeBackForm,
+  tomorrow,
 } from './givenForms.ts'
 import { outcomeOf } from './outcome.ts'
 import { type AnyFunction, everyAction } from './serverFiles.ts'
@@ -147,6 +150,18 @@ const readings: Readonly<Record<string, Reading>> = {
   'app/notebook/server/linkActions.ts#replaceOwnLink': { sends: press, reads: [0] },
   'app/notebook/server/linkActions.ts#leave': { sends: press, reads: [0] },
   'app/notebook/server/linkActions.ts#seeAsOther': { sends: press, reads: [0] },
+  'app/notebook/server/messageActions.ts#sayAboutItem': {
+    sends: (id) => [id, 'line', 'new', { kind: 'remark', text: 'Hm.', answers: '' }],
+    reads: [0, 1, 3],
+  },
+  'app/notebook/server/readerActions.ts#makeReadersLink': {
+    sends: (id) => [id, 'new', { label: 'the bank', content: 'costs', through: tomorrow() }],
+    reads: [0, 2],
+  },
+  'app/notebook/server/readerActions.ts#endReadersLink': {
+    sends: async (id) => [id, {}, await endingForm(id)],
+    reads: [0, 2],
+  },
   'app/notebook/server/signActions.ts#putUpForSigning': { sends: press, reads: [0] },
   'app/notebook/server/signActions.ts#signForParty': {
     sends: async (id) => [
@@ -176,6 +191,7 @@ beforeEach(async () => {
   browseAs(world(), 'a')
   await markEverything(notebook.id)
   await outcomeOf(() => putUpForSigning(notebook.id, {}, new FormData()))
+  await readersLink(notebook.id)
 })
 
 async function action(name: string): Promise<AnyFunction> {

@@ -1,0 +1,77 @@
+import { sealedPaperOf } from '../../../lib/store/sealedPapers.ts'
+import { notebookTitle } from '../../../lib/words/labels.ts'
+import { readerContentWords, shownRevisionWords, untilWords } from '../../../lib/words/readerText.ts'
+import { whatThisIs } from '../../../lib/words/standingTexts.ts'
+import { SummaryView } from '../../notebook/server/SummaryView.tsx'
+import { BareFrame } from '../../ui/BareFrame.tsx'
+import { ButtonLink } from '../../ui/ButtonLink.tsx'
+import { DefinitionList } from '../../ui/DefinitionList.tsx'
+import { Page } from '../../ui/Page.tsx'
+import { Panel } from '../../ui/Panel.tsx'
+import { openForReader } from '../server/opening.ts'
+import { summaryForReader } from '../server/summaryForReader.ts'
+
+// The title tells nothing: it stands in the list of what a browser had open.
+export const metadata = {
+  title: 'For reading',
+  referrer: 'no-referrer',
+  robots: { index: false, follow: false },
+}
+
+/** What a reader's link opens: what it is and how long it works, then as much of the agreement as it holds. */
+export default async function ReadPage({ params }: { params: Promise<{ token: string }> }) {
+  const { token } = await params
+  const opening = await openForReader(token, 'page')
+  const { link, signed } = opening
+  const shown = summaryForReader(opening)
+  const locked = link.content !== 'summary' && signed ? await sealedPaperOf(signed.revision.id) : undefined
+  const here = `/read/${token}`
+  return (
+    <BareFrame footer={whatThisIs}>
+      <Page
+        title={shown ? notebookTitle(shown.notebook) : 'A boundary fence'}
+        lead="What two households agreed about the fence between them. This link is for reading only."
+      >
+        <Panel heading="What this link shows">
+          <DefinitionList
+            items={[
+              { term: 'For', text: link.label },
+              { term: 'Works through', text: untilWords(link.expiresAt) },
+              { term: 'Shows', text: readerContentWords[link.content].toReader },
+              { term: 'Stands at', text: shownRevisionWords(signed?.revision.number, link.content) },
+            ]}
+          />
+          <p className="quiet">
+            The households see when this link is opened. Keep it to yourself: whoever has it reads the same.
+          </p>
+          {shown ? (
+            <div className="button-row">
+              <ButtonLink href={`${here}/summary.pdf`} weight="main" download>
+                Summary (PDF)
+              </ButtonLink>
+              {locked ? (
+                <ButtonLink href={`${here}/locked-copy.pdf`} download>
+                  Locked copy (PDF)
+                </ButtonLink>
+              ) : null}
+              {link.content === 'everything' ? (
+                <>
+                  {signed ? (
+                    <ButtonLink href={`${here}/agreement.json`} download>
+                      Agreement file (JSON)
+                    </ButtonLink>
+                  ) : null}
+                  <ButtonLink href={`${here}/notebook.json`} download>
+                    Notebook file (JSON)
+                  </ButtonLink>
+                  <ButtonLink href={`${here}/history`}>History</ButtonLink>
+                </>
+              ) : null}
+            </div>
+          ) : null}
+        </Panel>
+        {shown ? <SummaryView blocks={shown.blocks} notebook={shown.notebook} /> : null}
+      </Page>
+    </BareFrame>
+  )
+}

@@ -1,0 +1,40 @@
+import { notFound } from 'next/navigation'
+import { type ReaderThing, requireReader } from '../../../lib/access/readerAccess.ts'
+import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
+import { assert } from '../../../lib/core/assert.ts'
+import type { Result } from '../../../lib/core/result.ts'
+import { type Statement, statementOf } from '../../../lib/core/shares/statement.ts'
+import { type NotebookDocument, readNotebook } from '../../../lib/forms/readNotebook.ts'
+import { findNotebook } from '../../../lib/store/notebooks.ts'
+import type { ReaderLink } from '../../../lib/store/readerLinks.ts'
+import { type FrozenRevision, frozenRevisions } from '../../notebook/server/standingRevision.ts'
+
+/** A notebook as a reader's link opens it. What of it may be shown is for the page to choose, by `link.content`. */
+export type ReaderOpening = {
+  readonly link: ReaderLink
+  readonly document: NotebookDocument
+  readonly notebook: Notebook
+  readonly statement: Result<Statement>
+  /** Newest first. */
+  readonly revisions: readonly FrozenRevision[]
+  /** The newest revision that all have signed; undefined while there is none. */
+  readonly signed: FrozenRevision | undefined
+}
+
+/** Opens something by a reader's link, or ends the request with "not found". */
+export async function openForReader(token: string, thing: ReaderThing): Promise<ReaderOpening> {
+  const link = await requireReader(token, thing)
+  const stored = (await findNotebook(link.notebookId)) ?? notFound()
+  const read = readNotebook(stored.document)
+  assert(read.ok, 'only notebooks that hold are stored')
+  const { document, notebook } = read.value
+  const revisions = await frozenRevisions(link.notebookId, notebook)
+  return {
+    link,
+    document,
+    notebook,
+    statement: statementOf(notebook),
+    revisions,
+    signed: revisions.find(({ stillToSign }) => stillToSign.length === 0),
+  }
+}
