@@ -91,6 +91,11 @@ describe('what the line, a section and the pieces say anew', () => {
   })
 
   test('groups that were unfolded and left empty leave the file as it was', async () => {
+    await save(
+      'a',
+      { part: 'line' },
+      ofLine(({ error: _error, limits: _limits, site: _site, ...line }) => line),
+    )
     const before = await documentOf(world().notebook.id)
     const answer = await save(
       'a',
