@@ -25,17 +25,22 @@ export type Ground = {
  * said of it. Level before the first station and after the last, and level everywhere where no station says a height.
  */
 export function groundOf(stations: readonly Station[]): Ground {
+  const placed = stations.flatMap((station) =>
+    station.at === '' ? [] : [{ station, at: lowestTerms(lengthOf(station.at)) }],
+  )
   const said = {
-    a: profileOf(stations, 'gradeA'),
-    b: profileOf(stations, 'gradeB'),
-    fence: profileOf(stations, 'gradeFence'),
+    a: profileOf(placed, 'gradeA'),
+    b: profileOf(placed, 'gradeB'),
+    fence: profileOf(placed, 'gradeFence'),
   }
   const firstSaid = (...profiles: readonly Profile[]) => profiles.find((profile) => profile.length > 0) ?? []
   const sides = { a: firstSaid(said.a, said.fence, said.b), b: firstSaid(said.b, said.fence, said.a) }
   const a = remembered((at) => valueAt(sides.a, at))
   const b = remembered((at) => valueAt(sides.b, at))
   const of = (side: Household, at: Millimetres) => (side === 'a' ? a : b)(at)
-  const setbacks = withSlopes(setbackPoints(stations).map(({ at, setback }) => ({ at, value: setback })))
+  const setbacks = withSlopes(
+    setbackPoints(stations).map(({ at, setback }) => ({ at: lowestTerms(at), value: lowestTerms(setback) })),
+  )
   return {
     of,
     fence: remembered((at) =>
@@ -66,12 +71,12 @@ function remembered(worked: (at: Millimetres) => Millimetres): (at: Millimetres)
   }
 }
 
-function profileOf(stations: readonly Station[], key: 'gradeA' | 'gradeB' | 'gradeFence'): Profile {
+type PlacedStation = { readonly station: Station; readonly at: Millimetres }
+
+function profileOf(placed: readonly PlacedStation[], key: 'gradeA' | 'gradeB' | 'gradeFence'): Profile {
   return withSlopes(
-    stations.flatMap((station) =>
-      station.at === '' || station[key] === ''
-        ? []
-        : [{ at: lengthOf(station.at), value: lengthOf(station[key]) }],
+    placed.flatMap(({ station, at }) =>
+      station[key] === '' ? [] : [{ at, value: lowestTerms(lengthOf(station[key])) }],
     ),
   )
 }
@@ -82,8 +87,8 @@ function withSlopes(points: readonly { at: Millimetres; value: Millimetres }[]):
     const next = sorted[index + 1]
     const level = next === undefined || compareLengths(next.at, at) === 0
     return {
-      at: lowestTerms(at),
-      value: lowestTerms(value),
+      at,
+      value,
       perLength: level
         ? nothing
         : lowestTerms(divideRatios(subtractRatios(next.value, value), subtractRatios(next.at, at))),

@@ -34,32 +34,29 @@ export function typicalBay(
 ): TypicalBay | undefined {
   const [first] = bays
   if (first === undefined) return undefined
-  let [widest, run, height]: [Millimetres, number, Millimetres | undefined] = [
-    first.length,
-    first.run,
-    undefined,
-  ]
+  let [widest, run] = [first.length, first.run]
+  let highest = nothing
+  let before: Millimetres | undefined
+  const rise = (post: number, top: Millimetres) => {
+    const ground = posts[post]?.piece.ground.fence
+    if (ground !== undefined) highest = larger(highest, subtractRatios(top, ground))
+  }
   for (const bay of bays) {
     if (compareLengths(bay.length, widest) > 0) {
       widest = bay.length
       run = bay.run
     }
     if (bay.top === undefined) continue
-    for (const [post, top] of [
-      [bay.left, bay.top.left],
-      [bay.right, bay.top.right],
-    ] as const) {
-      const ground = posts[post]?.piece.ground.fence
-      if (ground === undefined) continue
-      const over = subtractRatios(top, ground)
-      height = height === undefined ? over : larger(height, over)
-    }
+    // Raked, two bays share the top of the post between them.
+    if (bay.top.left !== before) rise(bay.left, bay.top.left)
+    rise(bay.right, bay.top.right)
+    before = bay.top.right
   }
   const { from, to } = runs[run] ?? { from: nothing, to: widest }
   return {
     bay: widest,
     run: lowestTerms(subtractRatios(to, from)),
-    height: height && height.over > 0n ? lowestTerms(height) : undefined,
+    height: highest.over > 0n ? lowestTerms(highest) : undefined,
   }
 }
 
@@ -67,8 +64,9 @@ export function typicalBay(
 export function lookedAtPosts(standing: readonly BuiltPost[]): LookedAtPosts {
   const line = standing.filter(({ post }) => post.kind === 'line')
   const posts = line.length > 0 ? line : standing
-  const outside = posts.map(({ size }) => size.outside).reduce(larger, nothing)
-  const bearings = [...new Set(posts.map(({ size }) => size))].map(bearingOf)
+  const sizes = [...new Set(posts.map(({ size }) => size))]
+  const outside = sizes.map((size) => size.outside).reduce(larger, nothing)
+  const bearings = sizes.map(bearingOf)
   const narrowest = bearings.reduce<LookedAtPosts['bearing']>(
     (best, next) => (best === undefined || compareLengths(next.width, best.width) < 0 ? next : best),
     undefined,
