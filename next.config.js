@@ -35,12 +35,25 @@ const readerHeaders = [
   { key: 'Cache-Control', value: 'private, no-store' },
 ]
 
+// What somebody else made may do nothing in a browser but be shown. The file's own answer says so, too, but what stands here
+// goes first; `files/upload` answers with JSON, which loses nothing by it.
+const containedFiles = {
+  source: '/notebook/:notebookId/files/:file+',
+  headers: [
+    {
+      key: 'Content-Security-Policy',
+      value: "default-src 'none'; style-src 'unsafe-inline'; img-src 'self' data:; sandbox",
+    },
+  ],
+}
+
 /** @type {import('next').NextConfig} */
 const config = {
   poweredByHeader: false,
   reactStrictMode: true,
   headers: async () => [
     { source: '/:path*', headers: securityHeaders },
+    containedFiles,
     { source: '/read/:path*', headers: readerHeaders },
   ],
   // Browsers ask for it whatever the page names as its icon.

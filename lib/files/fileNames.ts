@@ -16,8 +16,8 @@ export function shownName(given: string): string {
   const plain = last
     .toWellFormed()
     .normalize('NFC')
-    .replace(/[\p{Cc}\p{Cf}\p{Co}\p{Cn}\p{Zl}\p{Zp}]/gu, '')
     .replace(/\s+/g, ' ')
+    .replace(/[\p{Cc}\p{Cf}\p{Co}\p{Cn}\p{Zl}\p{Zp}]/gu, '')
     .trim()
   const short = [...plain].slice(0, fileLimits.name).join('').trim()
   return /[\p{L}\p{N}]/u.test(short) ? short : 'file'

@@ -4,6 +4,7 @@ import { putUpForSigning } from '../../app/notebook/server/signActions.ts'
 import type { Household } from '../../lib/core/people/household.ts'
 import { openBrowser } from './browser.ts'
 import { everyTable, newRows, type Remembered } from './everyTable.ts'
+import { aFileOnRecord, photoForm, takeAwayForm } from './givenFiles.ts'
 import {
   aHeading,
   aNewSection,
@@ -60,6 +61,10 @@ const putUp = async (there: World) => {
 }
 const linkedForReading = async ({ notebook, waiting }: World) => {
   for (const { id } of [notebook, waiting]) await readersLink(id)
+}
+const aFileOfEach = async ({ notebook, waiting }: World) => {
+  for (const id of [notebook.id, waiting.id])
+    for (const household of ['a', 'b'] as const) await aFileOnRecord(id, household)
 }
 const signer = { a: 'Marnie Oakshott', b: 'Ines Vandermolen' }
 
@@ -123,6 +128,18 @@ const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
     sends: () => [{}, formWithFile(changedFile())],
     ...bothTo('/record'),
     changes: ['Change', 'Notebook'],
+  },
+  'app/notebook/server/storedFileActions.ts#addFiles': {
+    sends: async () => [{}, await photoForm()],
+    ...bothTo('/files'),
+    changes: ['Change', 'StoredFile'],
+  },
+  'app/notebook/server/storedFileActions.ts#takeAwayFile': {
+    before: aFileOfEach,
+    // Each household takes away a file that it added.
+    sends: async (id, household) => [{}, await takeAwayForm(id, household)],
+    ...bothTo('/files'),
+    changes: ['Change', 'StoredFile'],
   },
   'app/notebook/server/linkActions.ts#invite': {
     sends: () => [],

@@ -8,6 +8,7 @@ import type { Household } from '../../lib/core/people/household.ts'
 import { findNotebook } from '../../lib/store/notebooks.ts'
 import { openBrowser } from './browser.ts'
 import { everyTable } from './everyTable.ts'
+import { anAddedPhoto, aPhoto, uploadRequest } from './givenFiles.ts'
 import { type Outcome, outcomeOf } from './outcome.ts'
 import { readerFile } from './readerFiles.ts'
 import { type AnyFunction, everyAddress } from './serverFiles.ts'
@@ -27,20 +28,33 @@ beforeEach(async () => {
   browseAs(world(), 'a')
   await markEverything(notebook.id)
   await outcomeOf(() => putUpForSigning(notebook.id, {}, new FormData()))
+  fileId = await anAddedPhoto(notebook.id)
 })
 
 /** What an address of a notebook names beside the notebook, and what it answers a household. */
 type NotebookAddress = {
-  readonly names?: Readonly<Record<string, string>>
+  readonly names?: Readonly<Record<string, string>> | (() => Readonly<Record<string, string>>)
   /** The same with a name that leads nowhere. */
   readonly namesNothing?: Readonly<Record<string, string>>
   readonly asks?: string
   readonly asksNothing?: string
-  readonly answers: 'a page' | 'application/pdf' | 'text/csv; charset=utf-8' | 'application/json'
+  readonly answers: 'a page' | `${string}/${string}`
+  /** Shown in its page instead of saved. */
+  readonly shown?: true
+  /** Its length is not known before all of it is made. */
+  readonly streamed?: true
 }
 
 const at = (file: string) => `app/notebook/[notebookId]/${file}`
 const aPage = { answers: 'a page' } as const
+
+/** A photo that household a added before each test. */
+let fileId = ''
+const aFile = {
+  names: () => ({ fileId }),
+  namesNothing: { fileId: '00000000-0000-4000-8000-000000000000' },
+  shown: true,
+} as const
 
 const ofNotebooks: Readonly<Record<string, NotebookAddress>> = {
   [at('page.tsx#default')]: aPage,
@@ -82,6 +96,11 @@ const ofNotebooks: Readonly<Record<string, NotebookAddress>> = {
   [at('terms/page.tsx#default')]: aPage,
   [at('work/page.tsx#default')]: aPage,
   [at('materials.csv/route.ts#GET')]: { answers: 'text/csv; charset=utf-8' },
+  [at('files/page.tsx#default')]: aPage,
+  [at('files/[fileId]/route.ts#GET')]: { ...aFile, answers: 'image/jpeg' },
+  [at('files/[fileId]/small/route.ts#GET')]: { ...aFile, answers: 'image/webp' },
+  [at('history.json/route.ts#GET')]: { answers: 'application/json' },
+  [at('record-pack.zip/route.ts#GET')]: { answers: 'application/zip', streamed: true },
   [at('notebook.json/route.ts#GET')]: { answers: 'application/json' },
   [at('agreement.json/route.ts#GET')]: {
     asks: '?revision=1',
@@ -100,6 +119,9 @@ const ofNotebooks: Readonly<Record<string, NotebookAddress>> = {
   },
 }
 
+/** Where something is sent to: what households get for it is tested with what it does. */
+const sentTo = [at('files/upload/route.ts#POST')]
+
 const forEveryone = ['app/page.tsx#default', 'app/start/page.tsx#default']
 const byToken = ['app/open/[token]/page.tsx#default']
 /** Told address by address in readers.test.ts. */
@@ -112,7 +134,8 @@ async function ask(
   nothing = false,
 ): Promise<Outcome> {
   const answer = (await everyAddress()).get(name) as AnyFunction
-  const params = Promise.resolve({ notebookId, ...(nothing ? address.namesNothing : address.names) })
+  const names = typeof address.names === 'function' ? address.names() : address.names
+  const params = Promise.resolve({ notebookId, ...(nothing ? address.namesNothing : names) })
   const request = new Request(
     `http://localhost:3000/notebook/x${(nothing ? address.asksNothing : address.asks) ?? ''}`,
   )
@@ -125,7 +148,7 @@ function htmlOf(end: Outcome): string {
 }
 
 test('the table names every page and every route handler, and no other', async () => {
-  const named = [...Object.keys(ofNotebooks), ...forEveryone, ...byToken, ...byReadersLink]
+  const named = [...Object.keys(ofNotebooks), ...sentTo, ...forEveryone, ...byToken, ...byReadersLink]
   expect([...(await everyAddress()).keys()].sort()).toEqual([...named].sort())
 })
 
@@ -163,11 +186,17 @@ describe.each(Object.entries(ofNotebooks))('%s', (name, address) => {
       const response = (end as { answer: unknown }).answer as Response
       expect(response.status).toBe(200)
       expect(response.headers.get('content-type')).toBe(address.answers)
-      expect(response.headers.get('cache-control')).toBe('private, no-store')
-      expect(response.headers.get('content-disposition')).toMatch(
-        /^attachment; filename="[a-z0-9-]+\.(pdf|json|csv)"$/,
+      expect(response.headers.get('cache-control')).toBe(
+        address.shown ? 'private, no-cache' : 'private, no-store',
       )
-      expect((await response.arrayBuffer()).byteLength).toBe(Number(response.headers.get('content-length')))
+      expect(response.headers.get('content-disposition')).toMatch(
+        address.shown
+          ? /^inline; filename="[a-z0-9-]+\.(jpg|webp)"$/
+          : /^attachment; filename="[a-z0-9-]+\.(pdf|json|csv|zip)"$/,
+      )
+      const { byteLength } = await response.arrayBuffer()
+      expect(byteLength).toBeGreaterThan(0)
+      if (!address.streamed) expect(byteLength).toBe(Number(response.headers.get('content-length')))
     }
     expect(await everyTable({ withDoor: true })).toEqual(before)
   })
@@ -179,6 +208,24 @@ describe.each(Object.entries(ofNotebooks))('%s', (name, address) => {
     })
   }
 })
+
+test.each(sentTo)(
+  '%s is "not found" for every stranger, and reads nothing of what they send',
+  async (name) => {
+    const before = await everyTable({ withDoor: true })
+    const ends: Outcome[] = []
+    for (const { who, asks } of strangers) {
+      const answer = (await everyAddress()).get(name) as AnyFunction
+      const request = uploadRequest(asks(world()), await aPhoto())
+      const params = Promise.resolve({ notebookId: new URL(request.url).pathname.split('/')[2] ?? '' })
+      const end = await outcomeOf(() => answer(request, { params }))
+      expect([who, end.kind, request.bodyUsed]).toEqual([who, 'not found', false])
+      ends.push(end)
+    }
+    expect(ends.filter((end) => JSON.stringify(end) !== JSON.stringify(ends[0]))).toEqual([])
+    expect(await everyTable({ withDoor: true })).toEqual(before)
+  },
+)
 
 test('an item’s address that is no text once it is decoded leads nowhere', async () => {
   browseAs(world(), 'a')

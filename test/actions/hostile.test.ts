@@ -4,6 +4,7 @@ import { wholeParts } from '../../lib/forms/parts.ts'
 import { readNotebook } from '../../lib/forms/readNotebook.ts'
 import { findNotebook } from '../../lib/store/notebooks.ts'
 import { everyTable } from './everyTable.ts'
+import { aFileOnRecord, photoForm, takeAwayForm } from './givenFiles.ts'
 import {
   aHeading,
   aNewSection,
@@ -145,6 +146,14 @@ const readings: Readonly<Record<string, Reading>> = {
     sends: (id) => [id, {}, formWithFile('{}')],
     reads: [0, 2],
   },
+  'app/notebook/server/storedFileActions.ts#addFiles': {
+    sends: async (id) => [id, {}, await photoForm()],
+    reads: [0, 2],
+  },
+  'app/notebook/server/storedFileActions.ts#takeAwayFile': {
+    sends: async (id) => [id, {}, await takeAwayForm(id, 'a')],
+    reads: [0, 2],
+  },
   'app/notebook/server/linkActions.ts#invite': { sends: (id) => [id], reads: [0] },
   'app/notebook/server/linkActions.ts#forgetNewLink': { sends: press, reads: [0] },
   'app/notebook/server/linkActions.ts#replaceOwnLink': { sends: press, reads: [0] },
@@ -192,6 +201,7 @@ beforeEach(async () => {
   await markEverything(notebook.id)
   await outcomeOf(() => putUpForSigning(notebook.id, {}, new FormData()))
   await readersLink(notebook.id)
+  await aFileOnRecord(notebook.id, 'a')
 })
 
 async function action(name: string): Promise<AnyFunction> {
@@ -269,6 +279,8 @@ describe.each([
     (id: string) => takeBackForm(id, 1),
     ['index', 'fingerprint'],
   ],
+  ['app/notebook/server/storedFileActions.ts#addFiles', photoForm, ['file', 'kind']],
+  ['app/notebook/server/storedFileActions.ts#takeAwayFile', (id: string) => takeAwayForm(id, 'a'), ['id']],
 ] as const)('%s', (name, makeForm, fields) => {
   test.each(fields)('changes nothing when %s is not what its form holds', async (field) => {
     const { notebook } = world()

@@ -1,7 +1,7 @@
-import sharp from 'sharp'
+import sharp, { type Sharp } from 'sharp'
 
 /** A picture of stripes, in which every pixel tells where it was: `width` by `height` pixels. */
-export async function madePixels(width: number, height: number): Promise<sharp.Sharp> {
+export async function madePixels(width: number, height: number): Promise<Sharp> {
   const pixels = Buffer.alloc(width * height * 3)
   for (let y = 0; y < height; y += 1) {
     for (let x = 0; x < width; x += 1) {

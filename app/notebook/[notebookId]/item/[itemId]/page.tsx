@@ -15,6 +15,7 @@ import { removeNotebookItem, saveNotebookPart } from '../../../server/actions.ts
 import { FoundPanel } from '../../../server/FindingList.tsx'
 import { findingsHere } from '../../../server/findingField.ts'
 import { ItemConversation } from '../../../server/ItemConversation.tsx'
+import { filesOfItem, ItemFiles } from '../../../server/ItemFiles.tsx'
 import { ItemShareView } from '../../../server/ItemShareView.tsx'
 import { itemIdOf } from '../../../server/itemIdOf.ts'
 import { ItemDrawing } from '../../../server/LineDrawing.tsx'
@@ -71,6 +72,7 @@ export default async function ItemPage({
           </div>
         )}
         <FoundPanel notebookId={notebookId} notebook={notebook} findings={found.findings} here={here} />
+        <ItemFiles opened={opened} id={id} found={await filesOfItem(notebookId, id)} />
         <ItemForm
           kind={kind}
           initial={draft}

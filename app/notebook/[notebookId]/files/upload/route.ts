@@ -1,0 +1,52 @@
+import { requireHousehold } from '../../../../../lib/access/whoAsks.ts'
+import { fileLimits } from '../../../../../lib/core/agreement/attachedFile.ts'
+import type { FileRefusal } from '../../../../../lib/core/agreement/fileRefusal.ts'
+import { boundedBody } from '../../../../../lib/files/boundedBody.ts'
+import { shownName } from '../../../../../lib/files/fileNames.ts'
+import { fileRefusalText } from '../../../../../lib/words/fileText.ts'
+import { isFromOwnPage } from '../../../server/sameSite.ts'
+import { addFile, type SentAbout } from '../../../server/storedFileAdding.ts'
+
+/**
+ * Takes one file as the body, so that the page can tell how far it is. What is about it stands in the header
+ * `X-Mearing-File`: JSON with name, kind, caption and item, percent-encoded. Answers JSON: `added` with its name, or
+ * `refused` with the reason.
+ */
+export async function POST(
+  request: Request,
+  { params }: { params: Promise<{ notebookId: string }> },
+): Promise<Response> {
+  const asker = await requireHousehold((await params).notebookId)
+  if (!isFromOwnPage(request.headers))
+    return answer(403, { refused: 'Not sent from a page of this notebook.' })
+  const about = readAbout(request.headers.get('x-mearing-file'))
+  const name = shownName(typeof about?.name === 'string' ? about.name : '')
+  if (about === undefined) return refusal(name, { kind: 'unreadable-form' })
+  const announced = Number(request.headers.get('content-length') ?? 0)
+  if (announced > fileLimits.bytes)
+    return refusal(name, { kind: 'too-large', limit: fileLimits.bytes, bytes: announced })
+  const body = await boundedBody(request.body, fileLimits.bytes)
+  if ('refused' in body) return refusal(name, body.refused)
+  const added = await addFile(asker, about, body.bytes)
+  return added.refused ? refusal(added.name, added.refused) : answer(201, { added: added.name })
+}
+
+function readAbout(header: string | null): SentAbout | undefined {
+  try {
+    const read: unknown = JSON.parse(decodeURIComponent(header ?? ''))
+    return read !== null && typeof read === 'object' && !Array.isArray(read) ? (read as SentAbout) : undefined
+  } catch {
+    return undefined
+  }
+}
+
+/** 413, 507 and 422: RFC 9110 sections 15.5.14 and 15.5.21, RFC 4918 section 11.5. */
+function refusal(name: string, refused: FileRefusal): Response {
+  const full = refused.kind === 'disk-full' || refused.kind === 'not-written'
+  const status = refused.kind === 'too-large' ? 413 : full ? 507 : 422
+  return answer(status, { refused: fileRefusalText(name, refused) })
+}
+
+function answer(status: number, said: { readonly added: string } | { readonly refused: string }): Response {
+  return Response.json(said, { status, headers: { 'Cache-Control': 'private, no-store' } })
+}

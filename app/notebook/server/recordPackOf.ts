@@ -1,0 +1,155 @@
+import { agreedItems } from '../../../lib/core/agreement/agreedItems.ts'
+import { fileKinds } from '../../../lib/core/agreement/attachedFile.ts'
+import { agreementText } from '../../../lib/core/agreement/canonicalText.ts'
+import { savedName } from '../../../lib/files/fileNames.ts'
+import { printFonts } from '../../../lib/files/printFonts.ts'
+import type { PackEntry } from '../../../lib/files/recordPack.ts'
+import { readBytes } from '../../../lib/files/storedBytes.ts'
+import { documentText } from '../../../lib/forms/parts.ts'
+import { summaryPaper } from '../../../lib/pdf/summaryPaper.ts'
+import { headOf, historyOf } from '../../../lib/store/historyChain.ts'
+import { sha256Hex } from '../../../lib/store/sha256.ts'
+import { filesOf, type StoredFile } from '../../../lib/store/storedFiles.ts'
+import { itemTitle } from '../../../lib/words/itemWords.ts'
+import { householdName, notebookTitle } from '../../../lib/words/labels.ts'
+import {
+  type PackContents,
+  type PackFile,
+  type PackRevision,
+  recordPackText,
+} from '../../../lib/words/recordPackText.ts'
+import { filesFolder } from './filesFolder.ts'
+import { historyFile } from './historyFile.ts'
+import { lockedCopy } from './lockedCopy.ts'
+import type { Opened } from './opened.ts'
+import type { FrozenRevision } from './standingRevision.ts'
+import { draftSummary, paperDate, revisionSummary } from './summaryOf.ts'
+
+/** An entry with its hash, known before it is packed. */
+type Hashed = PackEntry & { readonly sha256: string }
+
+const sums = 'sha256sums.txt'
+
+/**
+ * Everything that is kept of a notebook, for handing over with the house: the text that explains it first, then in one
+ * fixed order summaries, agreement files, notebook file, history, files by kind, and the hash of each.
+ */
+export async function recordPackOf(opened: Opened, madeAt: Date): Promise<readonly PackEntry[]> {
+  const { notebook, document } = opened
+  const revisions: { entries: readonly Hashed[]; about: PackRevision }[] = []
+  for (const frozen of opened.revisions.toReversed()) revisions.push(await revisionEntries(opened, frozen))
+  // After them: a locked copy that had to be made is an entry of the history itself.
+  const history = await historyOf(opened.notebookId)
+  const head = headOf(history)
+  const draft = made(
+    'summaries/draft.pdf',
+    madeAt,
+    await summaryPaper(draftSummary(opened), agreementText(document), printFonts()),
+  )
+  const notebookEntry = made('notebook.json', madeAt, documentText(document))
+  const historyEntry = made('history.json', history.at(-1)?.at ?? madeAt, historyFile(history))
+  const files = await fileEntries(opened)
+  const contents: PackContents = {
+    title: notebookTitle(notebook),
+    households: [householdName(notebook, 'a'), householdName(notebook, 'b')],
+    madeAt,
+    revisions: revisions.map(({ about }) => about),
+    draft: draft.name,
+    notebook: notebookEntry.name,
+    history: { name: historyEntry.name, entries: head.entry, hash: head.hash },
+    sums,
+    files: files.map(({ about }) => about),
+  }
+  const entries = [
+    made('read-me-first.txt', madeAt, recordPackText(contents)),
+    ...revisions.flatMap((revision) => revision.entries),
+    draft,
+    notebookEntry,
+    historyEntry,
+    ...files.flatMap(({ entry }) => (entry === undefined ? [] : [entry])),
+  ]
+  // The format of sha256sum (GNU coreutils, "md5sum invocation"): hash, two blanks, name.
+  const list = entries.map(({ sha256, name }) => `${sha256}  ${name}\n`).join('')
+  return [...entries, made(sums, madeAt, list)]
+}
+
+async function revisionEntries(
+  opened: Opened,
+  frozen: FrozenRevision,
+): Promise<{ entries: readonly Hashed[]; about: PackRevision }> {
+  const { number, canonicalText, sha256, frozenAt } = frozen.revision
+  const agreement = made(`agreements/revision-${number}.json`, frozenAt, canonicalText)
+  const about = { number, agreement: agreement.name, sha256 }
+  if (frozen.stillToSign.length > 0)
+    return { entries: [agreement], about: { ...about, standing: 'not signed by all' } }
+  const { notebookId, household, revisions } = opened
+  const copy = await lockedCopy({ notebookId, household, frozen, all: revisions }).catch(() => undefined)
+  if (copy === undefined) return { entries: [agreement], about: { ...about, standing: 'damaged' } }
+  if (copy.kind === 'locked') {
+    const summary = made(`summaries/revision-${number}-locked.pdf`, copy.paper.sealedAt, copy.paper.bytes)
+    return { entries: [summary, agreement], about: { ...about, summary: summary.name, standing: 'locked' } }
+  }
+  const at = paperDate(frozen)
+  const pdf = await summaryPaper(revisionSummary(frozen, revisions), canonicalText, printFonts(), at)
+  const summary = made(`summaries/revision-${number}.pdf`, at, pdf)
+  return { entries: [summary, agreement], about: { ...about, summary: summary.name, standing: 'waiting' } }
+}
+
+function made(name: string, at: Date, content: string | Uint8Array): Hashed {
+  const bytes = typeof content === 'string' ? new TextEncoder().encode(content) : content
+  return {
+    name,
+    at,
+    bytes: async () => bytes,
+    sha256: sha256Hex(bytes),
+    packedAlready: name.endsWith('.pdf'),
+  }
+}
+
+/** The files by kind and day, each numbered, so that no two have the same name whatever they were called. */
+async function fileEntries(opened: Opened): Promise<{ about: PackFile; entry?: Hashed }[]> {
+  const { notebook, notebookId, document } = opened
+  const stored = await filesOf(notebookId)
+  const items = agreedItems(document)
+  const folder = await filesFolder()
+  const found: { about: PackFile; entry?: Hashed }[] = []
+  for (const kind of fileKinds) {
+    for (const [index, file] of stored.filter((one) => one.kind === kind).entries()) {
+      const item = items.find(({ key }) => key === file.itemKey)
+      const { sha256, size, caption } = file
+      const about = {
+        given: file.name,
+        kind,
+        caption,
+        ...(item ? { item: itemTitle(item) } : {}),
+        by: householdName(notebook, file.household),
+        at: file.addedAt,
+        size,
+        sha256,
+      }
+      // Looked at now, so that the text can say what is not there, and read again when it is its turn.
+      const read = await readBytes(folder, sha256)
+      if ('damage' in read) found.push({ about: { ...about, damage: read.damage } })
+      else {
+        const entry = fileEntry(folder, file, index + 1)
+        found.push({ about: { ...about, name: entry.name }, entry })
+      }
+    }
+  }
+  return found
+}
+
+function fileEntry(folder: string, file: StoredFile, number: number): Hashed {
+  const place = String(number).padStart(3, '0')
+  return {
+    name: `files/${file.kind}/${place}-${savedName(file.name, file.mediaType)}`,
+    at: file.addedAt,
+    sha256: file.sha256,
+    packedAlready: true,
+    bytes: async () => {
+      const read = await readBytes(folder, file.sha256)
+      if ('damage' in read) throw new Error(`A file was ${read.damage} while it was packed: ${file.sha256}`)
+      return read.bytes
+    },
+  }
+}

@@ -1,0 +1,45 @@
+'use server'
+
+import { redirect } from 'next/navigation'
+import { requireHousehold } from '../../../lib/access/whoAsks.ts'
+import { findFile, takeFileAway } from '../../../lib/store/storedFiles.ts'
+import { fileRefusalText } from '../../../lib/words/fileText.ts'
+import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
+import { pressFields } from './pressFields.ts'
+import { addFile } from './storedFileAdding.ts'
+
+/** Adds the files of a form sent without script; with script each goes to `files/upload`, which tells how far it is. */
+export async function addFiles(
+  notebookId: string,
+  _previous: PressAnswer,
+  form: FormData,
+): Promise<PressAnswer> {
+  const asker = await requireHousehold(notebookId)
+  const { kind, caption, item } = pressFields(form)
+  const sent = form instanceof FormData ? form.getAll('file').filter((file) => file instanceof File) : []
+  if (sent.length === 0) return { refused: 'Choose a file first.' }
+  const refusals: string[] = []
+  for (const file of sent) {
+    const about = { name: file.name, kind, caption, item }
+    const { name, refused } = await addFile(asker, about, new Uint8Array(await file.arrayBuffer()))
+    if (refused) refusals.push(fileRefusalText(name, refused))
+  }
+  if (refusals.length > 0) return { refused: refusals.join('\n') }
+  redirect(`/notebook/${notebookId}/files`)
+}
+
+/** Takes a file away that the household added itself. It stays on record, and its bytes stay on disk. */
+export async function takeAwayFile(
+  notebookId: string,
+  _previous: PressAnswer,
+  form: FormData,
+): Promise<PressAnswer> {
+  const { household } = await requireHousehold(notebookId)
+  const { id } = pressFields(form)
+  const file = typeof id === 'string' ? await findFile(notebookId, id) : undefined
+  if (file === undefined) return { refused: 'This file is not there any more.' }
+  if (file.household !== household)
+    return { refused: 'Only the household that added a file can take it away.' }
+  await takeFileAway({ notebookId, id: file.id, household, at: new Date() })
+  redirect(`/notebook/${notebookId}/files`)
+}

@@ -1,0 +1,50 @@
+'use client'
+
+import { uploadWords } from './uploadWords.ts'
+
+/** What goes with a file. */
+export type About = { readonly kind: string; readonly caption: string; readonly item: string }
+export type Sent = { readonly added: string } | { readonly refused: string } | { readonly stopped: true }
+
+/** The address of the file upload takes one file as the body, and what is about it in one header. */
+export function sendFile(
+  address: string,
+  file: File,
+  about: About,
+  onSent: (fraction: number) => void,
+  stop: AbortSignal,
+): Promise<Sent> {
+  return new Promise((resolve) => {
+    if (stop.aborted) return resolve({ stopped: true })
+    // Not fetch, which can't tell how much of a body has been sent.
+    const request = new XMLHttpRequest()
+    const { name } = file
+    request.open('POST', address)
+    request.setRequestHeader('Content-Type', 'application/octet-stream')
+    request.setRequestHeader(
+      'X-Mearing-File',
+      encodeURIComponent(JSON.stringify({ name: name.toWellFormed().slice(-300), ...about })),
+    )
+    request.upload.onprogress = (event) => onSent(event.lengthComputable ? event.loaded / event.total : 0)
+    request.upload.onload = () => onSent(1)
+    request.onload = () => resolve(readAnswer(request, name))
+    request.onerror = () => resolve({ refused: uploadWords.lost(name) })
+    request.onabort = () => resolve({ stopped: true })
+    stop.addEventListener('abort', () => request.abort(), { once: true })
+    request.send(file)
+  })
+}
+
+function readAnswer(request: XMLHttpRequest, name: string): Sent {
+  if (request.status === 404) return { refused: uploadWords.shutOut }
+  try {
+    const said: unknown = JSON.parse(request.responseText)
+    if (said !== null && typeof said === 'object') {
+      if ('added' in said) return { added: String(said.added) }
+      if ('refused' in said) return { refused: String(said.refused) }
+    }
+  } catch {
+    // No answer of ours: said below.
+  }
+  return { refused: uploadWords.broke(name) }
+}
