@@ -25,6 +25,7 @@ export function paperWithoutCosts(
     drawing: lineDrawing(notebook, {
       widthUnits: drawingWidth(notebook.units),
       words: drawingWords(notebook),
+      details: true,
     }),
     standing: summary.standing,
     ...(madeAt ? { madeAt } : {}),

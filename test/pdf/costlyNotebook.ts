@@ -82,6 +82,12 @@ export function costlyDocument(): Record<string, unknown> {
     ],
     terms: [{ topic: 'line', text: 'The strip is used by permission.' }],
     checks: [{ what: 'Permit office asked', who: 'a', on: '2027-01-01', answer: 'Up to 6 ft.', done: true }],
+    dates: [{ what: 'Marks of buried services run out', on: '2027-02-20', household: 'a' }],
+    closing: {
+      on: '2027-05-01',
+      asBuilt: [{ what: 'Height at the weir', measured: '5 ft 1 in' }],
+      upkeep: [{ what: 'Oil the hinges', household: 'b', every: 'year' }],
+    },
     decisions: [{ on: '2027-02-12', text: 'The alder stays.' }],
   }
 }

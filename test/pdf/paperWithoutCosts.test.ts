@@ -64,6 +64,13 @@ describe('a summary without costs', { timeout: 120_000 }, () => {
     // The hash of the whole agreement and the moment of its freezing are printed, and are figures of another kind.
     const text = JSON.stringify(contentWithoutCosts(summaryOf(costly)))
     expect(without(text, [...costlyWords, ...moneyOf(costly)])).toEqual([])
+    for (const told of [
+      'Height at the weir',
+      'Oil the hinges',
+      'Marks of buried services',
+      'Beside the mill',
+    ])
+      expect(text).toContain(told)
     expect(text).not.toMatch(/\$|USD|\bhours?\b|\bh\b|\bcap\b|balance|contribution|share of/i)
   })
 

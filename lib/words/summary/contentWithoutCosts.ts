@@ -3,10 +3,15 @@ import { agreedTextBlocks } from './agreedTextBlocks.ts'
 import type { Block } from './block.ts'
 import { buildBlocks } from './buildBlocks.ts'
 import { cautionBlocks } from './cautionBlocks.ts'
+import { closingBlocks } from './closingBlocks.ts'
+import { datesBlocks } from './datesBlocks.ts'
 import { lineBlocks } from './lineBlocks.ts'
+import { madeOfBlocks } from './madeOfBlocks.ts'
 import { openingBlocks } from './openingBlocks.ts'
+import { placeBlocks } from './placeBlocks.ts'
 import { signatureBlocks } from './signatureBlocks.ts'
 import type { SummaryInput } from './summaryInput.ts'
+import { takenOff } from './takenOff.ts'
 import { notebookWithoutCosts } from './withoutCosts.ts'
 
 /**
@@ -17,11 +22,16 @@ export function contentWithoutCosts({ standing, signatures, notebook: whole }: W
   const notebook = notebookWithoutCosts(whole)
   // No statement either: a chapter that asks for one hears that there is none, for no reason that it could print.
   const input: SummaryInput = { notebook, statement: refused(), standing, signatures }
+  const found = takenOff(notebook)
   return [
     ...openingBlocks(input, 'without costs'),
+    ...closingBlocks(input),
     ...lineBlocks(notebook),
     ...buildBlocks(notebook),
+    ...placeBlocks(notebook, found),
+    ...madeOfBlocks(notebook, found),
     ...agreedTextBlocks(notebook),
+    ...datesBlocks(notebook),
     ...cautionBlocks(notebook, 'without costs'),
     ...signatureBlocks(input),
   ]

@@ -1,5 +1,3 @@
-import type { Notebook } from '../../core/agreement/notebook.ts'
-import { type TakeOff, takeOff } from '../../core/takeoff/takeOff.ts'
 import { agreedTextBlocks } from './agreedTextBlocks.ts'
 import { amendmentBlocks } from './amendmentBlocks.ts'
 import type { Block } from './block.ts'
@@ -16,6 +14,7 @@ import { placeBlocks } from './placeBlocks.ts'
 import { shareBlocks } from './shareBlocks.ts'
 import { signatureBlocks } from './signatureBlocks.ts'
 import type { SummaryInput } from './summaryInput.ts'
+import { takenOff } from './takenOff.ts'
 
 /**
  * The whole summary in plain language, in reading order. Never throws on a notebook that was read: what is missing is
@@ -39,11 +38,4 @@ export function summaryContent(input: SummaryInput): Block[] {
     ...cautionBlocks(input.notebook),
     ...signatureBlocks(input),
   ]
-}
-
-/** The take-off, where the notebook says anything that it could tell the paper. */
-function takenOff(notebook: Notebook): TakeOff | undefined {
-  const { sections, gates, line } = notebook
-  const built = [...sections, ...gates].some(({ buildUp }) => buildUp !== undefined)
-  return built || line.limits.length > 0 ? takeOff(notebook) : undefined
 }
