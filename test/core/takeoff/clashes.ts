@@ -122,12 +122,41 @@ const priced = (items: readonly Data[]) =>
     share: { ...halves, labour: { principle: 'percent', a: '33.3333', b: '66.6667' } },
   }))
 
-export function clashDocument({ sections, gates = [] }: Pick<Clash, 'sections' | 'gates'>) {
-  return documentWith({ line, sections: priced(sections), gates: priced(gates) })
+export function clashDocument({ sections, gates = [] }: Pick<Clash, 'sections' | 'gates'>, on: Data = line) {
+  return documentWith({ line: on, sections: priced(sections), gates: priced(gates) })
 }
 
 /** The same notebook with nothing in it that a take-off reads. */
 export function withoutPlaces({ sections, gates = [] }: Pick<Clash, 'sections' | 'gates'>) {
   const bare = (items: readonly Data[]) => priced(items.map(({ id }) => ({ id })))
   return documentWith({ sections: bare(sections), gates: bare(gates) })
+}
+
+/** All clashes one after the other, each 100 ft further along the line, with ids of their own. */
+export function allClashes() {
+  const place = ({ what }: Clash) => (what.includes('before') ? 0 : what.includes('past') ? 2 : 1)
+  const inOrder = [...clashes].sort((left, right) => place(left) - place(right))
+  const moved = (items: readonly Data[] | undefined, at: number) =>
+    (items ?? []).map(
+      (item, index): Data => ({ ...furtherBy(100 * at, item), id: `${at} ${index} ${item.id}` }),
+    )
+  return {
+    sections: inOrder.flatMap(({ sections }, at) => moved(sections, at)),
+    gates: inOrder.flatMap(({ gates }, at) => moved(gates, at)),
+    line: {
+      stations: inOrder.flatMap((_, at) => line.stations.map((station) => furtherBy(100 * at, station))),
+    },
+  }
+}
+
+/** The same thing so many feet further along the line. */
+function furtherBy(feet: number, thing: Data): Data {
+  return Object.fromEntries(
+    Object.entries(thing).map(([key, value]) => {
+      if (key === 'measured' && Array.isArray(value)) return [key, value.map((one) => furtherBy(feet, one))]
+      return ['from', 'to', 'at'].includes(key)
+        ? [key, `${Number.parseInt(String(value), 10) + feet} ft`]
+        : [key, value]
+    }),
+  )
 }
