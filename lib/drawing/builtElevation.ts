@@ -5,7 +5,7 @@ import { obliqueTick } from './dimensionLine.ts'
 import type { Point, Shape } from './drawing.ts'
 import type { DrawingWords } from './drawingWords.ts'
 import { inFloats } from './fenceRuns.ts'
-import type { Frame } from './frame.ts'
+import { type Frame, heldInside } from './frame.ts'
 import type { Ground } from './ground.ts'
 import { labelRows } from './labelRows.ts'
 import { type Part, rowHeight, smallText } from './part.ts'
@@ -136,7 +136,7 @@ export function standingPosts(fence: BuiltFence, frame: Frame, point: DrawPoint)
         { x: high.x + reach, y: high.y },
         { x: low.x + reach, y: low.y },
         { x: low.x - reach, y: low.y },
-      ]
+      ].map((corner) => heldInside(frame, corner))
     }
     const holeHalf = (hole * frame.unitsPerMillimetre) / 2
     return [
@@ -235,12 +235,15 @@ function depthLine(
 ): Shape[] {
   const side = Math.max((hole * frame.unitsPerMillimetre) / 2 + 3, x - frame.toX(at))
   const [top, low] = [point(at, ground), point(at, bottom)]
-  const shift = ({ x: middle, y }: Point): Point => ({ x: Math.min(middle + side, frame.width - 1), y })
+  const shift = ({ x: middle, y }: Point): Point => ({
+    x: Math.max(1, Math.min(middle + side, frame.width - 1)),
+    y,
+  })
   const [from, to] = [shift(top), shift(low)]
   return [
     { kind: 'polyline', points: [from, to], stroke: { ink: 'ink', width: 0.6 } },
-    obliqueTick({ x: Math.min(from.x, frame.width - 3), y: from.y }),
-    obliqueTick({ x: Math.min(to.x, frame.width - 3), y: to.y }),
+    obliqueTick({ x: Math.max(3, Math.min(from.x, frame.width - 3)), y: from.y }),
+    obliqueTick({ x: Math.max(3, Math.min(to.x, frame.width - 3)), y: to.y }),
     {
       kind: 'polyline',
       points: [to, { x: to.x, y: foot }],

@@ -6,7 +6,7 @@ import type { Point, Shape, Stroke } from './drawing.ts'
 import type { DrawingWords } from './drawingWords.ts'
 import type { DrawnMore } from './drawnMore.ts'
 import { fenceRuns, inFloats, type Run } from './fenceRuns.ts'
-import type { Frame } from './frame.ts'
+import { type Frame, heldInside } from './frame.ts'
 import { type Grades, type Ground, groundOf } from './ground.ts'
 import { labelRows } from './labelRows.ts'
 import { type LimitLine, limitLines, limitMarks } from './limitLines.ts'
@@ -59,7 +59,7 @@ export function elevationShapes(
   const labels = heightLabels(tall, placed.gates, limits, frame, words, fence)
   const base = top + labels.rows * rowHeight + 4
   const toY = (height: number) => base + (highest - height) * scale.unitsPerMillimetre
-  const point = (at: number, height: number): Point => ({ x: frame.toX(at), y: toY(height) })
+  const point = (at: number, height: number): Point => heldInside(frame, { x: frame.toX(at), y: toY(height) })
   const floor = toY(lowest) + 10
   const whole = bends(grades, frame.from, frame.to)
   const fences = tall.map(({ section, height }) =>

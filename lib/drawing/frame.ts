@@ -1,5 +1,6 @@
 import { inMillimetres } from '../core/amounts/length.ts'
 import type { PlacedLine } from '../core/boundary/placedLine.ts'
+import type { Point } from './drawing.ts'
 
 /** Where the line lies on the drawing: the same in plan and in elevation, so that one stands over the other. */
 export type Frame = {
@@ -15,8 +16,14 @@ export type Frame = {
 
 export const margin = 10
 
-export function frameOf(placed: PlacedLine, width: number): Frame {
-  const [from, to] = [inMillimetres(placed.start), inMillimetres(placed.end)]
+/** The whole line, and what stands past its ends: a gate's post, or one that was measured there. */
+export function frameOf(
+  placed: PlacedLine,
+  width: number,
+  posts: readonly { readonly at: number }[] = [],
+): Frame {
+  const from = posts.reduce((first, { at }) => Math.min(first, at), inMillimetres(placed.start))
+  const to = posts.reduce((last, { at }) => Math.max(last, at), inMillimetres(placed.end))
   return frameFrom(from, to, width, to > from ? (width - 2 * margin) / (to - from) : 0)
 }
 
@@ -33,4 +40,9 @@ export function frameFrom(from: number, to: number, width: number, unitsPerMilli
     unitsPerMillimetre,
     toX: (place) => left + (place - from) * unitsPerMillimetre,
   }
+}
+
+/** The point, moved in from beyond the drawing's edges: a post can be typed wider than the whole line. */
+export function heldInside(frame: Frame, { x, y }: Point): Point {
+  return { x: Math.max(0, Math.min(x, frame.width)), y }
 }

@@ -59,10 +59,10 @@ export function itemSheets(
   const sheets = ends.map(([from, to], index) => {
     const placed = cut(stretch.placed, from, to)
     const frame = frameFrom(inMillimetres(from) - reach, inMillimetres(to) + reach, width, scale)
-    const more = moreOf(notebook, stretch, whole, from, to)
+    const more = moreOf(notebook, stretch, whole, frame.from, frame.to)
     return sheet(notebook, placed, frame, words, more, words.sheet(name, index + 1, ends.length, from, to))
   })
-  const key = keySheet(notebook, stretch, width, scale, words, whole, sheets)
+  const key = keySheet(notebook, stretch, { width, scale, reach }, words, whole, sheets)
   return [...sheets.map(({ drawing }) => drawing), key]
 }
 
@@ -105,15 +105,20 @@ function sheet(
 function keySheet(
   notebook: Notebook,
   stretch: Stretch,
-  width: number,
-  scale: number,
+  { width, scale, reach }: { width: number; scale: number; reach: number },
   words: DrawingWords,
   whole: BuiltFence | undefined,
   sheets: readonly Sheet[],
 ): Drawing {
   const { placed } = stretch
   const frame = frameFrom(0, (width - 2 * margin) / scale, width, scale)
-  const more = moreOf(notebook, stretch, whole, placed.start, placed.end)
+  const more = moreOf(
+    notebook,
+    stretch,
+    whole,
+    inMillimetres(placed.start) - reach,
+    inMillimetres(placed.end) + reach,
+  )
   const across = more.fence && acrossDrawing(more.fence, width, words, more, 0)
   const leftOut = sheets.reduce((sum, one) => sum + one.leftOut, 0)
   const tooClose = sheets.reduce((sum, one) => sum + one.tooClose, 0)
@@ -144,11 +149,11 @@ function moreOf(
   notebook: Notebook,
   { section }: Stretch,
   whole: BuiltFence | undefined,
-  from: Millimetres,
-  to: Millimetres,
+  from: number,
+  to: number,
 ): DrawnMore {
   const own = new Set(section === undefined ? [] : [section])
-  const fence = whole && within(whole, inMillimetres(from), inMillimetres(to), own)
+  const fence = whole && within(whole, from, to, own)
   return {
     ...drawnMore(notebook, fence && fence.posts.length > 0 ? fence : undefined, true),
     ...(section === undefined ? { cutSections: true } : { section }),

@@ -30,11 +30,11 @@ export function lineDrawing(
 ): Drawing {
   const { words } = options
   const placed = placedLine(notebook)
-  const frame = frameOf(placed, Math.max(200, options.widthUnits))
-  if (!(frame.unitsPerMillimetre > 0 && Number.isFinite(frame.unitsPerMillimetre)))
-    return emptyDrawing(placed, frame, words)
   const found = options.takeOff ?? takeOffWhereBuilt(notebook)
   const fence = found && found.posts.length > 0 ? builtFence(found) : undefined
+  const frame = frameOf(placed, Math.max(200, options.widthUnits), fence?.posts)
+  if (!(frame.unitsPerMillimetre > 0 && Number.isFinite(frame.unitsPerMillimetre)))
+    return emptyDrawing(placed, frame, words)
   const drawing = placedDrawing(notebook, placed, frame, words, drawnMore(notebook, fence, false))
   if (!options.details || found === undefined || fence === undefined) return drawing
   const items = [...notebook.sections, ...notebook.gates].filter(({ buildUp }) => buildUp !== undefined)

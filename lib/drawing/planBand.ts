@@ -1,6 +1,6 @@
 import type { BuiltFence } from './builtFence.ts'
 import type { Point, Shape, Stroke } from './drawing.ts'
-import type { Frame } from './frame.ts'
+import { type Frame, heldInside } from './frame.ts'
 
 export const bandStroke: Stroke = { ink: 'quiet', width: 0.6, dash: [4, 2.5] }
 export const holeStroke: Stroke = { ink: 'ink', width: 0.8, dash: [2, 1.6] }
@@ -48,7 +48,7 @@ export function holesFromAbove(
     const points = Array.from({ length: 32 }, (_, step) => ({
       x: centre.x + along * Math.cos((step * Math.PI) / 16),
       y: centre.y + across * Math.sin((step * Math.PI) / 16),
-    }))
+    })).map((point) => heldInside(frame, point))
     return [{ kind: 'polygon', points, fill: 'sheet', stroke: holeStroke }]
   })
 }

@@ -1,11 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import type { Drawing, Shape, TextShape } from '../../lib/drawing/drawing.ts'
+import type { Drawing } from '../../lib/drawing/drawing.ts'
 import { lineDrawing } from '../../lib/drawing/lineDrawing.ts'
-import { textWidth } from '../../lib/drawing/textRoom.ts'
 import { drawingNoteText } from '../../lib/words/summary/drawingNoteText.ts'
 import { drawingWords } from '../../lib/words/summary/drawingWords.ts'
 import { exampleNotebook, notebookWith } from '../pdf/madeSummary.ts'
+import { outside, overlapping, textsOf } from './drawnBoxes.ts'
 
 const halves = { materials: { principle: 'equal' }, labour: { principle: 'equal' } }
 const phone = 350
@@ -15,61 +15,7 @@ function drawn(read: ReturnType<typeof notebookWith>, widthUnits: number): Drawi
   return lineDrawing(read.notebook, { widthUnits, words: drawingWords(read.notebook) })
 }
 
-type Box = { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number }
-
-/** The box of a text: capitals reach about 0.75 of the size over the base line, tails 0.25 under it. */
-function boxOf({ text, at, anchor, size }: TextShape): Box {
-  const width = textWidth(text, size)
-  const left = at.x - { start: 0, middle: width / 2, end: width }[anchor]
-  return { left, right: left + width, top: at.y - 0.75 * size, bottom: at.y + 0.25 * size }
-}
-
-const texts = (drawing: Drawing) =>
-  drawing.shapes.filter((shape): shape is TextShape => shape.kind === 'text' && shape.text !== '')
-
-function overlapping(drawing: Drawing): string[] {
-  const placed = texts(drawing).map((shape) => ({ text: shape.text, box: boxOf(shape) }))
-  return placed.flatMap((one, index) =>
-    placed.slice(index + 1).flatMap((other) => {
-      const apart =
-        one.box.right <= other.box.left ||
-        other.box.right <= one.box.left ||
-        one.box.bottom <= other.box.top ||
-        other.box.bottom <= one.box.top
-      return apart ? [] : [`${one.text} / ${other.text}`]
-    }),
-  )
-}
-
-function pointsOf(shape: Shape): { x: number; y: number }[] {
-  switch (shape.kind) {
-    case 'polyline':
-    case 'polygon':
-      return [...shape.points]
-    case 'circle':
-    case 'arc':
-      return [shape.centre]
-    case 'hatch':
-      return [
-        { x: shape.x, y: shape.y },
-        { x: shape.x + shape.width, y: shape.y + shape.height },
-      ]
-    case 'text': {
-      const { left, right, top, bottom } = boxOf(shape)
-      return [
-        { x: left, y: top },
-        { x: right, y: bottom },
-      ]
-    }
-  }
-}
-
-function outside(drawing: Drawing): Shape[] {
-  const off = (value: number, most: number) => !(value >= -0.01 && value <= most + 0.01)
-  return drawing.shapes.filter((shape) =>
-    pointsOf(shape).some(({ x, y }) => off(x, drawing.width) || off(y, drawing.height)),
-  )
-}
+const texts = textsOf
 
 describe.each([
   ['on a phone', phone],
