@@ -1,4 +1,4 @@
-import { generateKeyPair, X509Certificate } from 'node:crypto'
+import { createPrivateKey, generateKeyPair, verify, X509Certificate } from 'node:crypto'
 import { promisify } from 'node:util'
 import forge from 'node-forge'
 
@@ -39,13 +39,21 @@ export async function makeSealKey(now: Date): Promise<SealKey> {
   return sealKeyOf(pair.privateKey, forge.pki.certificateToPem(certificate))
 }
 
-/** Puts the two together. Throws where either can't be read or they don't belong to one another. */
+/**
+ * Puts the two together. Throws where either can't be read, or where what the one signs is not what the other verifies: a
+ * key that is damaged in part would sign all the same, and its seals would not hold.
+ */
 export function sealKeyOf(privateKeyPem: string, certificatePem: string): SealKey {
   const certificate = new X509Certificate(certificatePem)
-  const key = forge.pki.privateKeyFromPem(privateKeyPem)
-  const publicKey = forge.pki.certificateFromPem(certificatePem).publicKey as forge.pki.rsa.PublicKey
-  if (key.n.compareTo(publicKey.n) !== 0 || key.e.compareTo(publicKey.e) !== 0)
+  if (!certificate.verify(certificate.publicKey)) throw new Error('the certificate is damaged')
+  if (!certificate.checkPrivateKey(createPrivateKey(privateKeyPem)))
     throw new Error('the private key is not that of the certificate')
+  const trial = 'a trial of the seal'
+  const digest = forge.md.sha256.create().update(trial)
+  // Signed the way a seal is, verified another way.
+  const signature = forge.pki.privateKeyFromPem(privateKeyPem).sign(digest)
+  if (!verify('sha256', Buffer.from(trial), certificate.publicKey, Buffer.from(signature, 'binary')))
+    throw new Error('the private key is damaged')
   return { privateKeyPem, certificatePem, fingerprint: fingerprintOf(certificate) }
 }
 

@@ -1,7 +1,7 @@
 import { latin1 } from './pdfScanner.ts'
 
-/** From the codes of a font, as hexadecimal digits in small letters, to characters. */
-export type CharacterMap = ReadonlyMap<string, string>
+/** From the codes of a font, of two bytes, to characters. */
+export type CharacterMap = ReadonlyMap<number, string>
 
 /** A code of two bytes, and what it stands for: up to four units of UTF-16, such as the three of “ffi”. */
 const pair = /<([0-9A-Fa-f]{4})>\s*<([0-9A-Fa-f]{4,16})>/g
@@ -11,11 +11,11 @@ const pair = /<([0-9A-Fa-f]{4})>\s*<([0-9A-Fa-f]{4,16})>/g
  * pairs; ranges are not read.
  */
 export function characterMap(bytes: Uint8Array): CharacterMap {
-  const characters = new Map<string, string>()
+  const characters = new Map<number, string>()
   for (const part of latin1(bytes, 0, bytes.length).split('beginbfchar').slice(1)) {
     const end = part.indexOf('endbfchar')
     for (const [, code = '', units = ''] of part.slice(0, Math.max(0, end)).matchAll(pair))
-      characters.set(code.toLowerCase(), utf16(units))
+      characters.set(Number.parseInt(code, 16), utf16(units))
   }
   return characters
 }

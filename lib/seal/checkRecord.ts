@@ -29,22 +29,26 @@ export type RecordOptions = {
  * printed, the notebook file and the signatures inside agree with one another. Pure, on any bytes, without a database;
  * never throws, and reads no more than `readLimits` says. Needs no clock and no network.
  */
-export function checkRecord(bytes: Uint8Array, options: RecordOptions = {}): RecordFindings {
-  const { found, problems } = lookThrough(bytes, options)
+export async function checkRecord(bytes: Uint8Array, options: RecordOptions = {}): Promise<RecordFindings> {
+  if (bytes.length > readLimits.file) return tooLargeRecord(bytes.length)
+  const { found, problems } = await lookThrough(bytes, options)
   return { holds: problems.length === 0, bytes: bytes.length, problems, ...found }
 }
 
-function lookThrough(bytes: Uint8Array, options: RecordOptions): Looked {
-  if (bytes.length > readLimits.file)
-    return failing({ kind: 'too-large', bytes: bytes.length, limit: readLimits.file })
-  const file = refusable(() => readPdfFile(bytes))
+/** The findings of a file so large that it is not even read. `bytes` is its size. */
+export function tooLargeRecord(bytes: number): RecordFindings {
+  return { holds: false, bytes, problems: [{ kind: 'too-large', bytes, limit: readLimits.file }] }
+}
+
+async function lookThrough(bytes: Uint8Array, options: RecordOptions): Promise<Looked> {
+  const file = await refusable(() => readPdfFile(bytes))
   if ('kind' in file) {
-    const added = bytesAddedAfter(bytes)
+    const added = file.kind === 'not-a-pdf' ? 0 : bytesAddedAfter(bytes)
     return failing(added > 0 ? { kind: 'added-after', bytes: added } : file)
   }
   const dictionaries = everyDictionary(file)
   const seal = lookAtSeal(file, dictionaries, options)
-  const content = refusable(() => lookInside(file, dictionaries))
+  const content = await refusable(() => lookInside(file, dictionaries))
   const inside = 'kind' in content ? failing(content) : content
   return { found: { ...seal.found, ...inside.found }, problems: [...seal.problems, ...inside.problems] }
 }
@@ -67,14 +71,14 @@ function lookAtSeal(
 }
 
 /** The notebook file, what is worked out from it, and whether pages and signatures say the same. */
-function lookInside(file: PdfFile, dictionaries: readonly PlacedDictionary[]): Looked {
+async function lookInside(file: PdfFile, dictionaries: readonly PlacedDictionary[]): Promise<Looked> {
   const left: UnpackedLeft = { bytes: readLimits.unpacked }
   const attached = attachedFile(file, dictionaries, 'agreement.json', left)
   if (attached.kind === 'none') return failing({ kind: 'no-agreement' })
   if (attached.kind === 'several') return failing({ kind: 'several-agreements', count: attached.count })
   if (attached.kind === 'damaged') return failing({ kind: 'agreement-damaged' })
   const signatures = attachedFile(file, dictionaries, 'signatures.json', left)
-  const pages = printedPages(file, left)
+  const pages = await printedPages(file, left)
   const sha256 = createHash('sha256').update(attached.bytes).digest('hex')
   const hashes = pages ? printedHashes(pages, sha256) : failing({ kind: 'pages-unreadable' })
   const rest = lookAtAgreement(
@@ -128,9 +132,11 @@ function failing(problem: RecordProblem): Looked {
 }
 
 /** What `look` finds, or why it refuses. */
-function refusable<Value extends object>(look: () => Value): Value | RecordProblem {
+async function refusable<Value extends object>(
+  look: () => Value | Promise<Value>,
+): Promise<Value | RecordProblem> {
   try {
-    return look()
+    return await look()
   } catch (error) {
     if (error instanceof RecordRefusal) return error.problem
     throw error

@@ -3,7 +3,9 @@ export type Der = { readonly tag: number; readonly content: Uint8Array; readonly
 
 export const derTags = {
   integer: 0x02,
+  bits: 0x03,
   octets: 0x04,
+  nothing: 0x05,
   identifier: 0x06,
   utcTime: 0x17,
   generalizedTime: 0x18,
@@ -33,9 +35,9 @@ export function firstDer(bytes: Uint8Array): { value: Der; rest: Uint8Array } | 
   }
 }
 
-/** The values inside a value, which they have to fill. */
-export function insideDer(der: Der | undefined): Der[] | undefined {
-  if (der === undefined) return undefined
+/** The values inside a value of this tag, which they have to fill. */
+export function insideDer(der: Der | undefined, tag: number): Der[] | undefined {
+  if (der?.tag !== tag) return undefined
   const values: Der[] = []
   for (let rest = der.content; rest.length > 0; ) {
     const first = firstDer(rest)
@@ -46,12 +48,19 @@ export function insideDer(der: Der | undefined): Der[] | undefined {
   return values
 }
 
+/** Whether two values are the same bytes. */
+export function sameDer(one: Der | undefined, other: Der | undefined): boolean {
+  return one !== undefined && other !== undefined && Buffer.compare(one.whole, other.whole) === 0
+}
+
 /** An object identifier with dots: "1.2.840.113549.1.7.2". */
 export function identifierText(der: Der | undefined): string | undefined {
   if (der?.tag !== derTags.identifier || der.content.length === 0 || der.content.length > 32) return undefined
   const parts: number[] = []
   let part = 0
   for (const byte of der.content) {
+    // A part has one spelling only: without zeros in front.
+    if (part === 0 && byte === 0x80) return undefined
     part = part * 128 + (byte & 0x7f)
     if (byte >= 0x80) continue
     parts.push(part)

@@ -1,7 +1,7 @@
 import { createHash, verify, X509Certificate } from 'node:crypto'
 import type { RecordProblem, RecordSeal } from '../core/agreement/recordFindings.ts'
 import { fingerprintOf } from './certificate.ts'
-import { type Der, derTags, firstDer, identifierText, insideDer, timeOf } from './der.ts'
+import { type Der, derTags, firstDer, identifierText, insideDer, sameDer, timeOf } from './der.ts'
 import type { SealedRange } from './sealedRange.ts'
 
 const identifiers = {
@@ -59,56 +59,91 @@ function verifies({ certificate, signedAttributes, signature }: SignerParts): bo
   }
 }
 
-/** Takes ContentInfo apart (RFC 5652, 5.1 and 5.3). `undefined` where it has any other form. */
+/**
+ * Takes ContentInfo apart (RFC 5652, 5.1 and 5.3). `undefined` where it has any other form than our own: what the signature
+ * does not cover may be spelt in one way only, so that no byte of it can be changed unseen.
+ */
 function signerParts(bytes: Uint8Array): SignerParts | undefined {
   const outer = firstDer(bytes)
   // Behind the signature the room that was kept for it is filled up with zeros.
   if (outer === undefined || outer.rest.some((byte) => byte !== 0)) return undefined
-  const [type, wrapped] = insideDer(outer.value) ?? []
-  if (identifierText(type) !== identifiers.signedData || wrapped?.tag !== derTags.zero) return undefined
-  const [, , content, ...others] = insideDer(insideDer(wrapped)?.[0]) ?? []
-  const [contentType, ...contents] = insideDer(content) ?? []
-  if (identifierText(contentType) !== identifiers.data || contents.length > 0) return undefined
-  const signers = insideDer(others.find(({ tag }) => tag === derTags.set)) ?? []
-  const certificates = insideDer(others.find(({ tag }) => tag === derTags.zero)) ?? []
-  const [signer] = signers
-  if (signer === undefined || signers.length !== 1 || certificates.length > 8) return undefined
-  return partsOf(signer, certificates)
-}
-
-function partsOf(signer: Der, certificates: readonly Der[]): SignerParts | undefined {
-  const [, named, digestAlgorithm, signed, signatureAlgorithm, signature] = insideDer(signer) ?? []
-  const [issuer, serial] = insideDer(named) ?? []
-  const algorithm = identifierText(insideDer(signatureAlgorithm)?.[0])
+  const [type, wrapped, ...moreOutside] = insideDer(outer.value, derTags.sequence) ?? []
+  const [signedData, ...moreWrapped] = insideDer(wrapped, derTags.zero) ?? []
+  const [version, digestAlgorithms, content, certificates, signers, ...moreInside] =
+    insideDer(signedData, derTags.sequence) ?? []
+  const [digestAlgorithm, ...moreAlgorithms] = insideDer(digestAlgorithms, derTags.set) ?? []
+  const [contentType, ...contents] = insideDer(content, derTags.sequence) ?? []
+  const [certificate, ...moreCertificates] = insideDer(certificates, derTags.zero) ?? []
+  const [signer, ...moreSigners] = insideDer(signers, derTags.set) ?? []
+  const more = [moreOutside, moreWrapped, moreInside, moreAlgorithms, contents, moreCertificates, moreSigners]
   if (
-    !issuer ||
-    !serial ||
-    signed?.tag !== derTags.zero ||
-    signature?.tag !== derTags.octets ||
-    identifierText(insideDer(digestAlgorithm)?.[0]) !== identifiers.sha256 ||
-    (algorithm !== identifiers.rsa && algorithm !== identifiers.rsaWithSha256)
+    identifierText(type) !== identifiers.signedData ||
+    identifierText(contentType) !== identifiers.data ||
+    !isOne(version) ||
+    !isAlgorithm(digestAlgorithm, identifiers.sha256) ||
+    more.some((values) => values.length > 0) ||
+    signer === undefined ||
+    certificate === undefined
   )
     return undefined
+  return partsOf(signer, certificate)
+}
+
+function partsOf(signer: Der, certificate: Der): SignerParts | undefined {
+  const [version, named, digestAlgorithm, signed, signatureAlgorithm, signature, ...more] =
+    insideDer(signer, derTags.sequence) ?? []
+  const read = selfMade(certificate, named)
   const attributes = attributesOf(signed)
-  const certificate = certificates.find((one) => isNamed(one, issuer, serial))
-  if (!attributes || !certificate) return undefined
+  if (
+    !read ||
+    !attributes ||
+    !signed ||
+    signature?.tag !== derTags.octets ||
+    !isOne(version) ||
+    !isAlgorithm(digestAlgorithm, identifiers.sha256) ||
+    !(
+      isAlgorithm(signatureAlgorithm, identifiers.rsa) ||
+      isAlgorithm(signatureAlgorithm, identifiers.rsaWithSha256)
+    ) ||
+    more.length > 0
+  )
+    return undefined
   const signedAttributes = Buffer.from(signed.whole)
   signedAttributes[0] = derTags.set
+  return { certificate: read, signedAttributes, attributes, signature: signature.content }
+}
+
+/**
+ * The certificate, if it is the one that the signer names by issuer and serial number, and signed by its own key (RFC 5280,
+ * 4.1): every seal of this program carries such a one, and so its bytes too are covered by a signature.
+ */
+function selfMade(certificate: Der, named: Der | undefined): X509Certificate | undefined {
+  const [issuer, serial, ...more] = insideDer(named, derTags.sequence) ?? []
+  const [toBeSigned, , signature] = insideDer(certificate, derTags.sequence) ?? []
+  const [version, itsSerial, , itsIssuer] = insideDer(toBeSigned, derTags.sequence) ?? []
+  if (
+    more.length > 0 ||
+    version?.tag !== derTags.zero ||
+    !sameDer(itsSerial, serial) ||
+    !sameDer(itsIssuer, issuer) ||
+    signature?.tag !== derTags.bits ||
+    signature.content[0] !== 0
+  )
+    return undefined
   try {
     const read = new X509Certificate(certificate.whole)
-    // Asked for here because a key that can't be read throws.
-    return read.publicKey && { certificate: read, signedAttributes, attributes, signature: signature.content }
+    return read.verify(read.publicKey) ? read : undefined
   } catch {
     return undefined
   }
 }
 
 /** Each attribute has one value and stands once (RFC 5652, 11). */
-function attributesOf(signed: Der): Map<string, Der> | undefined {
+function attributesOf(signed: Der | undefined): Map<string, Der> | undefined {
   const attributes = new Map<string, Der>()
-  for (const attribute of insideDer(signed) ?? []) {
-    const [type, values] = insideDer(attribute) ?? []
-    const [value, ...more] = insideDer(values) ?? []
+  for (const attribute of insideDer(signed, derTags.zero) ?? []) {
+    const [type, values] = insideDer(attribute, derTags.sequence) ?? []
+    const [value, ...more] = insideDer(values, derTags.set) ?? []
     const name = identifierText(type)
     if (name === undefined || value === undefined || more.length > 0 || attributes.has(name)) return undefined
     attributes.set(name, value)
@@ -116,14 +151,18 @@ function attributesOf(signed: Der): Map<string, Der> | undefined {
   return attributes
 }
 
-/** Whether a certificate has this issuer and this serial number (RFC 5280, 4.1). */
-function isNamed(certificate: Der, issuer: Der, serial: Der): boolean {
-  const parts = insideDer(insideDer(certificate)?.[0]) ?? []
-  // The version comes first, unless it is the oldest one.
-  const [itsSerial, , itsIssuer] = parts[0]?.tag === derTags.zero ? parts.slice(1) : parts
-  return same(itsSerial, serial) && same(itsIssuer, issuer)
+/** The version number 1. */
+function isOne(der: Der | undefined): boolean {
+  return der?.tag === derTags.integer && der.content.length === 1 && der.content[0] === 1
 }
 
-function same(one: Der | undefined, other: Der): boolean {
-  return one !== undefined && Buffer.from(one.whole).equals(other.whole)
+/** An algorithm without parameters, which are written as nothing. */
+function isAlgorithm(der: Der | undefined, identifier: string): boolean {
+  const [name, parameters, ...more] = insideDer(der, derTags.sequence) ?? []
+  return (
+    identifierText(name) === identifier &&
+    parameters?.tag === derTags.nothing &&
+    parameters.content.length === 0 &&
+    more.length === 0
+  )
 }

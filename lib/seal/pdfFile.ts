@@ -1,4 +1,4 @@
-import { latin1, PdfScanner, type ValuesLeft } from './pdfScanner.ts'
+import { latin1, PdfScanner, type ValuesLeft, valuesLeft } from './pdfScanner.ts'
 import { ofKind, type PdfDictionary, type PdfValue } from './pdfValue.ts'
 import { readLimits } from './readLimits.ts'
 import { RecordRefusal, refuseBuild } from './recordRefusal.ts'
@@ -8,7 +8,6 @@ export type PdfFile = {
   readonly bytes: Uint8Array
   readonly objects: ReadonlyMap<number, PdfObject>
   readonly root: PdfDictionary
-  readonly left: ValuesLeft
 }
 
 /** An object, and where its stream begins and ends if it has one. */
@@ -26,15 +25,16 @@ export type PdfObject = {
  * Throws a `RecordRefusal` on any other file.
  */
 export function readPdfFile(bytes: Uint8Array): PdfFile {
-  const left: ValuesLeft = { values: readLimits.values }
-  const start = headLength(bytes)
+  const left = valuesLeft(readLimits.values)
+  if (latin1(bytes, 0, 5) !== '%PDF-') throw new RecordRefusal({ kind: 'not-a-pdf' })
   const { tableAt, endAt } = tailOf(bytes)
+  const start = headLength(bytes)
   const { places, trailer } = readTable(bytes, tableAt, endAt, left)
   const objects = readObjects(bytes, start, tableAt, places, left)
   const root = ofKind(trailer.entries.get('Root'), 'reference')
   const catalog = root && ofKind(objects.get(root.number)?.value, 'dictionary')
   if (!catalog) return refuseBuild('the root is missing')
-  return { bytes, objects, root: catalog, left }
+  return { bytes, objects, root: catalog }
 }
 
 /** What a value stands for: the object it refers to, or itself. A reference never leads to another one here. */
@@ -45,9 +45,7 @@ export function lookUp(file: PdfFile, value: PdfValue | undefined): PdfValue | u
 
 /** Length of the first line and of the comment of four high bytes under it. */
 function headLength(bytes: Uint8Array): number {
-  const head = latin1(bytes, 0, 32)
-  if (!head.startsWith('%PDF-')) throw new RecordRefusal({ kind: 'not-a-pdf' })
-  const match = /^%PDF-[0-9]\.[0-9]\n%[\x80-\xff]{4}\n/.exec(head)
+  const match = /^%PDF-[0-9]\.[0-9]\n%[\x80-\xff]{4}\n/.exec(latin1(bytes, 0, 32))
   return match ? match[0].length : refuseBuild('the first lines are others')
 }
 

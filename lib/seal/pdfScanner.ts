@@ -2,11 +2,18 @@ import type { PdfText, PdfValue } from './pdfValue.ts'
 import { readLimits } from './readLimits.ts'
 import { RecordRefusal, refuseBuild } from './recordRefusal.ts'
 
-/** How many values may still be read, over all objects of a file. */
-export type ValuesLeft = { values: number }
+/** How many values may still be read, and how many there were to be. */
+export type ValuesLeft = { values: number; readonly limit: number }
 
-const whitespace = new Set([0x00, 0x09, 0x0a, 0x0c, 0x0d, 0x20])
-const delimiters = new Set([...'()<>[]{}/%'].map((character) => character.charCodeAt(0)))
+export function valuesLeft(limit: number): ValuesLeft {
+  return { values: limit, limit }
+}
+
+const [regular, whitespace, delimiter] = [0, 1, 2]
+/** What each byte is among the other characters (ISO 32000-1, 7.2.2). */
+const classes = new Uint8Array(256).fill(regular)
+for (const byte of [0x00, 0x09, 0x0a, 0x0c, 0x0d, 0x20]) classes[byte] = whitespace
+for (const character of '()<>[]{}/%') classes[character.charCodeAt(0)] = delimiter
 
 /** In bytes; the longest that this program writes is the signature, of 8,192 digits. */
 const longestText = 100_000
@@ -16,18 +23,18 @@ const longestText = 100_000
  * say. Comments are refused: this program writes none between values.
  */
 export class PdfScanner {
-  readonly bytes: Uint8Array
+  readonly bytes: Buffer
   position: number
   private readonly left: ValuesLeft
 
   constructor(bytes: Uint8Array, position: number, left: ValuesLeft) {
-    this.bytes = bytes
+    this.bytes = bufferOf(bytes)
     this.position = position
     this.left = left
   }
 
   skipWhitespace(): void {
-    while (whitespace.has(this.bytes[this.position] ?? -1)) this.position += 1
+    while (classOf(this.bytes[this.position]) === whitespace) this.position += 1
   }
 
   /** Whether these characters stand here; if so, goes on after them. */
@@ -39,14 +46,14 @@ export class PdfScanner {
   }
 
   expect(word: string): void {
-    if (!this.take(word)) refuseBuild(`“${word}” is missing at byte ${this.position}`)
+    if (!this.take(word)) refuseBuild(`“${word.trim()}” is missing at byte ${this.position}`)
   }
 
   /** Counts values against the limit; a letter of a page counts as one too. */
   count(values: number): void {
     this.left.values -= values
     if (this.left.values < 0)
-      throw new RecordRefusal({ kind: 'too-much', what: 'values', limit: readLimits.values })
+      throw new RecordRefusal({ kind: 'too-much', what: 'values', limit: this.left.limit })
   }
 
   /** The next value; a word that is none, such as an operator of a page, is handed back as text. */
@@ -83,7 +90,7 @@ export class PdfScanner {
     while (this.position - from < 11 && isDigit(this.bytes[this.position])) this.position += 1
     const length = this.position - from
     if (length === 0 || length > 10) refuseBuild(`a whole number is missing at byte ${from}`)
-    return Number(latin1(this.bytes, from, this.position))
+    return Number(this.bytes.toString('latin1', from, this.position))
   }
 
   private list(depth: number): PdfValue {
@@ -111,18 +118,17 @@ export class PdfScanner {
   private name(): string {
     const from = this.position + 1
     this.position = from
-    while (this.isRegular(this.bytes[this.position])) this.position += 1
+    while (isRegular(this.bytes[this.position])) this.position += 1
     if (this.position - from > 1000) refuseBuild('a name is longer than names are')
-    return latin1(this.bytes, from, this.position).replace(/#([0-9A-Fa-f]{2})/g, (_, digits: string) =>
-      String.fromCharCode(Number.parseInt(digits, 16)),
-    )
+    const name = this.bytes.toString('latin1', from, this.position)
+    return name.includes('#') ? name.replace(/#([0-9A-Fa-f]{2})/g, decoded) : name
   }
 
   /** A number, a reference, a yes or no, nothing, or a word that is none of these. */
   private word(): PdfValue | string {
     const from = this.position
-    while (this.position - from < 128 && this.isRegular(this.bytes[this.position])) this.position += 1
-    const word = latin1(this.bytes, from, this.position)
+    while (this.position - from < 128 && isRegular(this.bytes[this.position])) this.position += 1
+    const word = this.bytes.toString('latin1', from, this.position)
     if (word === '' || word.length === 128) refuseBuild(`nothing that can be read stands at byte ${from}`)
     if (/^[+-]?(?:[0-9]+\.?[0-9]*|\.[0-9]+)$/.test(word)) return this.reference(word) ?? Number(word)
     if (word === 'true' || word === 'false') return word === 'true'
@@ -137,7 +143,7 @@ export class PdfScanner {
       this.bytes[this.position + 1] === 0x30 &&
       this.bytes[this.position + 2] === 0x20 &&
       this.bytes[this.position + 3] === 0x52 &&
-      !this.isRegular(this.bytes[this.position + 4])
+      !isRegular(this.bytes[this.position + 4])
     if (!isReference) return undefined
     this.position += 4
     return { kind: 'reference', number: Number(word) }
@@ -147,7 +153,7 @@ export class PdfScanner {
     const from = this.position
     const end = this.bytes.indexOf(0x3e, from)
     if (end < 0 || end - from > longestText) refuseBuild(`the text that begins at byte ${from} does not end`)
-    const digits = latin1(this.bytes, from + 1, end)
+    const digits = this.bytes.toString('latin1', from + 1, end)
     if (!/^[0-9A-Fa-f]*$/.test(digits) || digits.length % 2 === 1)
       refuseBuild(`the text at byte ${from} is not made of pairs of hexadecimal digits`)
     this.position = end + 1
@@ -179,16 +185,24 @@ export class PdfScanner {
   private escaped(bytes: number[]): void {
     const byte = this.bytes[this.position]
     const signs: Readonly<Record<number, number>> = { 110: 0x0a, 114: 0x0d, 116: 0x09, 98: 0x08, 102: 0x0c }
-    const octal = /^[0-7]{1,3}/.exec(latin1(this.bytes, this.position, this.position + 3))?.[0]
+    const octal = /^[0-7]{1,3}/.exec(this.bytes.toString('latin1', this.position, this.position + 3))?.[0]
     this.position += octal?.length ?? 1
     if (octal !== undefined) bytes.push(Number.parseInt(octal, 8) & 0xff)
     else if (byte === 0x0d && this.bytes[this.position] === 0x0a) this.position += 1
     else if (byte !== undefined && byte !== 0x0a && byte !== 0x0d) bytes.push(signs[byte] ?? byte)
   }
+}
 
-  private isRegular(byte: number | undefined): boolean {
-    return byte !== undefined && !whitespace.has(byte) && !delimiters.has(byte)
-  }
+function classOf(byte: number | undefined): number {
+  return byte === undefined ? delimiter : (classes[byte] ?? regular)
+}
+
+function isRegular(byte: number | undefined): boolean {
+  return classOf(byte) === regular
+}
+
+function decoded(_: string, digits: string): string {
+  return String.fromCharCode(Number.parseInt(digits, 16))
 }
 
 function isDigit(byte: number | undefined): boolean {
@@ -197,5 +211,9 @@ function isDigit(byte: number | undefined): boolean {
 
 /** Bytes as characters, one for one. */
 export function latin1(bytes: Uint8Array, from: number, to: number): string {
-  return Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength).toString('latin1', from, to)
+  return bufferOf(bytes).toString('latin1', from, to)
+}
+
+function bufferOf(bytes: Uint8Array): Buffer {
+  return Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength)
 }

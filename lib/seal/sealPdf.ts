@@ -4,6 +4,10 @@ import { SignPdf } from '@signpdf/signpdf'
 import forge from 'node-forge'
 import { PDFDocument } from 'pdf-lib'
 import { type SealKey, sealSubject } from './certificate.ts'
+import { verifyDetached } from './detachedSignature.ts'
+import { everyDictionary } from './everyDictionary.ts'
+import { readPdfFile } from './pdfFile.ts'
+import { sealedRange } from './sealedRange.ts'
 
 /** What a reader of PDFs shows as the reason of the signature. */
 export const sealReason = 'Locked copy: nothing changed since'
@@ -16,7 +20,8 @@ const roomForSignature = 8192
  * ByteRange the whole file but the signature itself. `at` is the signing time, whole seconds; no clock is asked. Same
  * document, key and time, same bytes.
  *
- * `pdf` is a PDF without a signature as `lib/pdf` makes it; throws where it is none.
+ * `pdf` is a PDF without a signature as `lib/pdf` makes it; throws where it is none, and where the seal would not hold: no
+ * such paper is handed out.
  */
 export async function sealPdf(pdf: Uint8Array, key: SealKey, at: Date): Promise<Uint8Array> {
   const signingTime = new Date(Math.floor(at.getTime() / 1000) * 1000)
@@ -32,7 +37,16 @@ export async function sealPdf(pdf: Uint8Array, key: SealKey, at: Date): Promise<
   })
   const prepared = await document.save({ useObjectStreams: false, updateFieldAppearances: false })
   const sealed = await new SignPdf().sign(prepared, new P12Signer(bundleOf(key)), signingTime)
+  assertSealed(sealed)
   return new Uint8Array(sealed)
+}
+
+/** Looks at the seal as whoever checks the record will. */
+function assertSealed(sealed: Uint8Array): void {
+  const file = readPdfFile(sealed)
+  const range = sealedRange(file, everyDictionary(file))
+  const seal = 'kind' in range ? range : verifyDetached(range)
+  if ('kind' in seal) throw new Error(`the seal that was made does not hold: ${seal.kind}`)
 }
 
 /** Key and certificate in the form that the signer takes (PKCS#12); it never leaves the memory, so it has no passphrase. */

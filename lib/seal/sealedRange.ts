@@ -28,6 +28,9 @@ export function sealedRange(
   const range = ofKind(entries.get('ByteRange'), 'list')?.items
   const contents = ofKind(entries.get('Contents'), 'text')
   if (!range || !contents?.hexadecimal || range.length !== 4) return { kind: 'seal-form' }
+  // The signature's own digits are all that it does not cover: they have one spelling, so that no byte can be changed.
+  const digits = latin1(file.bytes, contents.from, contents.to)
+  if (digits !== digits.toLowerCase()) return { kind: 'seal-form' }
   const [from, length, from2, length2] = range
   if (typeof from2 !== 'number' || typeof length2 !== 'number') return { kind: 'seal-form' }
   const end = from2 + length2
@@ -41,15 +44,20 @@ export function sealedRange(
     : { kind: 'range-open' }
 }
 
-/** Bytes after the end of what is sealed, told from the text of a file that can't be read as one piece; else 0. */
+/**
+ * How many bytes were added behind the end of what is sealed, in a file that can't be read as one piece: told from the text
+ * of its ByteRange, if the signature still stands where that says; else 0.
+ */
 export function bytesAddedAfter(bytes: Uint8Array): number {
   const text = latin1(bytes, 0, bytes.length)
   const at = text.indexOf('/ByteRange')
   if (at < 0 || text.indexOf('/ByteRange', at + 1) >= 0) return 0
-  const range = /^\/ByteRange ?\[ ?0 [0-9]{1,10} ([0-9]{1,10}) ([0-9]{1,10}) ?\]/.exec(
+  const range = /^\/ByteRange ?\[ ?0 ([0-9]{1,10}) ([0-9]{1,10}) ([0-9]{1,10}) ?\]/.exec(
     text.slice(at, at + 80),
   )
-  return range ? Math.max(0, bytes.length - Number(range[1]) - Number(range[2])) : 0
+  const [length = 0, from = 0, length2 = 0] = range?.slice(1).map(Number) ?? []
+  const isInPlace = text.charAt(length) === '<' && text.charAt(from - 1) === '>'
+  return isInPlace ? Math.max(0, bytes.length - from - length2) : 0
 }
 
 function isSignature(dictionary: PdfDictionary): boolean {
