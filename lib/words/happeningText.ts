@@ -41,7 +41,7 @@ export function happeningWords({ kind, detail = {} }: Happened, title: string): 
     case 'seal':
       return `The locked copy of revision ${said('revision')} was made.`
     case 'link':
-      return linkWords[said('link')] ?? 'Changed a private link.'
+      return wordsFor(linkWords, said('link')) ?? 'Changed a private link.'
     case 'reader':
       return readerWords(detail)
     case 'file':
@@ -69,9 +69,7 @@ function readerWords(detail: Readonly<Record<string, unknown>>): string {
   const label = textOf(detail.label)
   if (detail.reader === 'ended') return `Ended the reader’s link for ${label}.`
   const content = textOf(detail.content)
-  const shows = Object.hasOwn(readerContentWords, content)
-    ? readerContentWords[content as keyof typeof readerContentWords].name
-    : content
+  const shows = wordsFor(readerContentWords, content)?.name ?? content
   const expiresAt = new Date(textOf(detail.expiresAt))
   const until = Number.isNaN(expiresAt.getTime()) ? '' : ` It works through ${untilWords(expiresAt)}.`
   return `Made a reader’s link for ${label}. It shows: ${shows.charAt(0).toLowerCase()}${shows.slice(1)}.${until}`
@@ -85,10 +83,13 @@ function fileWords(detail: Readonly<Record<string, unknown>>): string {
 
 function messageWords(detail: Readonly<Record<string, unknown>>): string {
   const kind = textOf(detail.kind)
-  const name = Object.hasOwn(messageKindWords, kind)
-    ? messageKindWords[kind as keyof typeof messageKindWords]
-    : 'Remark'
+  const name = wordsFor(messageKindWords, kind) ?? 'Remark'
   return `${name}: “${textOf(detail.text)}”`
+}
+
+/** What a table has for a stored word; an object knows `constructor` without being told. */
+function wordsFor<Words>(table: Readonly<Record<string, Words>>, stored: string): Words | undefined {
+  return Object.hasOwn(table, stored) ? table[stored] : undefined
 }
 
 function textOf(value: unknown): string {

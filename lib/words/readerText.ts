@@ -30,7 +30,7 @@ export const readerContentWords: Readonly<Record<ReaderContentName, ContentWords
     holds:
       'All that you two see: the summary, the draft, the notebook file, the whole history and all that you said to each other. Fits a buyer who takes your place.',
     toReader:
-      'You can read the whole summary, save the notebook file and the agreement file, and read the whole history with all that was said.',
+      'You can read the whole summary. You can save the notebook file and the file of what was signed. You can read all that happened and all that was said.',
   },
 }
 
