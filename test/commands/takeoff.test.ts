@@ -57,6 +57,8 @@ describe('npm run -s takeoff', () => {
       'work',
       'setbacks',
       'heights',
+      'limits',
+      'wind',
       'findings',
     ])
     // Two runs of 47 ft 10 9/16 in: six bays and seven posts each.
