@@ -86,7 +86,7 @@ function setbackSentence(notebook: Notebook, subject: string, from: Millimetres,
   return `${subject} stands ${setbackRange(notebook, along.least, along.most)}.${rest}`
 }
 
-function setbackRange(notebook: Notebook, least: Millimetres, most: Millimetres): string {
+export function setbackRange(notebook: Notebook, least: Millimetres, most: Millimetres): string {
   const words = (setback: Millimetres) => {
     const size = setback.over < 0n ? ratio(-setback.over, setback.under) : setback
     return unbroken(lengthWords(size, notebook.units))

@@ -12,6 +12,13 @@ import { openNotebook } from '../../server/opened.ts'
 import { ReadersLink } from '../../server/ReadersLink.tsx'
 import { RecordFiles } from '../../server/RecordFiles.tsx'
 
+/** One page each, made from a revision. */
+const sheets = [
+  { asked: 'permit', label: 'Sheet for a permit office' },
+  { asked: 'buyer', label: 'Sheet for a later buyer' },
+  { asked: 'records', label: 'Page for the land records' },
+] as const
+
 type Seal = Pick<SealedPaper, 'sha256' | 'sealedAt'>
 
 export const metadata = { title: 'Record' }
@@ -76,6 +83,17 @@ export default async function RecordPage({ params }: { params: Promise<{ noteboo
                 <ButtonLink href={`${home}/agreement.json?revision=${revision.number}`} download>
                   Agreement (JSON)
                 </ButtonLink>
+              </div>
+              <div className="button-row">
+                {sheets.map(({ asked, label }) => (
+                  <ButtonLink
+                    key={asked}
+                    href={`${home}/sheet.pdf?for=${asked}&revision=${revision.number}`}
+                    download
+                  >
+                    {label}
+                  </ButtonLink>
+                ))}
               </div>
             </Panel>
           ))}

@@ -1,0 +1,97 @@
+import type { Notebook } from '../core/agreement/notebook.ts'
+import type { SheetBlock } from '../words/sheets/sheetBlock.ts'
+import type { Standing } from '../words/summary/summaryInput.ts'
+import { blockPieces } from './blockPieces.ts'
+import { type Faces, facesOf } from './faces.ts'
+import { furnitureMarks, underMarks } from './furniture.ts'
+import { bytesOf, makeDocument } from './makeDocument.ts'
+import { type Mark, moved, rule } from './mark.ts'
+import { columnHeight, columnWidth, type PageSize, pageSize } from './pageSize.ts'
+import { type Piece, paginate } from './paginate.ts'
+import type { PrintFonts } from './pdfInput.ts'
+import { printableBlocks, printer } from './printable.ts'
+import { plainTitle } from './summaryPdf.ts'
+import { styles, textMark } from './textPieces.ts'
+
+export type SheetInput = {
+  readonly title: string
+  readonly units: Notebook['units']
+  readonly content: readonly SheetBlock[]
+  readonly standing: Standing
+  readonly madeAt?: Date
+  readonly fonts: PrintFonts
+}
+
+/** How much smaller a sheet may be printed so that it fits on one page: at the last one the text is 7 points high. */
+const reductions = [1, 1.08, 1.16, 1.24, 1.32, 1.4] as const
+
+/**
+ * A sheet on one page: at its full size where it fits, else a little smaller. Only where even the smallest does not hold
+ * it, it goes on over further pages, at full size. Same input, same bytes.
+ */
+export async function sheetPdf(input: SheetInput): Promise<Uint8Array> {
+  const { title, units, content, standing, madeAt, fonts } = input
+  const faces = facesOf(fonts)
+  const laid = (reduction: number) => {
+    const page = enlarged(pageSize(units), reduction)
+    return { reduction, page, columns: paginate(piecesOf(content, faces, page), columnHeight(page)) }
+  }
+  const whole = laid(1)
+  const tried = reductions.map((reduction) => (reduction === 1 ? whole : laid(reduction)))
+  const { reduction, page, columns } = tried.find((one) => one.columns.length === 1) ?? whole
+  const shownTitle = printer(faces.canPrint).text(title)
+  const pages = columns.map((marks, index) => [
+    ...underMarks(standing, faces, page),
+    ...marks.map((mark) => moved(mark, { x: page.left, y: page.top })),
+    ...furnitureMarks({ title: shownTitle, standing }, faces, page, index + 1, columns.length),
+  ])
+  const document = await makeDocument(
+    pages,
+    page,
+    { title: plainTitle(title), language: 'en', madeAt },
+    fonts,
+  )
+  for (const one of document.getPages()) one.scale(1 / reduction, 1 / reduction)
+  return bytesOf(document)
+}
+
+function piecesOf(content: readonly SheetBlock[], faces: Faces, page: PageSize): Piece[] {
+  const print = printer(faces.canPrint)
+  return content.flatMap((block) =>
+    block.kind === 'room'
+      ? [roomPiece(print.text(block.title), block.lines, page)]
+      : printableBlocks([block], print).flatMap((one) => blockPieces(one, noDrawing, faces, page)),
+  )
+}
+
+const noDrawing = {
+  width: 1,
+  height: 1,
+  shapes: [],
+  notes: [],
+  parts: [],
+  scale: { millimetresPerUnit: 0, setbacksDrawnWider: 1, heightsDrawnHigher: 1 },
+}
+
+/** Lines to write on by hand, a finger apart, with the word for them above. */
+function roomPiece(title: string, lines: number, page: PageSize): Piece {
+  const lineHeight = 22
+  const top = styles.small.lineHeight + 2
+  const marks: Mark[] = [textMark(title, { x: 0, y: 0 }, styles.small)]
+  for (let line = 1; line <= lines; line += 1) {
+    const y = top + line * lineHeight
+    marks.push(rule({ x: 0, y }, { x: columnWidth(page), y }, 'ink', 0.6))
+  }
+  return { height: top + lines * lineHeight + 2, before: 10, keepWithNext: false, marks }
+}
+
+function enlarged({ width, height, left, top }: PageSize, by: number): PageSize {
+  return {
+    width: width * by,
+    height: height * by,
+    left,
+    right: width * by - left,
+    top,
+    bottom: height * by - left,
+  }
+}

@@ -1,0 +1,116 @@
+import { describe, expect, test } from 'vitest'
+import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
+import { statementOf } from '../../../lib/core/shares/statement.ts'
+import { takeOff } from '../../../lib/core/takeoff/takeOff.ts'
+import { exampleDocument } from '../../../lib/forms/exampleNotebook.ts'
+import { newNotebook } from '../../../lib/forms/newNotebook.ts'
+import { readNotebook } from '../../../lib/forms/readNotebook.ts'
+import { buyerSheet } from '../../../lib/words/sheets/buyerSheet.ts'
+import { landRecordsPage } from '../../../lib/words/sheets/landRecordsPage.ts'
+import { permitSheet } from '../../../lib/words/sheets/permitSheet.ts'
+import type { SheetBlock } from '../../../lib/words/sheets/sheetBlock.ts'
+import type { SummaryInput } from '../../../lib/words/summary/summaryInput.ts'
+
+function notebookOf(document: object): Notebook {
+  const read = readNotebook(JSON.stringify(document))
+  if (!read.ok) throw new Error('a notebook that holds')
+  return read.value.notebook
+}
+
+function summaryOf(notebook: Notebook): SummaryInput {
+  return {
+    notebook,
+    statement: statementOf(notebook),
+    standing: {
+      kind: 'signed',
+      number: 2,
+      sha256: '0'.repeat(64),
+      frozenAt: new Date('2027-04-01T10:00:00Z'),
+    },
+    signatures: [],
+    booksAsOf: '2027-05-01',
+  }
+}
+
+/** Everything that a reader sees, with plain blanks. */
+function textOf(blocks: readonly SheetBlock[]): string {
+  return JSON.stringify(blocks).replace(/\u00a0/g, ' ')
+}
+
+const example = notebookOf(exampleDocument())
+const permit = textOf(permitSheet(summaryOf(example), takeOff(example)))
+const buyer = textOf(buyerSheet(summaryOf(example), takeOff(example)))
+const records = textOf(landRecordsPage(summaryOf(example)))
+
+describe('the sheet for a permit office', () => {
+  test('says who, what stands where off the line, how high from each side, and what was answered', () => {
+    expect(permit).toContain('Marnie Oakshott, owner')
+    expect(permit).toContain('Section 1: Lane to the gardens, 0 ft to 24 ft')
+    expect(permit).toContain('2 in off the line, on the land of no. 12')
+    expect(permit).toContain('Seen by no. 12')
+    expect(permit).toContain('falls toward the lane')
+    expect(permit).toContain('No permit needed up to 6 ft')
+    expect(permit).toContain('Still open.')
+  })
+
+  test('tells no money, no hours and nobody’s share', () => {
+    expect(permit).not.toMatch(/\$|hour|asked for|share/i)
+  })
+
+  test('gives the greatest height in each stretch, redone by hand', () => {
+    // Station 24 ft: 6 ft over the higher ground, which is that of a (4 in); b lies at -3 in, so b sees 6 ft 7 in.
+    const rows = permitSheet(summaryOf(example), takeOff(example)).flatMap((block) =>
+      block.kind === 'table' && block.caption.startsWith('What stands where') ? block.rows : [],
+    )
+    const second = rows[1]?.cells.map((cell) => cell.replace(/\u00a0/g, ' '))
+    expect(second?.slice(2, 4)).toEqual(['6 ft', '6 ft 9 in'])
+  })
+})
+
+describe('the sheet for a later buyer', () => {
+  test('says who owns and keeps what, and what was agreed', () => {
+    expect(buyer).toContain('["Section 5: Orchard end","112 ft to 132 ft","no. 14","no. 14"]')
+    expect(buyer).toContain('no. 12 was asked for $4,958.40 and no. 14 for $3,750.00')
+  })
+
+  test('names tube sizes for repairs, and posts by their distance from the start', () => {
+    expect(buyer).toContain('pipe for posts, 2 3/8 in round, wall 0.154 in')
+    expect(buyer).toContain('from its start, iron pin at the lane: post 1, end post, at 0 in')
+  })
+
+  test('says whether money is open', () => {
+    const owing = notebookOf({
+      ...exampleDocument(),
+      contributions: [{ household: 'a', kind: 'cash', amount: '9000.00', date: '2027-04-02' }],
+    })
+    const text = textOf(buyerSheet(summaryOf(owing), takeOff(owing)))
+    expect(text).toMatch(/Money is open as of 1 May 2027: no\. 14 owes \$[0-9,.]+ to no\. 12/)
+  })
+
+  test('says whom it binds and whom not', () => {
+    expect(buyer).toContain('It may not bind whoever buys either home, unless it is put on the land records.')
+  })
+})
+
+describe('the page for the land records', () => {
+  test('has room for what only title, a lawyer and a notary can fill in, and says to ask a lawyer', () => {
+    expect(records).toContain('Names as on title, and legal description of the parcel of no. 12')
+    expect(records).toContain('Notary or recording officer')
+    expect(records).toContain('Ask a lawyer before you record this')
+    expect(records.match(/"kind":"room"/g)).toHaveLength(6)
+  })
+
+  test('tells no money', () => {
+    expect(records).not.toContain('$')
+  })
+})
+
+test('an empty notebook has sheets too, which say what is not said', () => {
+  const empty = notebookOf(
+    newNotebook({ title: '', currency: 'USD', households: { a: { name: 'A' }, b: { name: 'B' } } }),
+  )
+  const summary = summaryOf(empty)
+  expect(textOf(permitSheet(summary, takeOff(empty)))).toContain('a start that is not described')
+  expect(textOf(buyerSheet(summary, takeOff(empty)))).toContain('Still open.')
+  expect(textOf(landRecordsPage(summary))).toContain('Memorandum of a fence agreement')
+})
