@@ -4,10 +4,14 @@ import { moneyText } from '../../lib/core/amounts/money.ts'
 import { type NotebookDocument, readDocument } from '../../lib/forms/readNotebook.ts'
 import { house, type Json, labourWorth, materialsWorth, randomLines, typedNumber } from './randomLines.ts'
 import { randomShare } from './randomShares.ts'
+import { gateInPlace, randomInventory, randomLine, savedBuildUps, sectionInPlace } from './randomTakeOff.ts'
 
 const day = fc.constantFrom('2027-03-02', '2028-02-29', '2027-12-31')
 
-/** Any notebook whose statement can be worked out: every principle, every currency's digits, caps, a book. */
+/**
+ * Any notebook whose statement can be worked out: every principle, every currency's digits, caps, a book, and in every
+ * other one whatever a take-off reads.
+ */
 export const randomNotebook: fc.Arbitrary<NotebookDocument> = fc
   .constantFrom('USD', 'USD', 'JPY', 'KWD', 'HUF', 'CLF')
   .chain((currency) => {
@@ -29,9 +33,7 @@ export const randomNotebook: fc.Arbitrary<NotebookDocument> = fc
           title: fc.constantFrom('Orchard line', 'Grenze “Süd”', ''),
           currency: fc.constant(currency),
           households: fc.constant({ a: { name: 'no. 12' }, b: { name: 'no. 14', parties: [] } }),
-          line: fc.constantFrom({}, { stations: [{ at: '0 ft', setback: { side: 'a', distance: '2 in' } }] }),
-          sections: fc.constant(of('s')),
-          gates: fc.constant(of('g')),
+          ...inPlace(of('s'), of('g')),
           common: fc.constant(of('c')),
           caps: caps(whole, digits),
           contributions: fc.array(
@@ -47,6 +49,26 @@ export const randomNotebook: fc.Arbitrary<NotebookDocument> = fc
         })
       })
   })
+
+/** The line, sections and gates with or without all that the take-off reads. */
+function inPlace(sections: readonly Json[], gates: readonly Json[]): Record<string, fc.Arbitrary<unknown>> {
+  const each = (items: readonly Json[], places: fc.Arbitrary<Json>) =>
+    fc.tuple(
+      ...items.map((item) =>
+        fc.oneof(
+          fc.constant(item),
+          places.map((more) => ({ ...more, ...item })),
+        ),
+      ),
+    )
+  return {
+    line: fc.oneof(fc.constant({}), randomLine),
+    sections: each(sections, sectionInPlace),
+    gates: each(gates, gateInPlace),
+    inventory: fc.oneof(fc.constant([]), randomInventory),
+    buildUps: fc.oneof(fc.constant([]), savedBuildUps),
+  }
+}
 
 type MadeItem = { readonly item: Json; readonly worth: bigint }
 

@@ -21,6 +21,7 @@ const naming = new Set([
   'upkeep',
   'stands',
   'measuredFrom',
+  'toward',
 ])
 
 /** The same notebook with the two households under each other's letter. */
