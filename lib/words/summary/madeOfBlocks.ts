@@ -25,7 +25,7 @@ export function madeOfBlocks(notebook: Notebook, found: TakeOff | undefined): Bl
     { kind: 'heading', level: 1, id: 'made-of', text: 'What it is made of' },
     {
       kind: 'paragraph',
-      text: 'This is worked out from the sizes in this notebook. It is for planning and is no design.',
+      text: 'This is worked out from the sizes in this notebook. It is for planning and is no design. Each weight is rounded once.',
     },
     ...items.flatMap(({ item, quantities }) => itemBlocks(notebook, item, quantities)),
     { kind: 'paragraph', text: figuresJoined(weightWords(notebook, found)) },
@@ -45,7 +45,7 @@ function quantityTable({ units }: Notebook, quantities: readonly Quantity[]): Bl
   const { kilograms } = weightsOf(quantities)
   return {
     kind: 'table',
-    caption: 'What it takes. Each weight is rounded once.',
+    caption: 'What it takes',
     columns: [{ title: 'What' }, { title: 'Quantity', figure: true }, { title: 'Weight', figure: true }],
     rows: quantities.map((quantity) => ({
       cells: [
