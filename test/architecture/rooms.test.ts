@@ -74,6 +74,9 @@ describe('the check of imports catches', () => {
     ['app/page.tsx', `import { PrismaClient } from '../prisma/generated/client.ts'`],
     ['app/page.tsx', `import { PDFDocument } from 'pdf-lib'`],
     ['app/page.tsx', `import Database from 'better-sqlite3'`],
+    ['app/page.tsx', `import forge from 'node-forge'`],
+    ['lib/pdf/summary.ts', `import { SignPdf } from '@signpdf/signpdf'`],
+    ['lib/seal/sealKey.ts', `import { readFileSync } from 'node:fs'`],
     ['app/page.tsx', `import { startLines } from '../lib/commands/addresses.mjs'`],
     ['app/ui/Field.tsx', `import made from '../../test/core/made.ts'`],
   ])('%s: %s', (name, source) => {
