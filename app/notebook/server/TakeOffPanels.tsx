@@ -1,9 +1,11 @@
+import { Fragment } from 'react'
 import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
 import type { TakeOff } from '../../../lib/core/takeoff/takeOff.ts'
 import type { cutPlansFile } from '../../../lib/cutting/cutPlansFile.ts'
 import { percentWords, weightWords } from '../../../lib/words/takeoff/figures.ts'
 import { FigureTable } from '../../ui/FigureTable.tsx'
 import { Panel } from '../../ui/Panel.tsx'
+import { CutBar } from './CutBar.tsx'
 import { FindingList } from './FindingList.tsx'
 import { QuantityTable } from './QuantityTable.tsx'
 
@@ -59,9 +61,17 @@ export function CutPlanPanel({ plan }: { plan: CutPlan }) {
           { label: 'Over', figures: true },
         ]}
         rows={plan.lengths.map((length) => [
-          `${length.from}${length.bought ? '' : ' (at hand)'}`,
+          length.bought ? `${length.from}, to buy` : `${length.length.text}, at hand: ${length.from}`,
           String(length.times),
-          length.pieces.map((piece) => `${piece.count} × ${piece.length.text}`).join(', '),
+          <Fragment key="pieces">
+            {length.pieces.map((piece) => `${piece.count} × ${piece.length.text}`).join(', ')}
+            <CutBar
+              whole={length.length.millimetres}
+              pieces={length.pieces.flatMap((piece) =>
+                Array.from({ length: piece.count }, () => piece.length.millimetres),
+              )}
+            />
+          </Fragment>,
           length.rest.text,
         ])}
       />

@@ -20,6 +20,8 @@ export function multiplyRatios(left: Ratio, right: Ratio): Ratio {
 
 /** Negative where left is less, positive where it is more, zero where both are the same. */
 export function compareRatios(left: Ratio, right: Ratio): number {
-  const difference = left.over * right.under - right.over * left.under
+  // Most of a fence is in one unit, and then there is nothing to multiply.
+  const difference =
+    left.under === right.under ? left.over - right.over : left.over * right.under - right.over * left.under
   return difference < 0n ? -1 : difference > 0n ? 1 : 0
 }
