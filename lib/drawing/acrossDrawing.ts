@@ -101,7 +101,7 @@ export function acrossDrawing(
 
 function nearestToLine({ posts, found }: BuiltFence): { post: DrawnPost; setback: number } | undefined {
   const known = posts.flatMap((post) => {
-    const setback = found.setbacks.posts[found.posts.indexOf(post.built)]?.setback
+    const setback = found.setbacks.posts[post.place]?.setback
     return setback === undefined ? [] : [{ post, setback: inMillimetres(setback) }]
   })
   return known.reduce<(typeof known)[number] | undefined>(

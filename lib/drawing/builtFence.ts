@@ -10,6 +10,8 @@ import { type TakeOff, takeOff } from '../core/takeoff/takeOff.ts'
 /** A post of the take-off with its places as floats, in millimetres: along the line, and above the stations' datum. */
 export type DrawnPost = {
   readonly built: BuiltPost
+  /** In the take-off's list of posts. */
+  readonly place: number
   readonly at: number
   readonly width: number
   /** Diameter; 0: no hole. */
@@ -53,6 +55,7 @@ export function builtFence(found: TakeOff): BuiltFence {
     const ground = inMillimetres(piece.ground.fence)
     return {
       built,
+      place: index,
       at: inMillimetres(post.at),
       width: inMillimetres(size.outside),
       hole: inMillimetres(size.hole),
@@ -94,10 +97,14 @@ export function within(
   const bays = fence.bays.filter(
     (bay) => inside(bay.from) && inside(bay.to) && (sections?.has(bay.bay.section) ?? true),
   )
+  const posts = fence.posts.filter(({ at }) => inside(at))
+  const gates = new Set(posts.flatMap(({ built }) => built.post.gates))
   return {
     ...fence,
-    posts: fence.posts.filter(({ at }) => inside(at)),
+    posts,
     bays,
+    gates,
+    leaves: new Map([...fence.leaves].filter(([gate]) => gates.has(gate))),
     sections: new Set(bays.map(({ bay }) => bay.section)),
   }
 }

@@ -1,11 +1,11 @@
 import type { Notebook } from '../core/agreement/notebook.ts'
 import { inMillimetres, type Millimetres } from '../core/amounts/length.ts'
-import type { PlacedLine } from '../core/boundary/placedLine.ts'
 import type { TakeOff } from '../core/takeoff/takeOff.ts'
 import { acrossDrawing } from './acrossDrawing.ts'
-import { type BuiltFence, builtFence, within } from './builtFence.ts'
+import { type BuiltFence, within } from './builtFence.ts'
 import type { Drawing } from './drawing.ts'
 import type { DrawingWords } from './drawingWords.ts'
+import { type DrawnLine, drawnLine } from './drawnLine.ts'
 import { type DrawnMore, drawnMore, reachOf } from './drawnMore.ts'
 import { elevationShapes } from './elevationShapes.ts'
 import { type Frame, frameFrom, margin } from './frame.ts'
@@ -14,7 +14,6 @@ import { namedParts } from './namedParts.ts'
 import { smallText } from './part.ts'
 import { bayDimensions } from './planDimensions.ts'
 import { planShapes } from './planShapes.ts'
-import { gradesOf, setbackProfile } from './profile.ts'
 import { stacked } from './stacked.ts'
 import { cut, type Stretch, stretchOfItem } from './stretch.ts'
 import { textWidth } from './textRoom.ts'
@@ -44,12 +43,16 @@ export function itemSheets(
   notebook: Notebook,
   found: TakeOff | undefined,
   itemId: string,
-  { widthUnits, words }: { widthUnits: number; words: DrawingWords },
+  {
+    widthUnits,
+    words,
+    line = drawnLine(notebook, found),
+  }: { widthUnits: number; words: DrawingWords; line?: DrawnLine },
 ): readonly Drawing[] {
-  const stretch = stretchOfItem(notebook, found, itemId)
+  const stretch = stretchOfItem(line, itemId)
   const width = Math.max(200, widthUnits)
   if (stretch === undefined) return []
-  const whole = found && found.posts.length > 0 ? builtFence(found) : undefined
+  const whole = line.fence
   const ends = sheetEnds(stretch, sheetCount(stretch, whole, words, width))
   const longest = Math.max(...ends.map(([from, to]) => inMillimetres(to) - inMillimetres(from)))
   const name = nameOf(notebook, itemId, words)
@@ -60,7 +63,7 @@ export function itemSheets(
     const placed = cut(stretch.placed, from, to)
     const frame = frameFrom(inMillimetres(from) - reach, inMillimetres(to) + reach, width, scale)
     const more = moreOf(notebook, stretch, whole, frame.from, frame.to)
-    return sheet(notebook, placed, frame, words, more, words.sheet(name, index + 1, ends.length, from, to))
+    return sheet({ ...line, placed }, frame, words, more, words.sheet(name, index + 1, ends.length, from, to))
   })
   const key = keySheet(notebook, stretch, { width, scale, reach }, words, whole, sheets)
   return [...sheets.map(({ drawing }) => drawing), key]
@@ -69,16 +72,14 @@ export function itemSheets(
 type Sheet = { readonly drawing: Drawing; readonly leftOut: number; readonly tooClose: number }
 
 function sheet(
-  notebook: Notebook,
-  placed: PlacedLine,
+  { placed, setbacks, grades }: DrawnLine,
   frame: Frame,
   words: DrawingWords,
   more: DrawnMore,
   head: string,
 ): Sheet {
-  const { stations } = notebook.line
-  const plan = planShapes(placed, setbackProfile(stations), frame, words, titleHeight, more)
-  const elevation = elevationShapes(placed, gradesOf(stations), frame, words, plan.bottom + 10, more)
+  const plan = planShapes(placed, setbacks, frame, words, titleHeight, more)
+  const elevation = elevationShapes(placed, grades, frame, words, plan.bottom + 10, more)
   return {
     drawing: {
       width: frame.width,

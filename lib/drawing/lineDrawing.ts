@@ -1,9 +1,10 @@
 import type { Notebook } from '../core/agreement/notebook.ts'
-import { type PlacedLine, placedLine } from '../core/boundary/placedLine.ts'
+import type { PlacedLine } from '../core/boundary/placedLine.ts'
 import type { TakeOff } from '../core/takeoff/takeOff.ts'
-import { builtFence, takeOffWhereBuilt } from './builtFence.ts'
+import { takeOffWhereBuilt } from './builtFence.ts'
 import type { Drawing } from './drawing.ts'
 import type { DrawingWords } from './drawingWords.ts'
+import { type DrawnLine, drawnLine } from './drawnLine.ts'
 import { type DrawnMore, drawnMore } from './drawnMore.ts'
 import { elevationShapes } from './elevationShapes.ts'
 import { type Frame, frameOf } from './frame.ts'
@@ -11,7 +12,6 @@ import { itemSheets } from './itemDrawing.ts'
 import { keyShapes } from './keyShapes.ts'
 import { namedParts } from './namedParts.ts'
 import { planShapes } from './planShapes.ts'
-import { gradesOf, setbackProfile } from './profile.ts'
 import { title, titleHeight } from './title.ts'
 import { turnsPlan } from './turnsPlan.ts'
 
@@ -29,42 +29,33 @@ export function lineDrawing(
   options: { widthUnits: number; words: DrawingWords; takeOff?: TakeOff; details?: boolean },
 ): Drawing {
   const { words } = options
-  const placed = placedLine(notebook)
   const found = options.takeOff ?? takeOffWhereBuilt(notebook)
-  const fence = found && found.posts.length > 0 ? builtFence(found) : undefined
+  const line = drawnLine(notebook, found)
+  const { placed, fence } = line
   const frame = frameOf(placed, Math.max(200, options.widthUnits), fence?.posts)
   if (!(frame.unitsPerMillimetre > 0 && Number.isFinite(frame.unitsPerMillimetre)))
     return emptyDrawing(placed, frame, words)
-  const drawing = placedDrawing(notebook, placed, frame, words, drawnMore(notebook, fence, false))
+  const drawing = placedDrawing(notebook, line, frame, words, drawnMore(notebook, fence, false))
   if (!options.details || found === undefined || fence === undefined) return drawing
   const items = [...notebook.sections, ...notebook.gates].filter(({ buildUp }) => buildUp !== undefined)
   const details = items.flatMap(({ id }) =>
-    itemSheets(notebook, found, id, { widthUnits: frame.width, words }),
+    itemSheets(notebook, found, id, { widthUnits: frame.width, words, line }),
   )
   return { ...drawing, details }
 }
 
 function placedDrawing(
   notebook: Notebook,
-  placed: PlacedLine,
+  { placed, setbacks, grades }: DrawnLine,
   frame: Frame,
   words: DrawingWords,
   more: DrawnMore,
 ): Drawing {
-  const { stations } = notebook.line
-  const setbacks = setbackProfile(stations)
   const plan = planShapes(placed, setbacks, frame, words, titleHeight, more)
   const turnsTop = plan.bottom + 14
   const turns = turnsPlan(notebook, placed, frame, words, turnsTop + titleHeight)
   const elevationTop = turns ? turns.bottom + 14 : turnsTop
-  const elevation = elevationShapes(
-    placed,
-    gradesOf(stations),
-    frame,
-    words,
-    elevationTop + titleHeight,
-    more,
-  )
+  const elevation = elevationShapes(placed, grades, frame, words, elevationTop + titleHeight, more)
   const leftOut = plan.leftOut + elevation.leftOut + (turns?.leftOut ?? 0)
   const remarks = [
     ...(placed.notes.some(({ kind }) => kind === 'setbacks-unknown')

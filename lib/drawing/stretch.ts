@@ -1,9 +1,8 @@
-import type { Notebook } from '../core/agreement/notebook.ts'
 import { compareLengths, type Millimetres } from '../core/amounts/length.ts'
 import { addRatios } from '../core/amounts/ratio.ts'
-import { type PlacedLine, placedLine } from '../core/boundary/placedLine.ts'
+import type { PlacedLine } from '../core/boundary/placedLine.ts'
 import { larger, smaller, subtractRatios } from '../core/takeoff/exact.ts'
-import type { TakeOff } from '../core/takeoff/takeOff.ts'
+import type { DrawnLine } from './drawnLine.ts'
 
 /** A part of the line that a larger drawing shows: the item's own stretch with a little beside it. */
 export type Stretch = {
@@ -16,24 +15,19 @@ export type Stretch = {
 }
 
 /** Undefined where the item has no place on the line. */
-export function stretchOfItem(
-  notebook: Notebook,
-  found: TakeOff | undefined,
-  itemId: string,
-): Stretch | undefined {
-  const whole = placedLine(notebook)
+export function stretchOfItem({ placed: whole, fence }: DrawnLine, itemId: string): Stretch | undefined {
   const section = whole.sections.find(({ section: { id } }) => id === itemId)
   if (section) {
     const gates = whole.gates.filter(
       ({ from, to }) => compareLengths(section.from, from) <= 0 && compareLengths(to, section.to) <= 0,
     )
-    const posts = (found?.posts ?? []).filter(({ post }) => post.sections.includes(section.index))
+    const posts = (fence?.posts ?? []).filter(({ built }) => built.post.sections.includes(section.index))
     return {
       placed: cut({ ...whole, sections: [section], gates }, section.from, section.to),
       breaks: [
         section.from,
         ...between(
-          posts.map(({ post }) => post.at),
+          posts.map(({ built }) => built.post.at),
           section.from,
           section.to,
         ),
