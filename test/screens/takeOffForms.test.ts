@@ -207,7 +207,7 @@ describe('on a phone', () => {
     await addRow('measured', 'Add a measured post')
     await put(page, 'measured[0].post', '2')
     await expectPage(field(page, 'measured[0].post')).toHaveAccessibleDescription(
-      /line post, planned at 7 ft/,
+      /line post, planned at 6 ft 11 11\/16 in; its hole is planned 2 ft 6 in deep/,
     )
     await put(page, 'measured[0].at', '6 ft 10 in')
     await put(page, 'measured[0].depth', '26 in')
@@ -261,7 +261,7 @@ describe('what clashes', () => {
     await page.goto(`${home}/measured/s1`)
     await addRow('measured', 'Add a measured post')
     await put(page, 'measured[0].post', '2')
-    await put(page, 'measured[0].at', '6 ft 10 in')
+    await put(page, 'measured[0].depth', '26 in')
     await addRow('measured', 'Add a measured post')
     await put(page, 'measured[1].post', '3')
     await put(page, 'measured[1].at', '1 ft')

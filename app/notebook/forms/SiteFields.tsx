@@ -25,7 +25,7 @@ export function SiteFields() {
         wind speed, the soil value and the frost depth that hold for the place.
       </p>
       <fieldset className="field field-group">
-        <legend className="field-label">Wind</legend>
+        <legend className="rows-label">Wind</legend>
         <FieldLine>
           <FigureField
             path={`${site}.wind.speed`}
@@ -53,7 +53,7 @@ export function SiteFields() {
         <TextField path={`${site}.wind.saidBy`} label="Wind said by" />
       </fieldset>
       <fieldset className="field field-group">
-        <legend className="field-label">Soil</legend>
+        <legend className="rows-label">Soil</legend>
         <TextField
           path={`${site}.soil.what`}
           label="Soil in words"
@@ -81,7 +81,7 @@ export function SiteFields() {
         <TextField path={`${site}.soil.saidBy`} label="Soil said by" />
       </fieldset>
       <fieldset className="field field-group">
-        <legend className="field-label">Frost</legend>
+        <legend className="rows-label">Frost</legend>
         <FieldLine>
           <LengthField path={`${site}.frost.depth`} label="The ground freezes down to" />
           <TextField path={`${site}.frost.saidBy`} label="Frost said by" />

@@ -1,9 +1,26 @@
 import type { ReactNode } from 'react'
 import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
 import type { TakeOff } from '../../../lib/core/takeoff/takeOff.ts'
-import { heightRows, heightTitles, limitSentences } from '../../../lib/words/takeoff/heightText.ts'
+import {
+  type HeightRow,
+  heightRows,
+  heightTitles,
+  limitSentences,
+} from '../../../lib/words/takeoff/heightText.ts'
 import { FigureTable } from '../../ui/FigureTable.tsx'
 import { Panel } from '../../ui/Panel.tsx'
+
+/** Rows of one place with the same heights, such as a station with a post, as one row that names both. */
+function together(rows: readonly HeightRow[]): readonly HeightRow[] {
+  const joined: HeightRow[] = []
+  for (const row of rows) {
+    const last = joined.at(-1)
+    if (last && last.at === row.at && last.a === row.a && last.b === row.b)
+      joined[joined.length - 1] = { ...last, place: `${last.place}, ${row.place}` }
+    else joined.push(row)
+  }
+  return joined
+}
 
 /** The fence's height as each household sees it, held against the limits that somebody named. */
 export function HeightsPanel({
@@ -16,7 +33,7 @@ export function HeightsPanel({
   children: ReactNode
 }) {
   const limits = limitSentences(notebook, found)
-  const rows = heightRows(notebook, found)
+  const rows = together(heightRows(notebook, found))
   const titles = heightTitles(notebook)
   return (
     <Panel heading="Heights">
@@ -39,12 +56,12 @@ export function HeightsPanel({
         <FigureTable
           caption="Top of the fence over each household’s own ground"
           columns={[
-            { label: titles.place },
-            { label: titles.at, figures: true },
+            { label: titles.at },
             { label: titles.a, figures: true },
             { label: titles.b, figures: true },
+            { label: titles.place },
           ]}
-          rows={rows.map((row) => [row.place, row.at, row.a, row.b])}
+          rows={rows.map((row) => [row.at, row.a, row.b, row.place])}
         />
       )}
       {children}

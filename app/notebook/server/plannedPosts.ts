@@ -1,4 +1,5 @@
 import type { Notebook, Units } from '../../../lib/core/agreement/notebook.ts'
+import type { Millimetres } from '../../../lib/core/amounts/length.ts'
 import { offCentre, postsBySection } from '../../../lib/core/takeoff/measuredPosts.ts'
 import type { TakeOff } from '../../../lib/core/takeoff/takeOff.ts'
 import { postKindWords } from '../../../lib/words/labels.ts'
@@ -11,6 +12,8 @@ export type PostRow = {
   readonly stands: string
   /** Empty where it stands as planned. */
   readonly off: string
+  /** Of its hole, as planned and as it is; empty where it has none. */
+  readonly plannedDepth: string
   readonly depth: string
   readonly why: string
 }
@@ -23,21 +26,22 @@ export function plannedPosts(notebook: Notebook, found: TakeOff, section: number
     if (built === undefined) return []
     const { post, size } = built
     const off = offCentre(post)
-    const depth = post.measured?.depth ?? size.depth
+    const deep = (depth: Millimetres) => (depth.over === 0n ? '' : lengthWords(depth, units))
     return [
       {
         kind: postKindWords[post.kind],
         planned: lengthWords(post.planned, units),
         stands: lengthWords(post.at, units),
         off: off.over === 0n ? '' : offWords(off, units),
-        depth: depth.over === 0n ? 'no hole' : lengthWords(depth, units),
+        plannedDepth: deep(size.depth),
+        depth: deep(post.measured?.depth ?? size.depth),
         why: post.measured?.why ?? '',
       },
     ]
   })
 }
 
-function offWords(off: Parameters<typeof lengthWords>[0], units: Units): string {
+function offWords(off: Millimetres, units: Units): string {
   const size = off.over < 0n ? { over: -off.over, under: off.under } : off
   return `${lengthWords(size, units)} ${off.over < 0n ? 'nearer the start' : 'further along'}`
 }

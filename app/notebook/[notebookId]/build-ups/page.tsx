@@ -26,14 +26,13 @@ export default async function BuildUpsPage({ params }: { params: Promise<{ noteb
             None is kept yet. Open the build-up of a section or gate, save it, and press “Keep this build-up”
             at its end.
           </p>
-        ) : (
-          <BuildUpsForm
-            initial={draft}
-            base={fingerprintOf(draft)}
-            save={saveNotebookPart.bind(null, notebookId, part)}
-            names={shareNames(opened.notebook)}
-          />
-        )}
+        ) : null}
+        <BuildUpsForm
+          initial={draft}
+          base={fingerprintOf(draft)}
+          save={saveNotebookPart.bind(null, notebookId, part)}
+          names={shareNames(opened.notebook)}
+        />
       </Page>
     </NotebookShell>
   )

@@ -55,7 +55,7 @@ export default async function MeasuredPage({
             <p>No post is planned yet: give the section its two ends and a build-up first.</p>
           ) : (
             <FigureTable
-              caption={`Posts of ${itemTitle(item)}, from its beginning`}
+              caption="From its beginning"
               columns={[
                 { label: 'Post' },
                 { label: 'Planned at', figures: true },
@@ -69,7 +69,7 @@ export default async function MeasuredPage({
                 post.planned,
                 post.stands,
                 post.off,
-                post.depth,
+                post.depth || 'no hole',
                 post.why,
               ])}
             />
@@ -80,8 +80,8 @@ export default async function MeasuredPage({
           initial={draft}
           base={fingerprintOf(draft)}
           save={saveNotebookPart.bind(null, notebookId, part)}
-          planned={posts.map(({ kind, planned, depth }) => ({
-            about: `This is a ${kind}, planned at ${planned}${depth === 'no hole' ? '' : `; its hole is ${depth} deep`}.`,
+          planned={posts.map(({ kind, planned, plannedDepth }) => ({
+            about: `This is a ${kind}, planned at ${planned}${plannedDepth === '' ? '' : `; its hole is planned ${plannedDepth} deep`}.`,
           }))}
           findings={findings.atFields}
         />
