@@ -44,7 +44,7 @@ type Asked = {
 export function summaryInputFor(
   read: ReadNotebook,
   { standing, signatures = [] }: Asked = {},
-): SummaryPdfInput {
+): SummaryPdfInput & Required<Pick<SummaryPdfInput, 'attachments'>> {
   const { notebook, document } = read
   const text = agreementText(document)
   const sha256 = sha256Of(text)
