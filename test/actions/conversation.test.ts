@@ -47,6 +47,8 @@ describe('what is said beside an item', () => {
     browseAs(world(), 'a')
     expect(await pageOf('item/[itemId]/page.tsx', item)).toContain('Too near\nthe hazel.')
     expect(await pageOf('page.tsx')).toContain(waiting)
+    // Every page says that it is open, and leads to it.
+    expect(await pageOf('money/page.tsx')).toContain(`href="/notebook/${id}/item/s1#conversation">${waiting}`)
     const [objection] = await messagesOf(id)
     await say('a', { kind: 'answer', text: 'We move it.', answers: String(objection?.id) })
     expect((await messagesOf(id)).map(({ household, answers }) => [household, answers])).toEqual([

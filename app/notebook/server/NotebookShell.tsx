@@ -4,12 +4,13 @@ import { type Clash, clashes } from '../../../lib/core/boundary/clashes.ts'
 import { clashText } from '../../../lib/words/clashText.ts'
 import { faultText } from '../../../lib/words/faultText.ts'
 import { householdName, notebookTitle } from '../../../lib/words/labels.ts'
+import { unansweredObjections, unansweredWords } from '../../../lib/words/messageText.ts'
 import { whatThisIs } from '../../../lib/words/standingTexts.ts'
 import { NotebookFrame } from '../../ui/NotebookFrame.tsx'
 import { type OpenMatter, OpenMatters } from '../../ui/OpenMatters.tsx'
 import { findingField } from './findingField.ts'
 import { agreedByBoth, type Opened } from './opened.ts'
-import { notebookPages } from './pages.ts'
+import { notebookPages, pageOfItem } from './pages.ts'
 import { draftDiffers, type FrozenRevision } from './standingRevision.ts'
 
 /** The frame of every notebook page, with what is still open. `page` is the last part of the address, '' for The line. */
@@ -72,6 +73,7 @@ function openMatters(opened: Opened, newest: FrozenRevision | undefined): OpenMa
           },
         ]
       : []),
+    ...objectionMatters(opened),
     ...(open.length > 0
       ? [
           {
@@ -89,6 +91,18 @@ function openMatters(opened: Opened, newest: FrozenRevision | undefined): OpenMa
         ]
       : []),
   ]
+}
+
+/** Objections that wait for an answer, at the first item that has one; those to what was removed wait for nothing. */
+function objectionMatters({ notebookId, messages, standings }: Opened): OpenMatter[] {
+  const items = standings.map(({ item }) => item)
+  const waiting = unansweredObjections(messages).filter(({ itemKey }) =>
+    items.some(({ key }) => key === itemKey),
+  )
+  const first = items.find(({ key }) => key === waiting[0]?.itemKey)
+  if (first === undefined) return []
+  const page = pageOfItem(notebookId, first.key, first.kind).replace(/#.*$/, '')
+  return [{ text: unansweredWords(waiting.length), href: `${page}#conversation` }]
 }
 
 /** Whose signature is awaited, and that a change belongs to the next revision. */
