@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, test } from 'vitest'
+import { agreementText } from '../../lib/core/agreement/canonicalText.ts'
 import { summaryPdf } from '../../lib/pdf/summaryPdf.ts'
 import { checkRecord } from '../../lib/seal/checkRecord.ts'
 import { sealPdf } from '../../lib/seal/sealPdf.ts'
@@ -82,10 +83,7 @@ describe('a sealed paper whose parts don’t agree is told apart:', () => {
   test('pages of one notebook, the file of another', async () => {
     const [read, other] = [smallNotebook(), smallNotebook({ title: 'Another fence' })]
     const input = summaryInputFor(read, { standing: { kind: 'signed' }, signatures: allSignatures(other) })
-    const { attachments } = summaryInputFor(other, {
-      standing: { kind: 'signed' },
-      signatures: allSignatures(other),
-    })
+    const attachments = { agreementText: agreementText(other.document), signatures: allSignatures(other) }
     const findings = await checkRecord(await sealed(await summaryPdf({ ...input, attachments })))
     const [printed, found] = [read, other].map((one) => allSignatures(one)[0]?.sha256)
     expect(findings.problems).toEqual([{ kind: 'hash-differs', page: 1, printed, found }])
@@ -125,7 +123,7 @@ describe('a sealed paper whose parts don’t agree is told apart:', () => {
     const paper = await summaryPdf({
       ...input,
       standing: { ...input.standing, sha256: sha256Of(text) },
-      attachments: { ...input.attachments, agreementText: text },
+      attachments: { agreementText: text, signatures: allSignatures(read) },
     })
     const findings = await checkRecord(await sealed(paper))
     expect(findings.problems.map(({ kind }) => kind)).toEqual(['agreement-refused'])

@@ -4,13 +4,15 @@ import { tmpdir } from 'node:os'
 import path from 'node:path'
 import { deflateSync } from 'node:zlib'
 import fc from 'fast-check'
-import { AFRelationship, PDFDocument } from 'pdf-lib'
+import { AFRelationship, PDFDocument, PDFString } from 'pdf-lib'
 import { beforeAll, describe, expect, test } from 'vitest'
+import { agreementText } from '../../lib/core/agreement/canonicalText.ts'
 import type { RecordFindings } from '../../lib/core/agreement/recordFindings.ts'
 import { checkRecord } from '../../lib/seal/checkRecord.ts'
 import { readLimits } from '../../lib/seal/readLimits.ts'
 import { sealPdf } from '../../lib/seal/sealPdf.ts'
 import { recordLines } from '../../lib/words/recordText.ts'
+import { readPdf } from '../pdf/readPdf.ts'
 import { builtPdf, stream } from './builtPdf.ts'
 import { oneKey, sealedAt, sealedRecord, signedPaper, smallNotebook, withBytes } from './madeRecord.ts'
 
@@ -81,13 +83,24 @@ describe('a changed file gets a clear no:', () => {
   })
 
   test('the notebook file swapped for another of the same length', async () => {
-    // The example's own bytes, packed, with one letter of the title changed and packed again to the same length.
     const from = record.indexOf('stream\n', record.indexOf('/Type /EmbeddedFile')) + 'stream\n'.length
-    const to = record.indexOf('\nendstream', from)
-    const packed = record.subarray(from, to)
-    const swapped = Buffer.from(packed)
-    swapped.reverse()
-    expect(await kindsOf(withBytes(record, from, swapped))).toEqual(['bytes-changed', 'agreement-damaged'])
+    const room = record.indexOf('\nendstream', from) - from
+    const { document } = smallNotebook({ title: 'The', terms: [] })
+    const packed = deflateSync(agreementText(document), { level: 9 })
+    expect(packed.length).toBeLessThanOrEqual(room)
+    const swapped = withBytes(record, from, Buffer.concat([packed, Buffer.alloc(room - packed.length)]))
+    expect(swapped.length).toBe(record.length)
+    // Another program takes it for the notebook file.
+    const { attachments } = await readPdf(swapped)
+    expect(Buffer.from(attachments.get('agreement.json') ?? []).toString()).toBe(agreementText(document))
+    const { problems, seal } = await refusedBy(swapped)
+    expect(problems.map(({ kind }) => kind)).toEqual(['bytes-changed', 'hash-differs', 'signed-other-text'])
+    expect(seal).toBeUndefined()
+    // Damaged instead of swapped.
+    expect(await kindsOf(withBytes(record, from, Buffer.alloc(room, 'x')))).toEqual([
+      'bytes-changed',
+      'agreement-damaged',
+    ])
   })
 
   test('the ByteRange made to end before the end, or to leave out more than the signature', async () => {
@@ -163,13 +176,10 @@ describe('a file made to deceive gets a clear no:', () => {
   test('a second notebook file that no list names, its name in capitals', async () => {
     const pdf = await sealedDocument(({ context }) => {
       const file = context.register(context.flateStream('{}', { Type: 'EmbeddedFile' }))
-      context.register(context.obj({ Type: 'Filespec', F: context.obj('x'), EF: { F: file } }))
-      const named = context.obj({ Type: 'Filespec', EF: { F: file } })
-      named.set(context.obj('UF'), context.obj('x'))
-      return context.register(named)
+      const named = { Type: 'Filespec', UF: PDFString.of('Agreement.JSON'), EF: { F: file } }
+      return context.register(context.obj(named))
     })
-    // Neither is called agreement.json, so the record still holds; with that name it would not.
-    expect((await checkRecord(pdf)).problems).toEqual([])
+    expect((await refusedBy(pdf)).problems).toEqual([{ kind: 'several-agreements', count: 2 }])
   })
 
   test('a page that prints no hash', async () => {
