@@ -13,6 +13,8 @@ const held = {
   // The history tells each cost that ever changed, and all that was said.
   history: ['everything'],
   'history.json': ['everything'],
+  // All of these, and the photos and papers.
+  'record-pack.zip': ['everything'],
 } as const satisfies Readonly<Record<string, readonly ReaderContent[]>>
 
 /** The things that can be opened by a reader's link, by the last part of their address. */

@@ -28,9 +28,9 @@ export const readerContentWords: Readonly<Record<ReaderContentName, ContentWords
   everything: {
     name: 'Everything',
     holds:
-      'All that you two see: the summary, the draft, the notebook file, the whole history and all that you said to each other. Fits a buyer who takes your place.',
+      'All that you two see: the summary, the notebook file with your draft, photos and papers, all that happened and all that you said to each other. Fits a buyer who takes your place.',
     toReader:
-      'You can read the whole summary. You can save the notebook file and the file of what was signed. You can read all that happened and all that was said.',
+      'You can read the whole summary. You can save the record pack, with every file that is kept. You can read all that happened and all that was said.',
   },
 }
 
@@ -47,6 +47,7 @@ export const openedWords: Readonly<Record<string, string>> = {
   'notebook.json': 'the notebook file',
   history: 'the history',
   'history.json': 'the history file',
+  'record-pack.zip': 'the record pack',
 }
 
 /** How far ahead a link may run out, in days: five years. */

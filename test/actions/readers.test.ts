@@ -45,10 +45,10 @@ const said = ['wintergreen', 'squabble'] as const
 const draftAlone = 'afterthought'
 
 /** A notebook that has something to hide of every kind: signed by all and locked, then changed and talked about. */
-async function secretive(signed = true): Promise<string> {
+async function secretive(signed = true, locked = true): Promise<string> {
   const document = { format: 'mearing-notebook', version: 1, currency: 'USD', ...costlyDocument() }
   const { id } = await createNotebook({ document: JSON.stringify(document), example: false, at })
-  if (signed) await signedByAll(id, document)
+  if (signed) await signedByAll(id, document, locked)
   await editNotebook({
     id,
     household: 'a',
@@ -71,7 +71,7 @@ async function secretive(signed = true): Promise<string> {
 
 const lockedBytes = new TextEncoder().encode('%PDF-1.7 locked')
 
-async function signedByAll(id: string, document: object): Promise<void> {
+async function signedByAll(id: string, document: object, locked: boolean): Promise<void> {
   const read = readNotebook(JSON.stringify(document)) as { ok: true; value: ReadNotebook }
   const text = agreementText(read.value.document)
   const sha256 = sha256Hex(text)
@@ -98,6 +98,7 @@ async function signedByAll(id: string, document: object): Promise<void> {
       at,
     })
   }
+  if (!locked) return
   await keepSealedPaper({
     notebookId: id,
     revisionId: frozen.revision.id,
@@ -204,6 +205,18 @@ describe('what a reader’s link opens', { timeout: 120_000 }, () => {
       expect((await opened('locked-copy.pdf', token)).kind).toBe('not found')
       expect((await opened('agreement.json', token)).kind).toBe('not found')
     }
+  })
+
+  test('makes no locked copy: while one is not made yet, neither it nor the pack that would make it is there', async () => {
+    const id = await secretive(true, false)
+    const token = await readersLink(id, 'everything')
+    await opened('page', token)
+    const before = await everyTable()
+    expect((await opened('locked-copy.pdf', token)).kind).toBe('not found')
+    expect((await opened('record-pack.zip', token)).kind).toBe('not found')
+    expect(await textOf(await opened('page', token))).not.toContain('record-pack.zip')
+    const after = await everyTable()
+    expect({ ...after, ReaderVisit: [] }).toEqual({ ...before, ReaderVisit: [] })
   })
 
   test('is one notebook, and no other', async () => {

@@ -30,11 +30,14 @@ type Hashed = PackEntry & { readonly sha256: string }
 
 const sums = 'sha256sums.txt'
 
+/** What a pack is made from. */
+type Packed = Pick<Opened, 'notebookId' | 'household' | 'document' | 'notebook' | 'statement' | 'revisions'>
+
 /**
  * Everything that is kept of a notebook, for handing over with the house: the text that explains it first, then in one
  * fixed order summaries, agreement files, notebook file, history, files by kind, and the hash of each.
  */
-export async function recordPackOf(opened: Opened, madeAt: Date): Promise<readonly PackEntry[]> {
+export async function recordPackOf(opened: Packed, madeAt: Date): Promise<readonly PackEntry[]> {
   const { notebook, document } = opened
   const revisions: { entries: readonly Hashed[]; about: PackRevision }[] = []
   for (const frozen of opened.revisions.toReversed()) revisions.push(await revisionEntries(opened, frozen))
@@ -74,7 +77,7 @@ export async function recordPackOf(opened: Opened, madeAt: Date): Promise<readon
 }
 
 async function revisionEntries(
-  opened: Opened,
+  opened: Packed,
   frozen: FrozenRevision,
 ): Promise<{ entries: readonly Hashed[]; about: PackRevision }> {
   const { number, canonicalText, sha256, frozenAt } = frozen.revision
@@ -107,7 +110,7 @@ function made(name: string, at: Date, content: string | Uint8Array): Hashed {
 }
 
 /** The files by kind and day, each numbered, so that no two have the same name whatever they were called. */
-async function fileEntries(opened: Opened): Promise<{ about: PackFile; entry?: Hashed }[]> {
+async function fileEntries(opened: Packed): Promise<{ about: PackFile; entry?: Hashed }[]> {
   const { notebook, notebookId, document } = opened
   const stored = await filesOf(notebookId)
   const items = agreedItems(document)

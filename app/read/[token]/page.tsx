@@ -8,6 +8,7 @@ import { ButtonLink } from '../../ui/ButtonLink.tsx'
 import { DefinitionList } from '../../ui/DefinitionList.tsx'
 import { Page } from '../../ui/Page.tsx'
 import { Panel } from '../../ui/Panel.tsx'
+import { everythingLocked } from '../server/everythingLocked.ts'
 import { openForReader } from '../server/opening.ts'
 import { summaryForReader } from '../server/summaryForReader.ts'
 
@@ -25,6 +26,7 @@ export default async function ReadPage({ params }: { params: Promise<{ token: st
   const { link, signed } = opening
   const shown = summaryForReader(opening)
   const locked = link.content !== 'summary' && signed ? await sealedPaperOf(signed.revision.id) : undefined
+  const packed = link.content === 'everything' && (await everythingLocked(opening))
   const here = `/read/${token}`
   return (
     <BareFrame footer={whatThisIs}>
@@ -64,6 +66,11 @@ export default async function ReadPage({ params }: { params: Promise<{ token: st
                   <ButtonLink href={`${here}/notebook.json`} download>
                     Notebook file (JSON)
                   </ButtonLink>
+                  {packed ? (
+                    <ButtonLink href={`${here}/record-pack.zip`} download>
+                      Record pack (zip)
+                    </ButtonLink>
+                  ) : null}
                   <ButtonLink href={`${here}/history`}>History</ButtonLink>
                 </>
               ) : null}

@@ -2,19 +2,40 @@ import { download, fileName } from '../../notebook/server/download.ts'
 import type { ReaderOpening } from './opening.ts'
 
 /**
- * A file for a reader. The address is the secret: it goes to no other site, stays in no cache on the way, and no search
+ * A file for a reader, as it is whole. The address is the secret: it goes to no other site, stays in no cache on the way, and no search
  * engine lists it. next.config.js says the same for the pages.
  */
 export function fileForReader(
-  { signed, notebook: draft }: ReaderOpening,
+  opening: ReaderOpening,
   body: string | Uint8Array,
   ending: string,
   mimeType: 'application/pdf' | 'application/json',
 ): Response {
-  // The draft may be called otherwise by now, and only a link to everything shows it.
-  const { title } = signed?.notebook ?? draft
-  const response = download(body, fileName(title, ending), mimeType)
+  return kept(download(body, fileName(titleFor(opening), ending), mimeType))
+}
+
+/** A file for a reader that is sent as it is made. */
+export function streamForReader(
+  opening: ReaderOpening,
+  body: ReadableStream<Uint8Array>,
+  ending: string,
+  mimeType: 'application/zip',
+): Response {
+  const headers = {
+    'Content-Type': mimeType,
+    'Content-Disposition': `attachment; filename="${fileName(titleFor(opening), ending)}"`,
+    'Cache-Control': 'private, no-store',
+  }
+  return kept(new Response(body, { headers }))
+}
+
+function kept(response: Response): Response {
   response.headers.set('Referrer-Policy', 'no-referrer')
   response.headers.set('X-Robots-Tag', 'noindex, nofollow')
   return response
+}
+
+/** The draft may be called otherwise by now, and only a link to everything shows it. */
+function titleFor({ signed, notebook }: ReaderOpening): string {
+  return (signed?.notebook ?? notebook).title
 }

@@ -1,0 +1,19 @@
+import { notFound } from 'next/navigation'
+import { recordPack } from '../../../../lib/files/recordPack.ts'
+import { recordPackOf } from '../../../notebook/server/recordPackOf.ts'
+import { everythingLocked } from '../../server/everythingLocked.ts'
+import { streamForReader } from '../../server/forReader.ts'
+import { openForReader } from '../../server/opening.ts'
+
+/** All that is kept of the notebook, in one zip, for a link to everything. */
+export async function GET(
+  _request: Request,
+  { params }: { params: Promise<{ token: string }> },
+): Promise<Response> {
+  const opening = await openForReader((await params).token, 'record-pack.zip')
+  if (!(await everythingLocked(opening))) notFound()
+  const { link } = opening
+  const packed = { ...opening, notebookId: link.notebookId, household: link.createdBy }
+  const pack = recordPack(await recordPackOf(packed, new Date()))
+  return streamForReader(opening, pack, '-record-pack.zip', 'application/zip')
+}
