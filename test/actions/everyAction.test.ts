@@ -2,6 +2,8 @@ import { beforeEach, describe, expect, test, vi } from 'vitest'
 import { leave, replaceOwnLink } from '../../app/notebook/server/linkActions.ts'
 import { putUpForSigning } from '../../app/notebook/server/signActions.ts'
 import type { Household } from '../../lib/core/people/household.ts'
+import { documentText } from '../../lib/forms/parts.ts'
+import { editNotebook } from '../../lib/store/notebooks.ts'
 import { openBrowser } from './browser.ts'
 import { everyTable, newRows, type Remembered } from './everyTable.ts'
 import { aFileOnRecord, photoForm, takeAwayForm } from './givenFiles.ts'
@@ -66,6 +68,19 @@ const aFileOfEach = async ({ notebook, waiting }: World) => {
   for (const id of [notebook.id, waiting.id])
     for (const household of ['a', 'b'] as const) await aFileOnRecord(id, household)
 }
+const withClosing = async ({ notebook, waiting }: World) => {
+  for (const { id } of [notebook, waiting])
+    await editNotebook({
+      id,
+      household: 'a',
+      at: new Date('2027-10-01T10:00:00Z'),
+      change: (document) => ({
+        document: documentText({ ...JSON.parse(document), closing: { on: '2027-09-30' } }),
+        changed: [{ itemKey: 'closing', before: undefined, after: { on: '2027-09-30' } }],
+        kept: undefined,
+      }),
+    })
+}
 const signer = { a: 'Marnie Oakshott', b: 'Ines Vandermolen' }
 
 const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
@@ -113,6 +128,12 @@ const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
     sends: async (id, household) => [{}, await takeBackForm(id, household === 'a' ? 0 : 3)],
     ...bothTo('/money'),
     changes: ['Notebook'],
+  },
+  'app/notebook/server/closingActions.ts#openAgain': {
+    before: withClosing,
+    sends: press,
+    ...bothTo('/closing'),
+    changes: ['Change', 'Notebook'],
   },
   'app/notebook/server/takeOffActions.ts#offerQuantities': {
     sends: () => [{}, formOf({ id: 's1' })],
@@ -217,6 +238,14 @@ const makingNotebooks: Readonly<
   },
 }
 
+/** Open to everyone, and about no notebook: what anyone gets for an answer. */
+const aboutNoNotebook: Readonly<Record<string, { sends: () => unknown[]; answers: string }>> = {
+  'app/check/actions.ts#checkThisRecord': {
+    sends: () => [undefined, formOf({ record: new File(['%PDF-1.7'], 'copy.pdf') })],
+    answers: 'verdict',
+  },
+}
+
 /** What each token that was ever handed out does in the action that opens it; every other is "not found". */
 type Opening = Readonly<
   Record<
@@ -278,7 +307,7 @@ function action(name: string): AnyFunction {
 
 describe('the table of actions', () => {
   test('names every function that a browser can call, and no other', () => {
-    const named = [ofNotebooks, makingNotebooks, byToken].flatMap(Object.keys)
+    const named = [ofNotebooks, makingNotebooks, aboutNoNotebook, byToken].flatMap(Object.keys)
     expect([...actions.keys()].sort()).toEqual([...named].sort())
     expect([...actions.values()].every((value) => typeof value === 'function')).toBe(true)
   })
@@ -371,6 +400,25 @@ describe.each(Object.entries(makingNotebooks))('%s', (name, { sends, page, house
     }
   })
 })
+
+test.each(Object.entries(aboutNoNotebook))(
+  '%s answers anyone the same, and touches nothing',
+  async (name, row) => {
+    const answers = new Set<string>()
+    for (const { asks } of strangers) {
+      asks(world())
+      const before = await everyTable({ withDoor: true })
+      const end = await outcomeOf(() => action(name)(...row.sends()))
+      expect(end).toEqual({
+        kind: 'answer',
+        answer: expect.objectContaining({ [row.answers]: expect.anything() }),
+      })
+      answers.add(JSON.stringify(end))
+      expect(await everyTable({ withDoor: true })).toEqual(before)
+    }
+    expect(answers.size).toBe(1)
+  },
+)
 
 describe.each(Object.entries(byToken))('%s', (name, opening) => {
   test('has a row for every token that was ever handed out', () => {

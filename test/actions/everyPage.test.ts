@@ -71,6 +71,8 @@ const ofNotebooks: Readonly<Record<string, NotebookAddress>> = {
   },
   [at('build-ups/page.tsx#default')]: aPage,
   [at('changes/page.tsx#default')]: aPage,
+  [at('closing/page.tsx#default')]: aPage,
+  [at('dates/page.tsx#default')]: aPage,
   [at('item/[itemId]/page.tsx#default')]: {
     ...aPage,
     names: { itemId: 's1' },
@@ -99,6 +101,12 @@ const ofNotebooks: Readonly<Record<string, NotebookAddress>> = {
   [at('files/page.tsx#default')]: aPage,
   [at('files/[fileId]/route.ts#GET')]: { ...aFile, answers: 'image/jpeg' },
   [at('files/[fileId]/small/route.ts#GET')]: { ...aFile, answers: 'image/webp' },
+  [at('dates.ics/route.ts#GET')]: { answers: 'text/calendar; charset=utf-8' },
+  [at('sheet.pdf/route.ts#GET')]: {
+    asks: '?for=permit&revision=1',
+    asksNothing: '?for=constructor&revision=1',
+    answers: 'application/pdf',
+  },
   [at('history.json/route.ts#GET')]: { answers: 'application/json' },
   [at('record-pack.zip/route.ts#GET')]: { answers: 'application/zip', streamed: true },
   [at('notebook.json/route.ts#GET')]: { answers: 'application/json' },
@@ -122,7 +130,7 @@ const ofNotebooks: Readonly<Record<string, NotebookAddress>> = {
 /** Where something is sent to: what households get for it is tested with what it does. */
 const sentTo = [at('files/upload/route.ts#POST')]
 
-const forEveryone = ['app/page.tsx#default', 'app/start/page.tsx#default']
+const forEveryone = ['app/page.tsx#default', 'app/start/page.tsx#default', 'app/check/page.tsx#default']
 const byToken = ['app/open/[token]/page.tsx#default']
 /** Told address by address in readers.test.ts. */
 const byReadersLink = readerThings.map((thing) => readerFile(thing))
@@ -192,7 +200,7 @@ describe.each(Object.entries(ofNotebooks))('%s', (name, address) => {
       expect(response.headers.get('content-disposition')).toMatch(
         address.shown
           ? /^inline; filename="[a-z0-9-]+\.(jpg|webp)"$/
-          : /^attachment; filename="[a-z0-9-]+\.(pdf|json|csv|zip)"$/,
+          : /^attachment; filename="[a-z0-9-]+\.(pdf|json|csv|ics|zip)"$/,
       )
       const { byteLength } = await response.arrayBuffer()
       expect(byteLength).toBeGreaterThan(0)

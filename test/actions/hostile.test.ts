@@ -134,6 +134,7 @@ const readings: Readonly<Record<string, Reading>> = {
     sends: async (id) => [id, {}, await takeBackForm(id, 0)],
     reads: [0, 2],
   },
+  'app/notebook/server/closingActions.ts#openAgain': { sends: press, reads: [0] },
   'app/notebook/server/takeOffActions.ts#offerQuantities': {
     sends: (id) => [id, {}, formOf({ id: 's1' })],
     reads: [0, 2],
@@ -181,6 +182,7 @@ const readings: Readonly<Record<string, Reading>> = {
     ],
     reads: [0, 1, 3],
   },
+  'app/check/actions.ts#checkThisRecord': { sends: () => [{}, new FormData()], reads: [1] },
   'app/start/actions.ts#startNotebook': { sends: () => ['new', aHeading], reads: [1] },
   'app/start/actions.ts#startFromFile': { sends: () => [{}, formWithFile('{}')], reads: [1] },
   // Whatever it is sent, it opens a copy of the example.

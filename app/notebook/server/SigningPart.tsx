@@ -1,4 +1,4 @@
-import { sealsOf } from '../../../lib/store/sealedPapers.ts'
+import type { SealKeyFault } from '../../../lib/core/agreement/sealKeyFault.ts'
 import { momentWords } from '../../../lib/words/day.ts'
 import { householdName } from '../../../lib/words/labels.ts'
 import { sealKeyText } from '../../../lib/words/sealKeyText.ts'
@@ -8,19 +8,25 @@ import { Caution } from '../../ui/Caution.tsx'
 import { HouseholdTag } from '../../ui/HouseholdTag.tsx'
 import { Panel } from '../../ui/Panel.tsx'
 import { SignatureForm } from '../forms/SignatureForm.tsx'
-import { keyTrouble } from './lockedCopy.ts'
 import type { Opened } from './opened.ts'
 import { signForParty } from './signActions.ts'
 import type { FrozenRevision } from './standingRevision.ts'
 
 /** The revision that stands: its hash, who has signed, the forms for this household's parties, and the copies to take. */
-export async function SigningPart({ opened, frozen }: { opened: Opened; frozen: FrozenRevision }) {
+export function SigningPart({
+  opened,
+  frozen,
+  trouble,
+}: {
+  opened: Opened
+  frozen: FrozenRevision
+  /** Why the locked copy can't be made yet, where it waits for that. */
+  trouble: SealKeyFault | undefined
+}) {
   const { revision, notebook, signatures, stillToSign } = frozen
   const { notebookId, household } = opened
   const home = `/notebook/${notebookId}`
   const locked = stillToSign.length === 0
-  const sealed = locked && (await sealsOf(notebookId)).has(revision.id)
-  const trouble = locked && !sealed ? await keyTrouble() : undefined
   const mine = stillToSign.filter((place) => place.household === household)
   return (
     <>

@@ -11,6 +11,7 @@ import {
   keepSealedPaper,
   type SealedPaper,
   sealedPaperOf,
+  sealsOf,
 } from '../../../lib/store/sealedPapers.ts'
 import type { FrozenRevision } from './standingRevision.ts'
 import { revisionSummary } from './summaryOf.ts'
@@ -49,8 +50,12 @@ export async function lockedCopy(asked: {
   return { kind: 'locked', paper }
 }
 
-/** What is wrong with this install's key while a locked copy waits to be made; undefined where nothing is. */
-export async function keyTrouble(): Promise<SealKeyFault | undefined> {
+/** What is wrong with this install's key while the locked copy of a revision waits to be made; undefined where nothing is. */
+export async function keyTrouble({
+  revision,
+  stillToSign,
+}: FrozenRevision): Promise<SealKeyFault | undefined> {
+  if (stillToSign.length > 0 || (await sealsOf(revision.notebookId)).has(revision.id)) return undefined
   const key = await installsKey(new Date())
   return key.ok ? undefined : key.fault
 }

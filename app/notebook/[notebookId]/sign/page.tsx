@@ -4,6 +4,7 @@ import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import { AmendmentView } from '../../server/AmendmentView.tsx'
 import { amendmentOf } from '../../server/amendment.ts'
+import { keyTrouble } from '../../server/lockedCopy.ts'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { openNotebook } from '../../server/opened.ts'
 import { PutUpPart } from '../../server/PutUpPart.tsx'
@@ -20,6 +21,7 @@ export default async function SignPage({ params }: { params: Promise<{ notebookI
   const [newest] = opened.revisions
   const differs = newest === undefined || draftDiffers(opened, newest)
   const home = `/notebook/${notebookId}`
+  const trouble = newest ? await keyTrouble(newest) : undefined
   // What is to be signed next: the draft where it differs, else the revision that is up for signing.
   const amends = differs
     ? amendmentOf(opened.document, opened.revisions)
@@ -37,7 +39,7 @@ export default async function SignPage({ params }: { params: Promise<{ notebookI
             : 'Nothing binds anyone until all parties of both households have signed. Agreeing tonight and signing days later is the normal case.'
         }
       >
-        {newest ? <SigningPart opened={opened} frozen={newest} /> : null}
+        {newest ? <SigningPart opened={opened} frozen={newest} trouble={trouble} /> : null}
         {newest && differs ? (
           <Panel heading="The notebook has changed since">
             <p>What was changed belongs to the next revision. The one that stands is not touched by it.</p>
