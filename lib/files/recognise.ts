@@ -40,7 +40,7 @@ function otherByBrand(bytes: Uint8Array): OtherFormat {
 function otherText(bytes: Uint8Array): OtherFormat {
   const beginning = bytes.subarray(0, 4096)
   if (beginning.includes(0)) return 'unknown'
-  if (/<svg[\s>]/i.test(latin(beginning, 0, beginning.length))) return 'svg'
+  if (/<svg[\s/>]/i.test(latin(beginning, 0, beginning.length))) return 'svg'
   try {
     new TextDecoder('utf-8', { fatal: true }).decode(beginning, { stream: true })
     return 'text'
