@@ -66,7 +66,7 @@ function sectionTable(notebook: Notebook, takeOff: TakeOff): Block {
       { title: 'Water' },
     ],
     rows: notebook.sections.map((section, index) => {
-      const seen = heightsOf(section, takeOff)
+      const seen = highestSeen(notebook, index, takeOff)
       const high = (side: 'a' | 'b') => (seen ? unbroken(lengthWords(seen[side], notebook.units)) : notSaid)
       return {
         cells: [
@@ -87,10 +87,6 @@ function sectionTable(notebook: Notebook, takeOff: TakeOff): Block {
 
 function stretchWords({ from, to }: Section): string {
   return from === '' || to === '' ? 'where is not said' : `${unbroken(from)} to ${unbroken(to)}`
-}
-
-function heightsOf({ from, to }: Section, { heights }: TakeOff) {
-  return from === '' || to === '' ? undefined : highestSeen(heights, lengthOf(from), lengthOf(to))
 }
 
 function setbackWords(notebook: Notebook, { from, to }: Section): string {

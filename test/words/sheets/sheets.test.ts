@@ -57,13 +57,17 @@ describe('the sheet for a permit office', () => {
     expect(permit).not.toMatch(/\$|hour|asked for|share/i)
   })
 
-  test('gives the greatest height in each stretch, redone by hand', () => {
-    // Station 24 ft: 6 ft over the higher ground, which is that of a (4 in); b lies at -3 in, so b sees 6 ft 7 in.
+  test('gives the greatest height of each stretch alone, redone by hand', () => {
     const rows = permitSheet(summaryOf(example), takeOff(example)).flatMap((block) =>
       block.kind === 'table' && block.caption.startsWith('What stands where') ? block.rows : [],
     )
-    const second = rows[1]?.cells.map((cell) => cell.replace(/\u00a0/g, ' '))
-    expect(second?.slice(2, 4)).toEqual(['6 ft', '6 ft 9 in'])
+    const seen = rows.map(({ cells }) => cells.slice(2, 4).map((cell) => cell.replace(/\u00a0/g, ' ')))
+    // Section 1 is 4 ft over the higher ground, that of a. b lies lower by 6 in at 0 ft and by 7 in at 24 ft (4 in and
+    // -3 in). The post at 24 ft is 6 ft high, but that is section 2.
+    expect(seen[0]).toEqual(['4 ft', '4 ft 7 in'])
+    // Section 2 is 6 ft; b lies lower by 7 in at 24 ft and by 9 in at 56 ft (1 ft 2 in and 5 in).
+    expect(seen[1]).toEqual(['6 ft', '6 ft 9 in'])
+    expect(seen).toHaveLength(5)
   })
 })
 
