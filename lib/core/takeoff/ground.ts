@@ -35,18 +35,17 @@ export function groundOf(stations: readonly Station[]): Ground {
   }
   const firstSaid = (...profiles: readonly Profile[]) => profiles.find((profile) => profile.length > 0) ?? []
   const sides = { a: firstSaid(said.a, said.fence, said.b), b: firstSaid(said.b, said.fence, said.a) }
-  const a = remembered((at) => valueAt(sides.a, at))
-  const b = remembered((at) => valueAt(sides.b, at))
+  const a = remembered(valueAlong(sides.a))
+  const b = remembered(valueAlong(sides.b))
   const of = (side: Household, at: Millimetres) => (side === 'a' ? a : b)(at)
   const setbacks = withSlopes(
     setbackPoints(stations).map(({ at, setback }) => ({ at: lowestTerms(at), value: lowestTerms(setback) })),
   )
+  const [fence, setbackAt] = [valueAlong(said.fence), valueAlong(setbacks)]
   return {
     of,
     fence: remembered((at) =>
-      said.fence.length > 0
-        ? valueAt(said.fence, at)
-        : lowestTerms(halved(addRatios(of('a', at), of('b', at)))),
+      said.fence.length > 0 ? fence(at) : lowestTerms(halved(addRatios(of('a', at), of('b', at)))),
     ),
     measured: (from, at) => {
       if (from === 'a' || from === 'b') return of(from, at)
@@ -56,7 +55,7 @@ export function groundOf(stations: readonly Station[]): Ground {
       const [first, last] = [setbacks[0], setbacks.at(-1)]
       if (!first || !last || compareLengths(at, first.at) < 0 || compareLengths(at, last.at) > 0)
         return undefined
-      return valueAt(setbacks, at)
+      return setbackAt(at)
     },
   }
 }
@@ -96,17 +95,36 @@ function withSlopes(points: readonly { at: Millimetres; value: Millimetres }[]):
   })
 }
 
-/** Straight between two points, level before the first and after the last; nothing where there are none. */
-export function valueAt(profile: Profile, at: Millimetres): Millimetres {
-  // The last point at or before the place, by halving.
+/**
+ * The value at any place: straight between two points, level before the first and after the last; nothing where there are
+ * none. Places are asked for along the line, so the last stretch is looked at first.
+ */
+function valueAlong(profile: Profile): (at: Millimetres) => Millimetres {
+  let last = 0
+  return (at) => {
+    if (!within(profile, last, at)) last = lastAtOrBefore(profile, at)
+    const before = profile[last]
+    if (before === undefined) return profile[0]?.value ?? nothing
+    if (before.perLength.over === 0n) return before.value
+    return lowestTerms(
+      addRatios(before.value, multiplyRatios(before.perLength, subtractRatios(at, before.at))),
+    )
+  }
+}
+
+function within(profile: Profile, index: number, at: Millimetres): boolean {
+  const [here, next] = [profile[index], profile[index + 1]]
+  if (here === undefined || compareLengths(here.at, at) > 0) return false
+  return next === undefined || compareLengths(at, next.at) < 0
+}
+
+/** Index of the last point at or before a place, by halving; −1 before the first. */
+function lastAtOrBefore(profile: Profile, at: Millimetres): number {
   let [low, high] = [0, profile.length]
   while (low < high) {
     const middle = (low + high) >> 1
     if (compareLengths(profile[middle]?.at ?? at, at) <= 0) low = middle + 1
     else high = middle
   }
-  const before = profile[low - 1]
-  if (before === undefined) return profile[0]?.value ?? nothing
-  if (before.perLength.over === 0n) return before.value
-  return lowestTerms(addRatios(before.value, multiplyRatios(before.perLength, subtractRatios(at, before.at))))
+  return low - 1
 }

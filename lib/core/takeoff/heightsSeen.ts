@@ -34,8 +34,7 @@ export function heightsSeen(
   const topAt = topsAlong(placed, posts, tops, ground)
   const seen = (at: Millimetres, place: HeightSeen['place'], top: Millimetres | undefined): HeightSeen[] => {
     if (top === undefined) return []
-    const over = (side: Household) => lowestTerms(subtractRatios(top, ground.of(side, at)))
-    return [{ at, place, top, a: over('a'), b: over('b') }]
+    return [{ at, place, top, a: heightOver(ground, 'a', at, top), b: heightOver(ground, 'b', at, top) }]
   }
   return [
     ...placed.stations.flatMap(({ at, index }) => seen(at, { station: index }, topAt(at))),
@@ -48,6 +47,10 @@ export function heightsSeen(
       }),
     ),
   ].sort((left, right) => compareLengths(left.at, right.at))
+}
+
+function heightOver(ground: Ground, side: Household, at: Millimetres, top: Millimetres): Millimetres {
+  return lowestTerms(subtractRatios(top, ground.of(side, at)))
 }
 
 /** The top of the fence anywhere: along the bays where they are laid out, else as the section's height is agreed. */

@@ -101,25 +101,25 @@ export function runsOf(
   jambs: readonly Jambs[],
   corners: readonly CornerPoint[],
 ): readonly Run[] {
-  const starts: Run[] = [
-    { section: section.index, from: lowestTerms(section.from), to: lowestTerms(section.to) },
+  const { index, from, to } = section
+  let runs: readonly Run[] = [{ section: index, from: lowestTerms(from), to: lowestTerms(to) }]
+  for (const { left, right } of jambs) {
+    if (compareLengths(right, from) <= 0 || compareLengths(to, left) <= 0) continue
+    runs = runs.flatMap((run) => carve(run, left, right))
+  }
+  for (const { at } of corners) {
+    if (compareLengths(at, from) <= 0 || compareLengths(to, at) <= 0) continue
+    runs = runs.flatMap((run) => part(run, at))
+  }
+  return runs
+}
+
+function part(run: Run, at: Millimetres): Run[] {
+  if (compareLengths(at, run.from) <= 0 || compareLengths(run.to, at) <= 0) return [run]
+  return [
+    { ...run, to: at },
+    { ...run, from: at },
   ]
-  const carved = jambs.reduce(
-    (runs, { left, right }) => runs.flatMap((run) => carve(run, left, right)),
-    starts,
-  )
-  return corners.reduce(
-    (runs, { at }) =>
-      runs.flatMap((run) =>
-        compareLengths(run.from, at) < 0 && compareLengths(at, run.to) < 0
-          ? [
-              { ...run, to: at },
-              { ...run, from: at },
-            ]
-          : [run],
-      ),
-    carved,
-  )
 }
 
 function carve(run: Run, left: Millimetres, right: Millimetres): Run[] {
