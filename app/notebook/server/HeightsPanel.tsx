@@ -22,6 +22,11 @@ function together(rows: readonly HeightRow[]): readonly HeightRow[] {
   return joined
 }
 
+/** On a phone the column lies past the edge, where broken lines would only make the rows taller. */
+function Unbroken({ text }: { text: string }) {
+  return <span className="unbroken">{text}</span>
+}
+
 /** The fence's height as each household sees it, held against the limits that somebody named. */
 export function HeightsPanel({
   notebook,
@@ -61,7 +66,7 @@ export function HeightsPanel({
             { label: titles.b, figures: true },
             { label: titles.place },
           ]}
-          rows={rows.map((row) => [row.at, row.a, row.b, row.place])}
+          rows={rows.map((row) => [row.at, row.a, row.b, <Unbroken key="place" text={row.place} />])}
         />
       )}
       {children}
