@@ -8,6 +8,7 @@ import { readBytes } from '../../../lib/files/storedBytes.ts'
 import { documentText } from '../../../lib/forms/parts.ts'
 import { summaryPaper } from '../../../lib/pdf/summaryPaper.ts'
 import { headOf, historyOf } from '../../../lib/store/historyChain.ts'
+import { sealedPaperOf } from '../../../lib/store/sealedPapers.ts'
 import { sha256Hex } from '../../../lib/store/sha256.ts'
 import { filesOf, type StoredFile } from '../../../lib/store/storedFiles.ts'
 import { itemTitle } from '../../../lib/words/itemWords.ts'
@@ -86,8 +87,13 @@ async function revisionEntries(
   if (frozen.stillToSign.length > 0)
     return { entries: [agreement], about: { ...about, standing: 'not signed by all' } }
   const { notebookId, household, revisions } = opened
-  const copy = await lockedCopy({ notebookId, household, frozen, all: revisions }).catch(() => undefined)
-  if (copy === undefined) return { entries: [agreement], about: { ...about, standing: 'damaged' } }
+  // Only this throws where the stored copy was altered; all else that goes wrong must be seen.
+  const damaged = await sealedPaperOf(frozen.revision.id).then(
+    () => false,
+    () => true,
+  )
+  if (damaged) return { entries: [agreement], about: { ...about, standing: 'damaged' } }
+  const copy = await lockedCopy({ notebookId, household, frozen, all: revisions })
   if (copy.kind === 'locked') {
     const summary = made(`summaries/revision-${number}-locked.pdf`, copy.paper.sealedAt, copy.paper.bytes)
     return { entries: [summary, agreement], about: { ...about, summary: summary.name, standing: 'locked' } }
