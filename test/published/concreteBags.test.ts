@@ -12,6 +12,7 @@ import {
   litresPerCubicYard,
   millimetresPerInch,
 } from '../../lib/core/takeoff/unitFactors.ts'
+import { fence, quantityOf, takeOffOf } from '../core/takeoff/madeFence.ts'
 
 const inches = (figure: number) => figure * millimetresPerInch
 const hole = (diameter: number, depth: number, post: PostHole['post'], gravel = 0): PostHole => ({
@@ -82,4 +83,19 @@ describe('bags', () => {
     expect(bags).toBe(38)
     expect(dryWeight(bags, bag('80 lb')) / kilogramsPerPound).toBeCloseTo(38 * 80, 9)
   })
+})
+
+test('concrete that is not bought in bags weighs 150 lb/ft³ (from memory; 2402.8 kg/m³ recomputed)', () => {
+  const buildUp = {
+    posts: { shape: 'round', outside: '2 3/8 in', spacing: '8 ft', hole: '12 in', depth: '36 in' },
+    footing: { fill: 'concrete' },
+  }
+  const { kilograms } = quantityOf(takeOffOf([fence('0 ft', '72 ft', { buildUp })]), 'concrete')
+  // Ten holes of 2.2639 ft³.
+  expect((kilograms ?? 0) / kilogramsPerPound / 150).toBeCloseTo(22.639, 2)
+})
+
+test('a post of 3½ by 1½ in leaves more room than a square one of 3½ in: 10 × 30 in less 0.091146 ft³ (recomputed)', () => {
+  const flat = hole(10, 30, { kind: 'rectangular', outside: 3.5, thickness: inches(1.5) })
+  expect(cubicFeet(holeFill(flat).concreteLitres)).toBeCloseTo(1.363538 - 0.091146, 5)
 })

@@ -1,11 +1,16 @@
 import { describe, expect, test } from 'vitest'
 import {
+  aluminiumDensity,
   type CrossSection,
   massPerMetre,
   sectionArea,
   steelDensity,
 } from '../../lib/core/takeoff/tubeWeight.ts'
-import { kilogramsPerMetrePerPoundPerFoot, millimetresPerInch } from '../../lib/core/takeoff/unitFactors.ts'
+import {
+  kilogramsPerCubicMetrePerPoundPerCubicFoot,
+  kilogramsPerMetrePerPoundPerFoot,
+  millimetresPerInch,
+} from '../../lib/core/takeoff/unitFactors.ts'
 
 const roundTube = (outsideInches: number, wallInches: number): CrossSection => ({
   kind: 'round tube',
@@ -92,4 +97,11 @@ describe('square tube, AISC shapes database (an open copy as JSON): lb/ft by nom
   test('sharp corners would overstate it by more than five percent (recomputed: 5.902 lb/ft)', () => {
     expect(poundsPerFoot(squareTube(2.5, 3 / 16, 'sharp'))).toBeCloseTo(5.902, 2)
   })
+})
+
+test('aluminium at 2700 kg/m³ is 168.56 lb/ft³ (recomputed), a hair under the 0.098 lb/in³ of an alloy handbook (from memory)', () => {
+  expect(aluminiumDensity / kilogramsPerCubicMetrePerPoundPerCubicFoot).toBeCloseTo(168.56, 2)
+  const handbook = 0.098 * 1728 * kilogramsPerCubicMetrePerPoundPerCubicFoot
+  expect(handbook).toBeCloseTo(2712.6, 1)
+  expect(aluminiumDensity / handbook).toBeGreaterThan(0.995)
 })
