@@ -258,7 +258,7 @@ describe('a file that is sent', () => {
 
   test('is refused as the 201st, until one is taken away', async () => {
     browseAs(world(), 'a')
-    const made = []
+    const made: { readonly id: string }[] = []
     for (let index = 0; index < 200; index += 1) made.push(await anotherFile(index))
     expect(await send(await aPhoto())).toMatchObject({
       status: 422,
