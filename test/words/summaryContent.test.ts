@@ -94,6 +94,7 @@ describe('the summary of the example', () => {
       'terms',
       'checks',
       'decisions',
+      'dates',
       'before-building',
       'signatures',
     ])
