@@ -1,6 +1,5 @@
 'use server'
 
-import { redirect } from 'next/navigation'
 import { z } from 'zod'
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
 import { agreedItems } from '../../../lib/core/agreement/agreedItems.ts'
@@ -9,7 +8,6 @@ import { type MessageKind, messageKinds, messagesOf, sayBesideItem } from '../..
 import { findNotebook } from '../../../lib/store/notebooks.ts'
 import { longestMessage } from '../../../lib/words/messageText.ts'
 import type { Fault, SaveAnswer } from '../../ui/draft/saveAnswer.ts'
-import { pageOfItem } from './pages.ts'
 import { readDraft, refusedDraft } from './readDraft.ts'
 import { typedText } from './typedText.ts'
 
@@ -44,7 +42,8 @@ export async function sayAboutItem(
     at: new Date(),
   })
   if (outcome === 'no-such-message') return { faults: [noSuchMessage] }
-  redirect(`${pageOfItem(notebookId, key, item.kind).replace(/#.*$/, '')}#conversation`)
+  // Not a redirect: one to another place on the same page brings no new data, and one to its top loses the place.
+  return { saved: true, base: 'new', note: 'Said.' }
 }
 
 async function itemWithKey(notebookId: string, key: string) {
