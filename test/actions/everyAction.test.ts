@@ -188,7 +188,7 @@ const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
   },
   'app/notebook/server/messageActions.ts#sayAboutItem': {
     sends: () => ['line', 'new', { kind: 'objection', text: 'Too near the hazel.', answers: '' }],
-    ...bothTo('/line#conversation'),
+    ...bothSaved,
     changes: ['Change', 'Message'],
   },
   'app/notebook/server/readerActions.ts#makeReadersLink': {
