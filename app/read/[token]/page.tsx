@@ -40,7 +40,7 @@ export default async function ReadPage({ params }: { params: Promise<{ token: st
               { term: 'For', text: link.label },
               { term: 'Works through', text: untilWords(link.expiresAt) },
               { term: 'Shows', text: readerContentWords[link.content].toReader },
-              { term: 'Stands at', text: shownRevisionWords(signed?.revision.number, link.content) },
+              { term: 'Version', text: shownRevisionWords(signed?.revision.number, link.content) },
             ]}
           />
           <p className="quiet">
@@ -77,7 +77,11 @@ export default async function ReadPage({ params }: { params: Promise<{ token: st
             </div>
           ) : null}
         </Panel>
-        {shown ? <SummaryView blocks={shown.blocks} notebook={shown.notebook} /> : null}
+        {shown ? (
+          <Panel heading="The summary">
+            <SummaryView blocks={shown.blocks} notebook={shown.notebook} />
+          </Panel>
+        ) : null}
       </Page>
     </BareFrame>
   )
