@@ -44,7 +44,8 @@ export type DrawingWords = {
   readonly turn: (degrees: string, at: string) => string
   readonly sectionKey: (index: number) => string
   /** The head of one sheet of a larger drawing. */
-  readonly sheet: (title: string, number: number, of: number, from: Millimetres, to: Millimetres) => string
+  readonly sheet: (title: string, number: number, of: number) => string
+  readonly sheetReach: (from: Millimetres, to: Millimetres) => string
   readonly acrossTitle: string
   /** What the drawing of one post across the line shows, a line each. */
   readonly acrossLines: (post: DrawnPost, number: number | undefined) => readonly string[]

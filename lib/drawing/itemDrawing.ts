@@ -11,13 +11,13 @@ import { elevationShapes } from './elevationShapes.ts'
 import { type Frame, frameFrom, margin } from './frame.ts'
 import { keyShapes } from './keyShapes.ts'
 import { namedParts } from './namedParts.ts'
-import { smallText } from './part.ts'
+import { rowHeight, smallText } from './part.ts'
 import { bayDimensions } from './planDimensions.ts'
 import { planShapes } from './planShapes.ts'
 import { stacked } from './stacked.ts'
 import { cut, type Stretch, stretchOfItem } from './stretch.ts'
 import { textWidth } from './textRoom.ts'
-import { title, titleHeight } from './title.ts'
+import { subtitle, title, titleHeight } from './title.ts'
 
 /** Sheets under one another: more would be no drawing any more. Where they don't suffice, alike bays share a figure. */
 const mostSheets = 6
@@ -63,7 +63,10 @@ export function itemSheets(
     const placed = cut(stretch.placed, from, to)
     const frame = frameFrom(inMillimetres(from) - reach, inMillimetres(to) + reach, width, scale)
     const more = moreOf(notebook, stretch, whole, frame.from, frame.to)
-    return sheet({ ...line, placed }, frame, words, more, words.sheet(name, index + 1, ends.length, from, to))
+    return sheet({ ...line, placed }, frame, words, more, [
+      words.sheet(name, index + 1, ends.length),
+      words.sheetReach(from, to),
+    ])
   })
   const key = keySheet(notebook, stretch, { width, scale, reach }, words, whole, sheets)
   return [...sheets.map(({ drawing }) => drawing), key]
@@ -76,16 +79,18 @@ function sheet(
   frame: Frame,
   words: DrawingWords,
   more: DrawnMore,
-  head: string,
+  [head, reach]: readonly [string, string],
 ): Sheet {
-  const plan = planShapes(placed, setbacks, frame, words, titleHeight, more)
+  const whole = { ...frame, right: frame.width - margin }
+  const plan = planShapes(placed, setbacks, frame, words, titleHeight + rowHeight, more)
   const elevation = elevationShapes(placed, grades, frame, words, plan.bottom + 10, more)
   return {
     drawing: {
       width: frame.width,
       height: Math.ceil(elevation.bottom + 6),
       shapes: [
-        title(head, { ...frame, right: frame.width - margin }, 0),
+        title(head, whole, 0),
+        subtitle(reach, whole, titleHeight),
         ...plan.shapes,
         ...elevation.shapes,
       ],

@@ -11,6 +11,7 @@ import { fitted, textWidth, wrapped } from './textRoom.ts'
 
 /** More parts than this are not listed under the drawing; the summary lists them all in any case. */
 const mostListed = 24
+const narrow = 400
 
 /** The scale bar, what each kind of line means, what is not to scale, and the parts by their numbers. */
 export function keyShapes(
@@ -34,7 +35,9 @@ export function keyShapes(
   const limits = more.limits.slice(0, mostListed).map(({ index }) => words.limitLine(index))
   const room = frame.right - frame.left
   const told = [...remarks, ...limits].flatMap((text) => wrapped(text, smallText, room))
-  const list = columnsOf([...told, ...parts], told.length, frame, signs.bottom + 4)
+  // On a narrow drawing no line of the list is cut: there is room downward.
+  const listed = frame.width < narrow ? parts.flatMap((text) => wrapped(text, smallText, room - 8)) : parts
+  const list = columnsOf([...told, ...listed], told.length, frame, signs.bottom + 4)
   return { shapes: [...scale.shapes, ...signs.shapes, ...list.shapes], bottom: list.bottom, leftOut: 0 }
 }
 

@@ -1,5 +1,6 @@
 import type { Shape } from './drawing.ts'
 import type { Frame } from './frame.ts'
+import { smallText } from './part.ts'
 import { fitted } from './textRoom.ts'
 
 export const titleHeight = 18
@@ -15,5 +16,19 @@ export function title(text: string, frame: Frame, top: number): Shape {
     bold: true,
     ink: 'ink',
     room: frame.right - frame.left,
+  }
+}
+
+/** In plain letters, right under a title. */
+export function subtitle(text: string, frame: Frame, top: number): Shape {
+  const room = frame.right - frame.left
+  return {
+    kind: 'text',
+    text: fitted(text, smallText, room),
+    at: { x: frame.left, y: top + 6 },
+    anchor: 'start',
+    size: smallText,
+    ink: 'quiet',
+    room,
   }
 }

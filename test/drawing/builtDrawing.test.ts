@@ -46,7 +46,7 @@ const holes = (drawing: Drawing) =>
       : []
   })
 
-describe.each([320, 350, 504, 600])('at %d units', (width) => {
+describe.each([248, 350, 504, 576])('at %d units', (width) => {
   test.each(['the line', 's1', 's2', 's3', 'g1', 'g2'])(
     '%s has no two texts that overlap, none too small, and all inside',
     (id) => {
@@ -220,7 +220,7 @@ describe('from above', () => {
 
   test('a line that turns stands once more as it runs, both ways to scale', () => {
     const shown = shownOn(line(600))
-    expect(shown).toContain('From above with its turns, to scale both ways')
+    expect(shown).toContain('With its turns, to scale')
     expect(shown).toEqual(expect.arrayContaining(['35° at 14 m', '60° at 27 m']))
     const straight = notebookWith({
       ...heronBank,
@@ -230,7 +230,7 @@ describe('from above', () => {
       },
     }).notebook
     const flat = lineDrawing(straight, { widthUnits: 600, words })
-    expect(shownOn(flat)).not.toContain('From above with its turns, to scale both ways')
+    expect(shownOn(flat)).not.toContain('With its turns, to scale')
   })
 
   test('holes are circles where both directions are to one scale, and as much stretched as is said elsewhere', () => {
@@ -289,7 +289,7 @@ describe('from the side', () => {
 
 describe('the names of parts', () => {
   test('are there for every section, gate, station and post, and each is told once', () => {
-    const { parts } = line(320)
+    const { parts } = line(248)
     expect(parts.map(({ of }) => `${of.kind} ${of.index}`)).toEqual([
       'section 0',
       'section 1',
@@ -310,7 +310,7 @@ describe('the names of parts', () => {
   })
 
   test('have boxes that a finger hits, inside the drawing and, among their own kind, beside one another', () => {
-    for (const drawing of [line(320), line(600), item('s1', 320), item('g1', 320)]) {
+    for (const drawing of [line(248), line(600), item('s1', 248), item('g1', 248)]) {
       for (const { boxes } of drawing.parts)
         for (const { x, y, width, height } of boxes) {
           expect(width >= leastTarget && height >= leastTarget).toBe(true)

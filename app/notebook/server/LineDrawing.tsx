@@ -8,7 +8,7 @@ import { drawingWords } from '../../../lib/words/summary/drawingWords.ts'
 import { DrawingFigure } from './DrawingFigure.tsx'
 
 /** A drawing's width in its own units: on a phone and on anything wider. The widths in drawing.css go with them. */
-const widths = { narrow: 320, wide: 600 } as const
+const widths = { narrow: 248, wide: 576 } as const
 
 /**
  * The line to scale, in plan and in elevation, drawn for the width at which it is seen; the same in words beside it.

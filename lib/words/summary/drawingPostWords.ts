@@ -51,14 +51,13 @@ export function builtDrawingWords(notebook: Notebook) {
     depthRule: 'A hole without a figure is as deep as the one before it. Signs of posts are not to scale.',
     postsTooClose: (count: number) =>
       `${count === 1 ? 'One line post stands' : `${count} line posts stand`} too close to draw here. The drawings of single items have them.`,
-    turns: 'From above with its turns, to scale both ways',
+    turns: 'With its turns, to scale',
     turn: (degrees: string, at: string) => `${degrees}°\u00A0at\u00A0${unbroken(at)}`,
     sectionKey: (index: number) => `Section\u00A0${index + 1}`,
-    sheet: (title: string, number: number, of: number, from: Millimetres, to: Millimetres) =>
-      of === 1
-        ? `${title}, from above and from the side`
-        : `${title}, sheet ${number} of ${of}: ${long(from)} to ${long(to)}`,
-    acrossTitle: 'One post across the line, to scale both ways',
+    sheet: (title: string, number: number, of: number) =>
+      of === 1 ? title : `${title}, sheet ${number} of ${of}`,
+    sheetReach: (from: Millimetres, to: Millimetres) => `From ${long(from)} to ${long(to)}`,
+    acrossTitle: 'One post, to scale both ways',
     acrossLines: ({ built, crosses }: SeenPost, number: number | undefined) => {
       const { post, size } = built
       return [
