@@ -38,7 +38,7 @@ export function ReaderLinkForm({
     return { saved: true, base, note: 'The link is made. Copy it now.' }
   }
   return (
-    <>
+    <div className="reader-form">
       <DraftForm
         key={made?.count ?? 0}
         initial={{ label: '', content: 'summary', through }}
@@ -79,6 +79,6 @@ export function ReaderLinkForm({
           />
         </div>
       )}
-    </>
+    </div>
   )
 }
