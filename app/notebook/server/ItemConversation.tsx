@@ -40,11 +40,13 @@ export function ItemConversation({ opened, itemKey }: { opened: Opened; itemKey:
           ))}
         </ol>
       )}
-      <MessageForm
-        key={messages.length}
-        save={sayAboutItem.bind(null, notebookId, itemKey)}
-        answerable={answerable}
-      />
+      <div className="message-form">
+        <MessageForm
+          key={messages.length}
+          save={sayAboutItem.bind(null, notebookId, itemKey)}
+          answerable={answerable}
+        />
+      </div>
     </Panel>
   )
 }
