@@ -46,7 +46,7 @@ async function fill(
   kind: string,
   more: { caption?: string; item?: string } = {},
 ) {
-  await page.getByLabel('Files').setInputFiles(files)
+  await page.getByLabel('Files', { exact: true }).setInputFiles(files)
   await page.getByLabel('What it shows').selectOption({ label: kind })
   if (more.item !== undefined) await page.getByLabel('Belongs to').selectOption({ label: more.item })
   await page.getByLabel('Caption').fill(more.caption ?? '')
@@ -95,7 +95,7 @@ describe('photos and papers', () => {
     await fill(b.page, [given('letter.pdf', madePdf(), 'application/pdf')], 'Permit letter')
     await add(b.page)
     await expectPage(status(b.page)).toHaveText('One file was added.')
-    await expectPage(b.page.getByLabel('Files')).toHaveValue('')
+    await expectPage(b.page.getByLabel('Files', { exact: true })).toHaveValue('')
     await expectPage(panel(b.page, 'Permit letters').locator('.file-card')).toContainText('letter.pdf')
   })
 

@@ -12,9 +12,7 @@ export function RecordFiles({ notebookId }: { notebookId: string }) {
         hours and names.
       </p>
       <div className="button-row">
-        <ButtonLink href={`${home}/files`} weight="main">
-          Photos and papers
-        </ButtonLink>
+        <ButtonLink href={`${home}/files`}>Photos and papers</ButtonLink>
         <ButtonLink href={`${home}/record-pack.zip`} download>
           Record pack (zip)
         </ButtonLink>

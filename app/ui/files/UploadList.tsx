@@ -36,7 +36,8 @@ export function UploadList({
         const stoppable = standing === 'waiting' || standing === 'sending'
         return (
           <li key={key} className="upload" data-standing={standing}>
-            <p className="upload-name">{name}</p>
+            {/* A refusal names the file itself. */}
+            {standing === 'refused' ? null : <p className="upload-name">{name}</p>}
             {stoppable || standing === 'checking' ? (
               <progress
                 className="upload-progress"

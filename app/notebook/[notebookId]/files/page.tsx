@@ -107,7 +107,7 @@ function TakenAway({ opened, files }: { opened: Opened; files: readonly StoredFi
           <li key={id}>
             {caption === '' ? name : `${caption} (${name})`}, taken away by{' '}
             {removedBy === undefined ? '' : householdName(opened.notebook, removedBy)} on{' '}
-            {removedAt === undefined ? '' : momentWords(removedAt)}
+            <span className="file-moment">{removedAt === undefined ? '' : momentWords(removedAt)}</span>
           </li>
         ))}
       </ul>
