@@ -11,6 +11,7 @@ import { type Frame, frameOf } from './frame.ts'
 import { itemSheets } from './itemDrawing.ts'
 import { keyShapes } from './keyShapes.ts'
 import { namedParts } from './namedParts.ts'
+import type { Part } from './part.ts'
 import { planShapes } from './planShapes.ts'
 import { title, titleHeight } from './title.ts'
 import { turnsPlan } from './turnsPlan.ts'
@@ -22,7 +23,8 @@ import { turnsPlan } from './turnsPlan.ts'
  * @param options.widthUnits width of the drawing in its own units, at least 200; see `Drawing`
  * @param options.words `drawingWords(notebook)` of `lib/words/summary/drawingWords.ts`
  * @param options.takeOff of the same notebook, where the caller has it; else it is worked out where a build-up asks for it
- * @param options.details with a larger drawing of each section and gate that has a build-up
+ * @param options.details for paper: with a larger drawing of each section and gate that has a build-up, and where there is
+ *   one, the key of the line by itself, as the first of `details`
  */
 export function lineDrawing(
   notebook: Notebook,
@@ -35,13 +37,25 @@ export function lineDrawing(
   const frame = frameOf(placed, Math.max(200, options.widthUnits), fence?.posts)
   if (!(frame.unitsPerMillimetre > 0 && Number.isFinite(frame.unitsPerMillimetre)))
     return emptyDrawing(placed, frame, words)
-  const drawing = placedDrawing(notebook, line, frame, words, drawnMore(notebook, fence, false))
-  if (!options.details || found === undefined || fence === undefined) return drawing
+  const { drawing, key } = placedDrawing(notebook, line, frame, words, drawnMore(notebook, fence, false))
+  if (!options.details || found === undefined || fence === undefined) return under(drawing, key)
   const items = [...notebook.sections, ...notebook.gates].filter(({ buildUp }) => buildUp !== undefined)
-  const details = items.flatMap(({ id }) =>
+  const sheets = items.flatMap(({ id }) =>
     itemSheets(notebook, found, id, { widthUnits: frame.width, words, line }),
   )
-  return { ...drawing, details }
+  return { ...drawing, details: [keyAlone(drawing, key(0)), ...sheets] }
+}
+
+type KeyAt = (top: number) => Part
+
+/** The drawing with its key at its foot. */
+function under(drawing: Drawing, keyAt: KeyAt): Drawing {
+  const key = keyAt(drawing.height)
+  return { ...drawing, height: Math.ceil(key.bottom + 4), shapes: [...drawing.shapes, ...key.shapes] }
+}
+
+function keyAlone(drawing: Drawing, { shapes, bottom }: Part): Drawing {
+  return { ...drawing, height: Math.ceil(bottom + 4), shapes, notes: [], parts: [] }
 }
 
 function placedDrawing(
@@ -50,7 +64,7 @@ function placedDrawing(
   frame: Frame,
   words: DrawingWords,
   more: DrawnMore,
-): Drawing {
+): { readonly drawing: Drawing; readonly key: KeyAt } {
   const plan = planShapes(placed, setbacks, frame, words, titleHeight, more)
   const turnsTop = plan.bottom + 14
   const turns = turnsPlan(notebook, placed, frame, words, turnsTop + titleHeight)
@@ -65,17 +79,15 @@ function placedDrawing(
     ...(plan.tooClose > 0 ? [words.postsTooClose(plan.tooClose)] : []),
     ...(leftOut > 0 ? [words.leftOut(leftOut)] : []),
   ]
-  const key = keyShapes(notebook, placed, frame, words, remarks, elevation.bottom + 8, more)
-  return {
+  const drawing: Drawing = {
     width: frame.width,
-    height: Math.ceil(key.bottom + 4),
+    height: elevation.bottom + 8,
     shapes: [
       title(words.plan, frame, 0),
       ...plan.shapes,
       ...(turns ? [title(words.turns, frame, turnsTop), ...turns.shapes] : []),
       title(words.elevation, frame, elevationTop),
       ...elevation.shapes,
-      ...key.shapes,
     ],
     notes: placed.notes,
     scale: {
@@ -85,6 +97,7 @@ function placedDrawing(
     },
     parts: namedParts(placed, frame, words, more, plan, elevation),
   }
+  return { drawing, key: (top) => keyShapes(notebook, placed, frame, words, remarks, top, more) }
 }
 
 function emptyDrawing(placed: PlacedLine, frame: Frame, words: DrawingWords): Drawing {

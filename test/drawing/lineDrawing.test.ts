@@ -1,7 +1,10 @@
+import { createHash } from 'node:crypto'
+import { readFileSync } from 'node:fs'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import type { Drawing } from '../../lib/drawing/drawing.ts'
 import { lineDrawing } from '../../lib/drawing/lineDrawing.ts'
+import { readNotebook } from '../../lib/forms/readNotebook.ts'
 import { drawingNoteText } from '../../lib/words/summary/drawingNoteText.ts'
 import { drawingWords } from '../../lib/words/summary/drawingWords.ts'
 import { exampleNotebook, notebookWith } from '../pdf/madeSummary.ts'
@@ -229,4 +232,16 @@ describe('whatever the lengths are', () => {
       { numRuns: 300, seed: 20270303 },
     )
   })
+})
+
+// What was signed may be printed again years later: these are the shapes, all but the texts, of the drawing before posts came.
+test.each([
+  ['full', 350, 'f2f483b865231db55aebde4937b2ba97ce9df03f5fab098f7afc4bafdae6e157'],
+  ['full', 504, 'e7fbc20435a7d1f9b1aedfce29db671bd7f54c385f6b5bf33fba0af44c5c6046'],
+])('the %s notebook, which has no build-up, is drawn at %d units as it always was', (name, width, digest) => {
+  const file = new URL(`../golden/version-1/${name}/notebook.json`, import.meta.url)
+  const read = readNotebook(readFileSync(file))
+  if (!read.ok) throw new Error(JSON.stringify(read.faults))
+  const shapes = drawn(read.value, width).shapes.filter(({ kind }) => kind !== 'text')
+  expect(createHash('sha256').update(JSON.stringify(shapes)).digest('hex')).toBe(digest)
 })

@@ -67,6 +67,7 @@ export function summaryInputFor(
     drawing: lineDrawing(notebook, {
       widthUnits: drawingWidth(notebook.units),
       words: drawingWords(notebook),
+      details: true,
     }),
     standing: stands,
     attachments: { agreementText: text, signatures },
