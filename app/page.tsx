@@ -42,7 +42,9 @@ export default function FrontPage() {
         </Panel>
         <Panel heading="You were given a locked copy">
           <p>Look whether it is still what the two households signed. No link is needed.</p>
-          <ButtonLink href="/check">Check a record</ButtonLink>
+          <p>
+            <ButtonLink href="/check">Check a record</ButtonLink>
+          </p>
         </Panel>
         <Panel heading="You have a notebook file">
           <p>Start a new notebook from it. Marks, signatures and history do not come with a file.</p>

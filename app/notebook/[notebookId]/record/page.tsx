@@ -11,6 +11,7 @@ import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { openNotebook } from '../../server/opened.ts'
 import { ReadersLink } from '../../server/ReadersLink.tsx'
 import { RecordFiles } from '../../server/RecordFiles.tsx'
+import { draftDiffers } from '../../server/standingRevision.ts'
 
 /** One page each, made from a revision. */
 const sheets = [
@@ -29,13 +30,15 @@ export default async function RecordPage({ params }: { params: Promise<{ noteboo
   const revisions = opened.revisions
   const seals = await sealsOf(notebookId)
   const amends = amendmentOf(opened.document, revisions)
+  // What all have signed and nobody has changed since is the paper to take.
+  const standsSigned = revisions[0]?.stillToSign.length === 0 && !draftDiffers(opened, revisions[0])
   const home = `/notebook/${notebookId}`
   return (
     <NotebookShell opened={opened} page="record">
       <Page title="Record" lead="What to keep: the summary, the notebook file, and what was signed when.">
         <Panel heading="The notebook as it stands">
           <div className="button-row">
-            <ButtonLink href={`${home}/summary.pdf`} weight="main" download>
+            <ButtonLink href={`${home}/summary.pdf`} weight={standsSigned ? 'plain' : 'main'} download>
               Draft summary (PDF)
             </ButtonLink>
             <ButtonLink href={`${home}/notebook.json`} download>
@@ -77,7 +80,11 @@ export default async function RecordPage({ params }: { params: Promise<{ noteboo
               </p>
               <SealWords seal={seals.get(revision.id)} signed={stillToSign.length === 0} />
               <div className="button-row">
-                <ButtonLink href={`${home}/summary.pdf?revision=${revision.number}`} download>
+                <ButtonLink
+                  href={`${home}/summary.pdf?revision=${revision.number}`}
+                  weight={standsSigned && !outdated ? 'main' : 'plain'}
+                  download
+                >
                   {stillToSign.length === 0 ? 'Locked copy (PDF)' : 'Summary (PDF)'}
                 </ButtonLink>
                 <ButtonLink href={`${home}/agreement.json?revision=${revision.number}`} download>
@@ -105,13 +112,23 @@ export default async function RecordPage({ params }: { params: Promise<{ noteboo
           />
         ) : null}
         <RecordFiles notebookId={notebookId} />
-        <ReadersLink notebookId={notebookId} />
+        <Panel heading="For somebody who only reads">
+          <p>
+            A permit office, a lender or a buyer can be given a link that shows what you choose, until a day
+            that you choose. You see when it was opened, and either of you can end it.
+          </p>
+          <div className="button-row">
+            <ReadersLink notebookId={notebookId} />
+          </div>
+        </Panel>
         <Panel heading="Check a record">
           <p>
             Anyone can check a locked copy, without a link: whether the seal holds, and whether what is inside
             agrees with what is printed.
           </p>
-          <ButtonLink href="/check">Check a record</ButtonLink>
+          <div className="button-row">
+            <ButtonLink href="/check">Check a record</ButtonLink>
+          </div>
         </Panel>
         <Panel heading="Put a notebook file in its place">
           <p>
