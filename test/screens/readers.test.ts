@@ -1,4 +1,5 @@
-import type { Browser, BrowserContext } from '@playwright/test'
+import AxeBuilder from '@axe-core/playwright'
+import type { Browser, BrowserContext, Page } from '@playwright/test'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { readPdf, wordsOf } from '../pdf/readPdf.ts'
 import { agreeToAll, putUp, sign } from './agreeing.ts'
@@ -21,6 +22,13 @@ afterAll(async () => {
   await browser?.close()
 })
 
+/** What axe finds wrong by WCAG 2.2, levels A and AA, one line each. */
+async function wrongWith(page: Page): Promise<string[]> {
+  const rules = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']
+  const { violations } = await new AxeBuilder({ page }).withTags(rules).setLegacyMode().analyze()
+  return violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(' ')}`))
+}
+
 const sideways = () => document.documentElement.scrollWidth - document.documentElement.clientWidth
 
 describe('a conversation beside an item', () => {
@@ -39,7 +47,7 @@ describe('a conversation beside an item', () => {
     expect(await b.page.evaluate(sideways)).toBe(0)
 
     await visit(a, 'The line')
-    await expectPage(a.page.locator('.item-rows')).toContainText('1 objection not answered')
+    await expectPage(a.page.locator('.item-rows').first()).toContainText('1 objection not answered')
     await visitItem(a, 'Along the bank')
     const answer = panel(a.page, 'What you two said about this')
     await answer.getByRole('radio', { name: 'Answer', exact: false }).last().check()
@@ -48,7 +56,7 @@ describe('a conversation beside an item', () => {
     await expectPage(answer.locator('.message')).toHaveCount(2)
     await expectPage(answer.locator('.message').last()).toContainText('Answer to 1')
     await visit(a, 'The line')
-    await expectPage(a.page.locator('.item-rows')).not.toContainText('objection')
+    await expectPage(a.page.locator('.item-rows').first()).not.toContainText('objection')
   })
 })
 
@@ -111,6 +119,7 @@ describe('a link for somebody who only reads', () => {
     expect(secrets.filter((secret) => sent.includes(secret))).toEqual([])
     expect(await page.locator('main').textContent()).not.toContain('$')
     expect(await page.evaluate(sideways)).toBe(0)
+    expect(await wrongWith(page)).toEqual([])
     expect(await stranger.cookies()).toEqual([])
 
     const pdf = await readPdf(await downloaded(page, 'Summary (PDF)'))
@@ -137,6 +146,12 @@ describe('a link for somebody who only reads', () => {
     await page.getByRole('radio', { name: /^Everything/ }).check()
     await trySaving(page, 'Make the link')
     const whole = await page.getByRole('textbox', { name: 'The reader’s link' }).inputValue()
+    expect(await wrongWith(page)).toEqual([])
+    const scripted = await stranger.newPage()
+    await scripted.goto(`${whole}/history`)
+    expect(await wrongWith(scripted)).toEqual([])
+    expect(await scripted.evaluate(sideways)).toBe(0)
+    await scripted.close()
     const plain = await browser.newContext({ javaScriptEnabled: false })
     const reader = await plain.newPage()
     await reader.goto(`${whole}/history`)
