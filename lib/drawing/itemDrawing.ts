@@ -9,7 +9,7 @@ import { type DrawnLine, drawnLine } from './drawnLine.ts'
 import { type DrawnMore, drawnMore, reachOf } from './drawnMore.ts'
 import { elevationShapes } from './elevationShapes.ts'
 import { type Frame, frameFrom, margin } from './frame.ts'
-import { keyShapes } from './keyShapes.ts'
+import { keyShapes, remarkShapes } from './keyShapes.ts'
 import { namedParts } from './namedParts.ts'
 import { rowHeight, smallText } from './part.ts'
 import { bayDimensions } from './planDimensions.ts'
@@ -38,7 +38,10 @@ export function itemDrawing(
   return sheets.length === 0 ? undefined : stacked(sheets)
 }
 
-/** The same, sheet by sheet, each a drawing by itself; the last one has the key. */
+/**
+ * The same, sheet by sheet, each a drawing by itself; the last one has the key. On `paper` the line's own drawing has the
+ * key already, and a short item is drawn no larger than it has to be, so that a page holds several.
+ */
 export function itemSheets(
   notebook: Notebook,
   found: TakeOff | undefined,
@@ -47,11 +50,13 @@ export function itemSheets(
     widthUnits,
     words,
     line = drawnLine(notebook, found),
-  }: { widthUnits: number; words: DrawingWords; line?: DrawnLine },
+    paper = false,
+  }: { widthUnits: number; words: DrawingWords; line?: DrawnLine; paper?: boolean },
 ): readonly Drawing[] {
   const stretch = stretchOfItem(line, itemId)
-  const width = Math.max(200, widthUnits)
   if (stretch === undefined) return []
+  const room = Math.max(200, widthUnits)
+  const width = paper ? widthOnPaper(stretch, line.fence, room) : room
   const whole = line.fence
   const ends = sheetEnds(stretch, sheetCount(stretch, whole, words, width))
   const longest = Math.max(...ends.map(([from, to]) => inMillimetres(to) - inMillimetres(from)))
@@ -68,8 +73,22 @@ export function itemSheets(
       words.sheetReach(from, to),
     ])
   })
-  const key = keySheet(notebook, stretch, { width, scale, reach }, words, whole, sheets)
-  return [...sheets.map(({ drawing }) => drawing), key]
+  const drawings = sheets.map(({ drawing }) => drawing)
+  const key = keySheet(notebook, stretch, { width, scale, reach, paper }, words, whole, sheets)
+  const last = drawings.at(-1)
+  return paper && last ? [...drawings.slice(0, -1), stacked([last, key])] : [...drawings, key]
+}
+
+/** On paper a unit is a point, 127/360 mm: this many millimetres of fence to a point are a scale of 1 to 50. */
+const finestOnPaper = (50 * 127) / 360
+/** Narrower, and a gate's figures would have no room. */
+const narrowestOnPaper = 240
+
+function widthOnPaper({ placed }: Stretch, whole: BuiltFence | undefined, widest: number): number {
+  const length = inMillimetres(placed.end) - inMillimetres(placed.start)
+  const reach = largestReach({ placed }, whole)
+  const needed = (length + 2 * reach) / finestOnPaper + 2 * margin
+  return Math.min(widest, Math.max(narrowestOnPaper, needed))
 }
 
 type Sheet = { readonly drawing: Drawing; readonly leftOut: number; readonly tooClose: number }
@@ -111,7 +130,7 @@ function sheet(
 function keySheet(
   notebook: Notebook,
   stretch: Stretch,
-  { width, scale, reach }: { width: number; scale: number; reach: number },
+  { width, scale, reach, paper }: { width: number; scale: number; reach: number; paper: boolean },
   words: DrawingWords,
   whole: BuiltFence | undefined,
   sheets: readonly Sheet[],
@@ -139,7 +158,10 @@ function keySheet(
     ...(tooClose > 0 ? [words.postsTooClose(tooClose)] : []),
     ...(leftOut > 0 ? [words.leftOut(leftOut)] : []),
   ]
-  const key = keyShapes(notebook, placed, frame, words, remarks, (across?.bottom ?? 0) + 4, more)
+  const top = (across?.bottom ?? 0) + 4
+  const key = paper
+    ? remarkShapes(remarks, { ...frame, left: margin, right: width - margin }, top)
+    : keyShapes(notebook, placed, frame, words, remarks, top, more)
   return {
     width,
     height: Math.ceil(key.bottom + 4),
@@ -167,7 +189,7 @@ function moreOf(
 }
 
 /** How far holes at the ends of a sheet reach past them; and a little of the line on either side. */
-function largestReach({ placed }: Stretch, whole: BuiltFence | undefined): number {
+function largestReach({ placed }: Pick<Stretch, 'placed'>, whole: BuiltFence | undefined): number {
   const reach = Math.max(0, ...(whole?.posts ?? []).map(reachOf))
   const length = inMillimetres(placed.end) - inMillimetres(placed.start)
   return Math.min(reach * 1.1, length / 4)

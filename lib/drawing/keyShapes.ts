@@ -41,6 +41,12 @@ export function keyShapes(
   return { shapes: [...scale.shapes, ...signs.shapes, ...list.shapes], bottom: list.bottom, leftOut: 0 }
 }
 
+/** What is not to scale, without a key: where another drawing of the same paper has it. */
+export function remarkShapes(remarks: readonly string[], frame: Frame, top: number): Part {
+  const told = remarks.flatMap((text) => wrapped(text, smallText, frame.right - frame.left))
+  return { ...columnsOf(told, told.length, frame, top), leftOut: 0 }
+}
+
 function scaleShapes(notebook: Notebook, frame: Frame, words: DrawingWords, top: number) {
   const bar = scaleBar(notebook.units, frame.unitsPerMillimetre, (frame.right - frame.left) / 3)
   if (bar === undefined) return { shapes: [], bottom: top }

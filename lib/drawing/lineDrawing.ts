@@ -13,6 +13,7 @@ import { keyShapes } from './keyShapes.ts'
 import { namedParts } from './namedParts.ts'
 import type { Part } from './part.ts'
 import { planShapes } from './planShapes.ts'
+import { inRows } from './stacked.ts'
 import { title, titleHeight } from './title.ts'
 import { turnsPlan } from './turnsPlan.ts'
 
@@ -23,8 +24,8 @@ import { turnsPlan } from './turnsPlan.ts'
  * @param options.widthUnits width of the drawing in its own units, at least 200; see `Drawing`
  * @param options.words `drawingWords(notebook)` of `lib/words/summary/drawingWords.ts`
  * @param options.takeOff of the same notebook, where the caller has it; else it is worked out where a build-up asks for it
- * @param options.details for paper: with a larger drawing of each section and gate that has a build-up, and where there is
- *   one, the key of the line by itself, as the first of `details`
+ * @param options.details for paper: with a larger drawing of each section and gate that has a build-up as `details`; before
+ *   them the key of the line, where a page can't hold it with the line
  */
 export function lineDrawing(
   notebook: Notebook,
@@ -41,10 +42,17 @@ export function lineDrawing(
   if (!options.details || found === undefined || fence === undefined) return under(drawing, key)
   const items = [...notebook.sections, ...notebook.gates].filter(({ buildUp }) => buildUp !== undefined)
   const sheets = items.flatMap(({ id }) =>
-    itemSheets(notebook, found, id, { widthUnits: frame.width, words, line }),
+    itemSheets(notebook, found, id, { widthUnits: frame.width, words, line, paper: true }),
   )
-  return { ...drawing, details: [keyAlone(drawing, key(0)), ...sheets] }
+  const details = inRows(sheets, frame.width)
+  const whole = under(drawing, key)
+  return whole.height <= fitsOnPage
+    ? { ...whole, details }
+    : { ...drawing, details: [keyAlone(drawing, key(0)), ...details] }
 }
+
+/** In points: what is a little higher than the column of a page is set a little smaller, rather than on two pages. */
+const fitsOnPage = 690
 
 type KeyAt = (top: number) => Part
 

@@ -35,7 +35,7 @@ export function blockPieces(block: Block, drawing: Drawing, faces: Faces, page: 
       return [cautionPiece(block, faces, width)]
     case 'drawing':
       return [
-        { ...drawingPiece(drawing, faces, width, columnHeight(page) - 60), keepWithNext: true },
+        { ...drawingPiece(drawing, faces, width, columnHeight(page) - 120), keepWithNext: true },
         ...textPieces(`${block.caption} ${scaleSentence(drawing)}`.trim(), styles.small, faces, {
           width,
           before: 4,
