@@ -6,6 +6,10 @@ import { installAddress } from './address.ts'
 const held = {
   page: ['summary', 'costs', 'everything'],
   'summary.pdf': ['summary', 'costs', 'everything'],
+  // One page each, without costs; the buyer's sheet says what was agreed and what is still owed.
+  'permit-sheet.pdf': ['summary', 'costs', 'everything'],
+  'land-records.pdf': ['summary', 'costs', 'everything'],
+  'buyer-sheet.pdf': ['costs', 'everything'],
   // The locked copy says what everything costs.
   'locked-copy.pdf': ['costs', 'everything'],
   'agreement.json': ['everything'],

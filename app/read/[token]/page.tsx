@@ -1,3 +1,4 @@
+import { readerHolds } from '../../../lib/access/readerAccess.ts'
 import { sealedPaperOf } from '../../../lib/store/sealedPapers.ts'
 import { notebookTitle } from '../../../lib/words/labels.ts'
 import { readerContentWords, shownRevisionWords, untilWords } from '../../../lib/words/readerText.ts'
@@ -18,6 +19,12 @@ export const metadata = {
   referrer: 'no-referrer',
   robots: { index: false, follow: false },
 }
+
+const sheets = [
+  { thing: 'permit-sheet.pdf', label: 'Sheet for a permit office (PDF)' },
+  { thing: 'buyer-sheet.pdf', label: 'Sheet for a later buyer (PDF)' },
+  { thing: 'land-records.pdf', label: 'Page for the land records (PDF)' },
+] as const
 
 /** What a reader's link opens: what it is and how long it works, then as much of the agreement as it holds. */
 export default async function ReadPage({ params }: { params: Promise<{ token: string }> }) {
@@ -56,6 +63,15 @@ export default async function ReadPage({ params }: { params: Promise<{ token: st
                   Locked copy (PDF)
                 </ButtonLink>
               ) : null}
+              {signed
+                ? sheets
+                    .filter(({ thing }) => readerHolds(link.content, thing))
+                    .map(({ thing, label }) => (
+                      <ButtonLink key={thing} href={`${here}/${thing}`} download>
+                        {label}
+                      </ButtonLink>
+                    ))
+                : null}
               {link.content === 'everything' ? (
                 <>
                   {signed ? (
