@@ -1,5 +1,12 @@
 import { describe, expect, test } from 'vitest'
-import type { Standing } from '../../lib/words/summary/summaryInput.ts'
+import type { Notebook } from '../../lib/core/agreement/notebook.ts'
+import { statementOf } from '../../lib/core/shares/statement.ts'
+import { takeOff } from '../../lib/core/takeoff/takeOff.ts'
+import { buyerSheet } from '../../lib/words/sheets/buyerSheet.ts'
+import { landRecordsPage } from '../../lib/words/sheets/landRecordsPage.ts'
+import { permitSheet } from '../../lib/words/sheets/permitSheet.ts'
+import { summaryContent } from '../../lib/words/summary/summaryContent.ts'
+import type { Standing, SummaryInput } from '../../lib/words/summary/summaryInput.ts'
 import { exampleNotebook, notebookWith, summaryInputFor } from '../pdf/madeSummary.ts'
 import { readingGrade } from './readingGrade.ts'
 
@@ -15,6 +22,12 @@ function textsOf(read: ReturnType<typeof notebookWith>, kind: Standing['kind']):
     .map((text) => text.replace(/\bno\. 1[24]/gi, 'Mill House'))
 }
 
+function summaryFor(notebook: Notebook): SummaryInput {
+  const frozenAt = new Date('2027-10-01T10:00:00Z')
+  const standing = { kind: 'signed', number: 2, sha256: '0'.repeat(64), frozenAt } as const
+  return { notebook, statement: statementOf(notebook), standing, signatures: [] }
+}
+
 describe('the sentences that the program writes', () => {
   test.each(['draft', 'up for signing', 'signed'] as const)(
     'read at grade 8 or below, one by one: %s',
@@ -25,6 +38,42 @@ describe('the sentences that the program writes', () => {
       expect(hard).toEqual([])
     },
   )
+
+  test('read at grade 8 or below where the paper amends, closes, tells of dates and was locked', () => {
+    const { notebook } = notebookWith({
+      closing: {
+        on: '2027-09-30',
+        asBuilt: [{ what: 'Height at the lane', measured: '6 ft 1 in' }],
+        upkeep: [{ what: 'Oil the hinges', household: 'b', every: 'year' }],
+      },
+      dates: [{ what: 'Utility marks run out', on: '2027-04-21', household: 'a' }],
+    })
+    const sha256 = '0'.repeat(64)
+    const texts = (['up for signing', 'signed'] as const).flatMap((kind) =>
+      [
+        ...summaryContent({
+          notebook,
+          statement: statementOf(notebook),
+          standing: { kind, number: 2, sha256, frozenAt: new Date('2027-10-01T10:00:00Z') },
+          signatures: [],
+          amends: {
+            number: 1,
+            changes: [{ title: 'The line', lines: ['Start: the oak before, the ash now'] }],
+          },
+          history: { entry: 41, hash: sha256 },
+        }),
+        ...permitSheet(summaryFor(notebook), takeOff(notebook)),
+        ...buyerSheet(summaryFor(notebook), takeOff(notebook)),
+        ...landRecordsPage(summaryFor(notebook)),
+      ]
+        .flatMap((block) => (block.kind === 'paragraph' || block.kind === 'caution' ? [block.text] : []))
+        .map((text) => text.replace(/\bno\. 1[24]/gi, 'Mill House').replace(sha256, 'it')),
+    )
+    expect(texts.join(' ')).toContain('This copy is locked')
+    expect(texts.join(' ')).toContain('close their notebook')
+    const hard = texts.filter((text) => text.split(' ').length >= 8 && readingGrade(text) > hardest)
+    expect(hard).toEqual([])
+  })
 
   test('read well below it as a whole', () => {
     expect(readingGrade(textsOf(exampleNotebook(), 'signed').join('\n'))).toBeLessThan(6)
