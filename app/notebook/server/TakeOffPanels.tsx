@@ -52,8 +52,11 @@ export function TakeOffPanels({
 export function CutPlanPanel({ plan }: { plan: CutPlan }) {
   return (
     <Panel heading={plan.what}>
+      <p>
+        {plan.bought.text} to buy, {plan.waste.text} over ({plan.wastePercent} %), {plan.cuts} cuts.
+      </p>
       <FigureTable
-        caption={`${plan.bought.text} to buy, ${plan.waste.text} over (${plan.wastePercent} %), ${plan.cuts} cuts`}
+        caption="Length by length"
         columns={[
           { label: 'Cut from' },
           { label: 'Times', figures: true },
