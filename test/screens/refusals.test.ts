@@ -357,10 +357,10 @@ describe('two people who save the same item at once', () => {
     await expectPage(formOf(page, 'Save this section').locator('.save-standing')).toHaveText('Saved.')
     expect(await sectionNow()).toMatchObject(mine)
     await page.goto(`${neighbours.a.home}/changes`)
-    await expectPage(page.locator('section.panel').nth(0)).toContainText(
+    await expectPage(page.locator('.history-entry').nth(0)).toContainText(
       'Infill: sheep wire before, boards now',
     )
-    await expectPage(page.locator('section.panel').nth(1)).toContainText(
+    await expectPage(page.locator('.history-entry').nth(1)).toContainText(
       'Infill: mesh before, sheep wire now',
     )
   })
