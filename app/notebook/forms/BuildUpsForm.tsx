@@ -4,22 +4,12 @@ import { useDraft } from '../../ui/draft/draftContext.ts'
 import { getAt, textAt } from '../../ui/draft/draftPath.ts'
 import { RowsField } from '../../ui/draft/RowsField.tsx'
 import { TextField } from '../../ui/draft/TextField.tsx'
-import type { SaveAction } from '../../ui/draft/useSaving.ts'
 import { NotebookForm } from './NotebookForm.tsx'
+import type { PartFormProps } from './partForm.ts'
 import type { FormNames } from './partWords.ts'
 
 /** Build-ups that the households keep: to rename, put in order, or remove. */
-export function BuildUpsForm({
-  initial,
-  base,
-  save,
-  names,
-}: {
-  initial: object
-  base: string
-  save: SaveAction
-  names: FormNames
-}) {
+export function BuildUpsForm({ initial, base, save, names }: PartFormProps) {
   return (
     <NotebookForm initial={initial} base={base} save={save} saveLabel="Save the build-ups">
       <RowsField

@@ -6,22 +6,12 @@ import { FieldLine } from '../../ui/draft/FieldLine.tsx'
 import { RowsField } from '../../ui/draft/RowsField.tsx'
 import { TextField } from '../../ui/draft/TextField.tsx'
 import { TickField } from '../../ui/draft/TickField.tsx'
-import type { SaveAction } from '../../ui/draft/useSaving.ts'
 import { NotebookForm } from './NotebookForm.tsx'
-import { type FormNames, householdChoices } from './partWords.ts'
+import type { PartFormProps } from './partForm.ts'
+import { householdChoices } from './partWords.ts'
 
 /** Whom to ask first: who asks, when, what was said. */
-export function ChecksForm({
-  initial,
-  base,
-  save,
-  names,
-}: {
-  initial: object
-  base: string
-  save: SaveAction
-  names: FormNames
-}) {
+export function ChecksForm({ initial, base, save, names }: PartFormProps) {
   return (
     <NotebookForm initial={initial} base={base} save={save} saveLabel="Save the checks">
       <RowsField

@@ -7,24 +7,14 @@ import { DateField } from '../../ui/draft/DateField.tsx'
 import { FieldLine } from '../../ui/draft/FieldLine.tsx'
 import { RowsField } from '../../ui/draft/RowsField.tsx'
 import { TextField } from '../../ui/draft/TextField.tsx'
-import type { SaveAction } from '../../ui/draft/useSaving.ts'
 import { NotebookForm } from './NotebookForm.tsx'
-import { type FormNames, keeperChoices } from './partWords.ts'
+import type { PartFormProps } from './partForm.ts'
+import { keeperChoices } from './partWords.ts'
 
 export const intervalChoices = upkeepIntervals.map((value) => ({ value, label: intervalWords[value] }))
 
 /** How the fence came out and who keeps it up. */
-export function ClosingForm({
-  initial,
-  base,
-  save,
-  names,
-}: {
-  initial: object
-  base: string
-  save: SaveAction
-  names: FormNames
-}) {
+export function ClosingForm({ initial, base, save, names }: PartFormProps) {
   return (
     <NotebookForm initial={initial} base={base} save={save} saveLabel="Save the closing">
       <DateField path="closing.on" label="The fence stood as it is to stay on" />

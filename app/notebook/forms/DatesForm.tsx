@@ -6,23 +6,13 @@ import { FieldLine } from '../../ui/draft/FieldLine.tsx'
 import { RowsField } from '../../ui/draft/RowsField.tsx'
 import { TextField } from '../../ui/draft/TextField.tsx'
 import { TickField } from '../../ui/draft/TickField.tsx'
-import type { SaveAction } from '../../ui/draft/useSaving.ts'
 import { intervalChoices } from './ClosingForm.tsx'
 import { NotebookForm } from './NotebookForm.tsx'
-import { type FormNames, keeperChoices } from './partWords.ts'
+import type { PartFormProps } from './partForm.ts'
+import { keeperChoices } from './partWords.ts'
 
 /** What is due or runs out on a day, and whose it is to see to. */
-export function DatesForm({
-  initial,
-  base,
-  save,
-  names,
-}: {
-  initial: object
-  base: string
-  save: SaveAction
-  names: FormNames
-}) {
+export function DatesForm({ initial, base, save, names }: PartFormProps) {
   return (
     <NotebookForm initial={initial} base={base} save={save} saveLabel="Save the dates">
       <RowsField

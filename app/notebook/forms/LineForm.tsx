@@ -6,11 +6,10 @@ import { ChoiceField } from '../../ui/draft/ChoiceField.tsx'
 import { LengthField } from '../../ui/draft/LengthField.tsx'
 import type { Fault } from '../../ui/draft/saveAnswer.ts'
 import { TextField } from '../../ui/draft/TextField.tsx'
-import type { SaveAction } from '../../ui/draft/useSaving.ts'
 import { Panel } from '../../ui/Panel.tsx'
 import { LimitFields } from './LimitFields.tsx'
 import { NotebookForm } from './NotebookForm.tsx'
-import type { FormNames } from './partWords.ts'
+import type { PartFormProps } from './partForm.ts'
 import { SiteFields } from './SiteFields.tsx'
 import { StationFields } from './StationFields.tsx'
 
@@ -21,13 +20,7 @@ export function LineForm({
   save,
   names,
   findings,
-}: {
-  initial: object
-  base: string
-  save: SaveAction
-  names: FormNames
-  findings: readonly Fault[]
-}) {
+}: PartFormProps & { readonly findings: readonly Fault[] }) {
   return (
     <NotebookForm initial={initial} base={base} save={save} saveLabel="Save the line" findings={findings}>
       <Panel heading="Ends and evidence">

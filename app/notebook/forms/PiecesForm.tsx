@@ -10,9 +10,9 @@ import { LengthField } from '../../ui/draft/LengthField.tsx'
 import { RowsField } from '../../ui/draft/RowsField.tsx'
 import type { Fault } from '../../ui/draft/saveAnswer.ts'
 import { TextField } from '../../ui/draft/TextField.tsx'
-import type { SaveAction } from '../../ui/draft/useSaving.ts'
 import { SizeFields } from './MemberFields.tsx'
 import { NotebookForm } from './NotebookForm.tsx'
+import type { PartFormProps } from './partForm.ts'
 import { type FormNames, householdChoices } from './partWords.ts'
 
 const emptyPiece = {
@@ -41,13 +41,7 @@ export function PiecesForm({
   save,
   names,
   findings,
-}: {
-  initial: object
-  base: string
-  save: SaveAction
-  names: FormNames
-  findings: readonly Fault[]
-}) {
+}: PartFormProps & { readonly findings: readonly Fault[] }) {
   return (
     <NotebookForm initial={initial} base={base} save={save} saveLabel="Save the pieces" findings={findings}>
       <RowsField
