@@ -11,6 +11,7 @@ import {
   aHeading,
   aNewSection,
   changedFile,
+  chooseForm,
   endingForm,
   formOf,
   formWithFile,
@@ -133,6 +134,11 @@ const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
     before: withClosing,
     sends: press,
     ...bothTo('/closing'),
+    changes: ['Change', 'Notebook'],
+  },
+  'app/notebook/server/sideBySideActions.ts#chooseWay': {
+    sends: async (id) => [{}, await chooseForm(id, 's1', 'one-b')],
+    ...bothTo('/side-by-side/s1'),
     changes: ['Change', 'Notebook'],
   },
   'app/notebook/server/takeOffActions.ts#offerQuantities': {

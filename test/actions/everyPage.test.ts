@@ -94,6 +94,12 @@ const ofNotebooks: Readonly<Record<string, NotebookAddress>> = {
   [at('record/page.tsx#default')]: aPage,
   [at('setbacks/page.tsx#default')]: aPage,
   [at('shares/page.tsx#default')]: aPage,
+  [at('side-by-side/page.tsx#default')]: aPage,
+  [at('side-by-side/[itemId]/page.tsx#default')]: {
+    ...aPage,
+    names: { itemId: 's1' },
+    namesNothing: { itemId: 'constructor' },
+  },
   [at('sign/page.tsx#default')]: aPage,
   [at('terms/page.tsx#default')]: aPage,
   [at('work/page.tsx#default')]: aPage,

@@ -32,6 +32,12 @@ export async function openedPart<Draft = Record<string, unknown>>(
   return { draft: draft as Draft, base: fingerprintOf(draft) }
 }
 
+/** The form that shares an item, as it stands, by another way. */
+export async function chooseForm(notebookId: string, id: string, way: string): Promise<FormData> {
+  const { base } = await openedPart(notebookId, { part: 'item', id })
+  return formOf({ id, way, fingerprint: base })
+}
+
 /** The form that takes an entry of the book back. */
 export async function takeBackForm(notebookId: string, index: number): Promise<FormData> {
   const { contributions } = await documentOf(notebookId)

@@ -8,6 +8,7 @@ import { aFileOnRecord, photoForm, takeAwayForm } from './givenFiles.ts'
 import {
   aHeading,
   aNewSection,
+  chooseForm,
   endingForm,
   formOf,
   formWithFile,
@@ -135,6 +136,10 @@ const readings: Readonly<Record<string, Reading>> = {
     reads: [0, 2],
   },
   'app/notebook/server/closingActions.ts#openAgain': { sends: press, reads: [0] },
+  'app/notebook/server/sideBySideActions.ts#chooseWay': {
+    sends: async (id) => [id, {}, await chooseForm(id, 's1', 'one-b')],
+    reads: [0, 2],
+  },
   'app/notebook/server/takeOffActions.ts#offerQuantities': {
     sends: (id) => [id, {}, formOf({ id: 's1' })],
     reads: [0, 2],
@@ -280,6 +285,11 @@ describe.each([
     'app/notebook/server/bookActions.ts#takeEntryBack',
     (id: string) => takeBackForm(id, 1),
     ['index', 'fingerprint'],
+  ],
+  [
+    'app/notebook/server/sideBySideActions.ts#chooseWay',
+    (id: string) => chooseForm(id, 's1', 'one-b'),
+    ['id', 'way', 'fingerprint'],
   ],
   ['app/notebook/server/storedFileActions.ts#addFiles', photoForm, ['file', 'kind']],
   ['app/notebook/server/storedFileActions.ts#takeAwayFile', (id: string) => takeAwayForm(id, 'a'), ['id']],

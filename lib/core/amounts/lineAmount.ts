@@ -1,4 +1,5 @@
 import type { Minor } from './money.ts'
+import type { Ratio } from './ratio.ts'
 import { roundHalfUp } from './round.ts'
 import { scaledInteger } from './typedNumber.ts'
 
@@ -6,24 +7,36 @@ import { scaledInteger } from './typedNumber.ts'
 const millionths = 1_000_000n
 
 /**
- * A cost line's amount: quantity × unit price × (1 + tax/100), rounded once, half away from zero, to the minor unit.
- * Whole-number arithmetic throughout, so nothing is rounded before that. An empty price is "not priced yet" and counts
- * as 0. Rule 1 of the file format.
+ * A cost line's exact amount in whole units of the currency: quantity × unit price × (1 + tax/100). An empty price is
+ * "not priced yet" and counts as 0.
  */
-export function costLineAmount(
-  line: { readonly quantity: string; readonly unitPrice: string; readonly taxPercent: string },
-  digits: number,
-): Minor {
-  if (line.unitPrice === '') return 0n
+export function exactCostLine(line: {
+  readonly quantity: string
+  readonly unitPrice: string
+  readonly taxPercent: string
+}): Ratio {
+  if (line.unitPrice === '') return { over: 0n, under: 1n }
   const net = scaledInteger(line.quantity, 6) * scaledInteger(line.unitPrice, 6)
-  const untaxed = line.taxPercent === '0'
-  return untaxed
-    ? rounded(net, millionths * millionths, digits)
-    : rounded(
-        net * (millionths + scaledInteger(line.taxPercent, 4)),
-        millionths * millionths * millionths,
-        digits,
-      )
+  if (line.taxPercent === '0') return { over: net, under: millionths * millionths }
+  const taxed = net * (millionths + scaledInteger(line.taxPercent, 4))
+  return { over: taxed, under: millionths * millionths * millionths }
+}
+
+/** A labour line's or an hours entry's exact amount in whole units of the currency. An empty rate counts as 0. */
+export function exactLabour(line: { readonly hours: string; readonly rate: string }): Ratio {
+  if (line.rate === '') return { over: 0n, under: 1n }
+  return {
+    over: scaledInteger(line.hours, 6) * scaledInteger(line.rate, 6),
+    under: millionths * millionths,
+  }
+}
+
+/**
+ * A cost line's amount: exact, then rounded once, half away from zero, to the minor unit. Whole-number arithmetic
+ * throughout, so nothing is rounded before that. Rule 1 of the file format.
+ */
+export function costLineAmount(line: Parameters<typeof exactCostLine>[0], digits: number): Minor {
+  return rounded(exactCostLine(line), digits)
 }
 
 /** A cost line's amount as it enters the pot: a credit is taken off. */
@@ -34,12 +47,11 @@ export function signedCostAmount(
   return line.credit ? -costLineAmount(line, digits) : costLineAmount(line, digits)
 }
 
-/** A labour line's or an hours entry's amount: hours × rate, rounded like a cost line. An empty rate counts as 0. */
+/** A labour line's or an hours entry's amount: hours × rate, rounded like a cost line. */
 export function labourAmount(line: { readonly hours: string; readonly rate: string }, digits: number): Minor {
-  if (line.rate === '') return 0n
-  return rounded(scaledInteger(line.hours, 6) * scaledInteger(line.rate, 6), millionths * millionths, digits)
+  return rounded(exactLabour(line), digits)
 }
 
-function rounded(exact: bigint, scale: bigint, digits: number): Minor {
-  return roundHalfUp(exact * 10n ** BigInt(digits), scale)
+function rounded(exact: Ratio, digits: number): Minor {
+  return roundHalfUp(exact.over * 10n ** BigInt(digits), exact.under)
 }

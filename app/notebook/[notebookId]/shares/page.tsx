@@ -5,6 +5,7 @@ import { fingerprintOf } from '../../../../lib/store/fingerprint.ts'
 import { itemTitle } from '../../../../lib/words/itemWords.ts'
 import { moneyWords } from '../../../../lib/words/money.ts'
 import { shareNames } from '../../../../lib/words/shareText.ts'
+import { ButtonLink } from '../../../ui/ButtonLink.tsx'
 import { FigureTable } from '../../../ui/FigureTable.tsx'
 import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
@@ -17,6 +18,7 @@ import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { openNotebook } from '../../server/opened.ts'
 import { standingOf } from '../../server/standingOf.ts'
 import { WholeShare } from '../../server/WholeShare.tsx'
+import { WholeWhy } from '../../server/WholeWhy.tsx'
 
 export const metadata = { title: 'Shares' }
 
@@ -35,6 +37,10 @@ export default async function SharesPage({ params }: { params: Promise<{ noteboo
         lead="Who is asked for what, and why. Open an item to choose another principle for it."
       >
         <WholeShare opened={opened} />
+        <WholeWhy opened={opened} />
+        <div className="button-row">
+          <ButtonLink href={`${home}/side-by-side`}>Ways to share, side by side</ButtonLink>
+        </div>
         {statement.ok ? <PlanTable opened={opened} statement={statement.value} names={names} /> : null}
         {shared.items.map((item) => {
           const standing = standingOf(opened, itemKey(item.id))
@@ -52,6 +58,11 @@ export default async function SharesPage({ params }: { params: Promise<{ noteboo
                 item={item}
                 names={shareNames(notebook, notebook.gates.find((gate) => gate.id === item.id)?.uses)}
               />
+              <p>
+                <Link href={`${home}/side-by-side/${encodeURIComponent(item.id)}`} prefetch={false}>
+                  Ways to share it, side by side
+                </Link>
+              </p>
             </Panel>
           )
         })}

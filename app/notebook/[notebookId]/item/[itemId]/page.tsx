@@ -17,6 +17,7 @@ import { findingsHere } from '../../../server/findingField.ts'
 import { ItemConversation } from '../../../server/ItemConversation.tsx'
 import { filesOfItem, ItemFiles } from '../../../server/ItemFiles.tsx'
 import { ItemShareView } from '../../../server/ItemShareView.tsx'
+import { ItemWhy } from '../../../server/ItemWhy.tsx'
 import { itemIdOf } from '../../../server/itemIdOf.ts'
 import { ItemDrawing } from '../../../server/LineDrawing.tsx'
 import { MarkBox } from '../../../server/MarkBox.tsx'
@@ -51,9 +52,15 @@ export default async function ItemPage({
       <Page title={itemTitle(standing.item)} lead={kindWords[kind]} back={{ href: home, label: 'The line' }}>
         <Panel heading="What it asks of each household">
           {shares ? <ItemShareView item={shares} names={shareNames(notebook, uses)} /> : null}
+          {shares ? <ItemWhy opened={opened} shares={shares} /> : null}
           {faults.map((fault) => (
             <p key={fault.path}>This can’t be shared yet: {faultText(fault)}</p>
           ))}
+          <div className="button-row">
+            <ButtonLink href={`${home}/side-by-side/${encodeURIComponent(id)}`}>
+              Ways to share, side by side
+            </ButtonLink>
+          </div>
         </Panel>
         <Panel heading="Where this stands">
           <MarkBox opened={opened} standing={standing} back={here} />

@@ -1,0 +1,61 @@
+import Link from 'next/link'
+import { itemKey } from '../../../../lib/core/agreement/agreedItems.ts'
+import { placesOf } from '../../../../lib/core/shares/itemShares.ts'
+import { wholeSideBySide } from '../../../../lib/core/shares/sideBySide.ts'
+import { faultText } from '../../../../lib/words/faultText.ts'
+import { itemTitle } from '../../../../lib/words/itemWords.ts'
+import { shareNames } from '../../../../lib/words/shareText.ts'
+import { Page } from '../../../ui/Page.tsx'
+import { Panel } from '../../../ui/Panel.tsx'
+import { NotebookShell } from '../../server/NotebookShell.tsx'
+import { openNotebook } from '../../server/opened.ts'
+import { standingOf } from '../../server/standingOf.ts'
+import { WholeWays } from '../../server/WholeWays.tsx'
+import { WholeWhy } from '../../server/WholeWhy.tsx'
+
+export const metadata = { title: 'Side by side' }
+
+export default async function SideBySidePage({ params }: { params: Promise<{ notebookId: string }> }) {
+  const { notebookId } = await params
+  const opened = await openNotebook(notebookId)
+  const { notebook } = opened
+  const found = wholeSideBySide(notebook)
+  const home = `/notebook/${notebookId}`
+  const items = placesOf(notebook).map(({ item }) => item.id)
+  return (
+    <NotebookShell opened={opened} page="">
+      <Page
+        title="The whole fence: side by side"
+        lead="What the fence would ask of each household if every item that can followed one way."
+        back={{ href: `${home}/shares`, label: 'Shares' }}
+      >
+        {found.ok ? (
+          <WholeWays found={found.value} names={shareNames(notebook)} />
+        ) : (
+          <Panel heading="This can’t be shared yet">
+            {found.faults.map((fault) => (
+              <p key={fault.path}>{faultText(fault)}</p>
+            ))}
+          </Panel>
+        )}
+        {found.ok ? (
+          <Panel heading="Why it asks for what it asks now">
+            <WholeWhy opened={opened} />
+          </Panel>
+        ) : null}
+        <Panel heading="Item by item">
+          {items.length === 0 ? <p>There is no item yet.</p> : null}
+          <ul>
+            {items.map((id) => (
+              <li key={id}>
+                <Link href={`${home}/side-by-side/${encodeURIComponent(id)}`} prefetch={false}>
+                  {itemTitle(standingOf(opened, itemKey(id)).item)}
+                </Link>
+              </li>
+            ))}
+          </ul>
+        </Panel>
+      </Page>
+    </NotebookShell>
+  )
+}

@@ -1,0 +1,123 @@
+import type { ItemSideBySide, ItemWay } from '../../../lib/core/shares/sideBySide.ts'
+import { faultText } from '../../../lib/words/faultText.ts'
+import { moneyWords } from '../../../lib/words/money.ts'
+import type { ShareNames } from '../../../lib/words/shareText.ts'
+import {
+  rangeNote,
+  rangeSentences,
+  staysWords,
+  unusableWords,
+  wayMeaning,
+  wayWords,
+} from '../../../lib/words/sideBySideText.ts'
+import { type PressAction, PressForm } from '../../ui/draft/PressForm.tsx'
+import { FigureTable } from '../../ui/FigureTable.tsx'
+import { Panel } from '../../ui/Panel.tsx'
+import { WayBars } from '../../ui/WayBars.tsx'
+
+type Props = {
+  found: ItemSideBySide
+  names: ShareNames
+  id: string
+  fingerprint: string
+  choose: PressAction
+}
+
+/** The ways to share one item, drawn and in a table, each to be chosen with one press; and those that can't be used. */
+export function ItemWays({ found, names, id, fingerprint, choose }: Props) {
+  const money = (minor: bigint) => moneyWords(minor, names.currency)
+  const { ways, chosen, range, total, unusable } = found
+  const rows = ways.map((one) => ({ ...figures(one, names), ways: one }))
+  const other = chosen.ok && !ways.some((one) => one.chosen) ? chosen.value : undefined
+  const asNow = other ? [{ label: 'As it is now', a: other.a, b: other.b, chosen: true }] : []
+  return (
+    <>
+      <Panel heading="On one axis" aside={<span className="figure">{money(total)}</span>}>
+        {chosen.ok
+          ? null
+          : chosen.faults.map((fault) => (
+              <p key={fault.path}>As it is chosen now it can’t be shared: {faultText(fault)}</p>
+            ))}
+        {total === 0n ? <p>There is nothing to share yet: no line has a price.</p> : null}
+        <WayBars
+          bars={[...asNow, ...rows].map((row) => ({
+            label: row.label,
+            a: Number(row.a),
+            b: Number(row.b),
+            aText: money(row.a),
+            bText: money(row.b),
+            chosen: row.chosen,
+          }))}
+          middle={range ? Number(range.middle.a) : undefined}
+          nameA={names.a}
+          nameB={names.b}
+          label="What each way asks of the two households"
+          zeroText={money(0n)}
+          totalText={money(total)}
+        />
+        {range ? [...rangeSentences(range, names), rangeNote].map((one) => <p key={one}>{one}</p>) : null}
+      </Panel>
+      <Panel heading="The same in figures">
+        <FigureTable
+          caption="Ways to share this item"
+          columns={[
+            { label: 'Way' },
+            { label: names.a, figures: true },
+            { label: names.b, figures: true },
+            { label: 'Choose' },
+          ]}
+          rows={[
+            ...asNow.map((row) => [row.label, money(row.a), money(row.b), 'Chosen now']),
+            ...rows.map((row) => [
+              <WayName key="name" way={row.ways} label={row.label} />,
+              money(row.a),
+              money(row.b),
+              row.chosen ? (
+                'Chosen now'
+              ) : (
+                <PressForm key="choose" action={choose} label="Choose this" labelFor={row.label}>
+                  <input type="hidden" name="id" value={id} />
+                  <input type="hidden" name="way" value={row.ways.way} />
+                  <input type="hidden" name="fingerprint" value={fingerprint} />
+                </PressForm>
+              ),
+            ]),
+          ]}
+          foot={range ? [['The middle', money(range.middle.a), money(range.middle.b), '']] : []}
+        />
+        <p>
+          Choosing another way changes the item: both marks come off it, as with any change. Figures that only
+          the way before it needs go out of the item; What changed still shows them.
+        </p>
+      </Panel>
+      {unusable.length === 0 ? null : (
+        <Panel heading="Ways that can’t be used here">
+          <ul>
+            {unusable.map((one) => (
+              <li key={one.way}>
+                <strong>{wayWords(one.way, names)}.</strong> {unusableWords(one)}
+              </li>
+            ))}
+          </ul>
+        </Panel>
+      )}
+    </>
+  )
+}
+
+function figures(one: ItemWay, names: ShareNames) {
+  return { label: wayWords(one.way, names), a: one.shares.a, b: one.shares.b, chosen: one.chosen }
+}
+
+function WayName({ way, label }: { way: ItemWay; label: string }) {
+  const stays = staysWords(way)
+  return (
+    <>
+      {label}
+      <span className="choice-hint">
+        {wayMeaning(way.way)}
+        {stays ? ` ${stays}` : ''}
+      </span>
+    </>
+  )
+}

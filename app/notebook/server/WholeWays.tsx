@@ -1,0 +1,60 @@
+import type { WholeSideBySide } from '../../../lib/core/shares/sideBySide.ts'
+import { moneyWords } from '../../../lib/words/money.ts'
+import type { ShareNames } from '../../../lib/words/shareText.ts'
+import { followWords, rangeNote, rangeSentences, wayWords } from '../../../lib/words/sideBySideText.ts'
+import { FigureTable } from '../../ui/FigureTable.tsx'
+import { Panel } from '../../ui/Panel.tsx'
+import { WayBars } from '../../ui/WayBars.tsx'
+
+/** What the whole fence asks for when its items follow one way each, after caps, beside what is chosen. */
+export function WholeWays({ found, names }: { found: WholeSideBySide; names: ShareNames }) {
+  const money = (minor: bigint) => moneyWords(minor, names.currency)
+  const { ways, chosen, range, total, unusable, items } = found
+  const rows = ways.map((one) => ({
+    label: wayWords(one.way, names),
+    ...one.asked,
+    chosen: one.chosen,
+    follow: followWords(one.follow, items),
+  }))
+  const { a, b } = chosen.asked
+  const all = ways.some((one) => one.chosen)
+    ? rows
+    : [{ label: 'As it is now', a, b, chosen: true, follow: 'each as chosen' }, ...rows]
+  return (
+    <Panel heading="On one axis" aside={<span className="figure">{money(total)}</span>}>
+      {total === 0n ? <p>There is nothing to share yet: no line has a price.</p> : null}
+      <WayBars
+        bars={all.map((row) => ({
+          label: row.label,
+          a: Number(row.a),
+          b: Number(row.b),
+          aText: money(row.a),
+          bText: money(row.b),
+          chosen: row.chosen,
+        }))}
+        middle={range ? Number(range.middle.a) : undefined}
+        nameA={names.a}
+        nameB={names.b}
+        label="What each way asks of the two households, after caps"
+        zeroText={money(0n)}
+        totalText={money(total)}
+      />
+      {range ? [...rangeSentences(range, names), rangeNote].map((one) => <p key={one}>{one}</p>) : null}
+      <FigureTable
+        caption="The same in figures, after caps"
+        columns={[
+          { label: 'Way' },
+          { label: names.a, figures: true },
+          { label: names.b, figures: true },
+          { label: 'Items that follow it' },
+        ]}
+        rows={all.map((row) => [row.label, money(row.a), money(row.b), row.follow])}
+        foot={range ? [['The middle', money(range.middle.a), money(range.middle.b), '']] : []}
+      />
+      <p>Items that can’t follow a way stay as they are chosen now. Choose for each item on its own page.</p>
+      {unusable.length === 0 ? null : (
+        <p>No item has what it takes for: {unusable.map((way) => wayWords(way, names)).join(', ')}.</p>
+      )}
+    </Panel>
+  )
+}
