@@ -2,7 +2,7 @@ import { paperWords } from '../words/summary/paperWords.ts'
 import type { Standing } from '../words/summary/summaryInput.ts'
 import { shortened } from './breakLines.ts'
 import type { Faces } from './faces.ts'
-import { box, type Mark, rule } from './mark.ts'
+import { box, type Mark, rule, tagged } from './mark.ts'
 import type { PageSize } from './pageSize.ts'
 
 /** What stands on every page around the content. */
@@ -17,7 +17,9 @@ export function underMarks(standing: Standing, faces: Faces, page: PageSize): Ma
   // The middle of the word lies in the middle of the page; 0.35 of the size is half the height of capitals.
   const x = page.width / 2 - half * Math.cos(turn) + 0.35 * size * Math.sin(turn)
   const y = page.height / 2 + half * Math.sin(turn) + 0.35 * size * Math.cos(turn)
-  return [{ kind: 'text', text, at: { x, y }, size, weight: 'semibold', ink: 'faint', angle }]
+  return [
+    { kind: 'text', text, at: { x, y }, size, weight: 'semibold', ink: 'faint', angle, tag: 'pagination' },
+  ]
 }
 
 /** Head and foot: title and standing; the hash in one piece, so that it can be searched for; the page's number. */
@@ -45,7 +47,7 @@ export function furnitureMarks(
   const pageWords = paperWords.page(number, of)
   const headY = 36
   const footY = page.height - 30
-  return [
+  const marks: Mark[] = [
     ...(standing.kind === 'draft'
       ? [
           {
@@ -62,4 +64,5 @@ export function furnitureMarks(
     small(`${paperWords.hashLabel}: ${standing.sha256}`, page.left, footY, 'regular', 6.5),
     small(pageWords, page.right - faces.widthOf(pageWords, 7.5, 'semibold'), footY, 'semibold'),
   ]
+  return marks.map((mark) => tagged(mark, 'pagination'))
 }

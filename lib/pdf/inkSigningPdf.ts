@@ -11,12 +11,13 @@ import { blockPieces } from './blockPieces.ts'
 import { type Faces, facesOf } from './faces.ts'
 import { furnitureMarks } from './furniture.ts'
 import { bytesOf, makeDocument } from './makeDocument.ts'
-import { box, type Mark, moved, rule } from './mark.ts'
+import { box, type Mark, moved, rule, tagged } from './mark.ts'
 import { columnHeight, columnWidth, type PageSize, pageSize } from './pageSize.ts'
 import { type Piece, paginate } from './paginate.ts'
 import type { PrintFonts } from './pdfInput.ts'
 import { printableBlocks, printer } from './printable.ts'
 import { patternMarks } from './signaturePieces.ts'
+import type { StructureElement } from './structureElement.ts'
 import { plainTitle } from './summaryPdf.ts'
 import { linesOf, styles, textMark } from './textPieces.ts'
 
@@ -91,19 +92,22 @@ function placeToSign(who: string, household: string, side: 'a' | 'b', faces: Fac
   // Names are in full on the agreement; here a name of more lines would leave no room to sign.
   const named = linesOf(who, right - left, styles.strong, faces).slice(0, mostNameLines)
   const housed = linesOf(household, right - left, styles.cell, faces).slice(0, 2)
+  const place: StructureElement = { role: 'Sect' }
+  const paragraph = (): StructureElement => ({ role: 'P', parent: place })
+  const [nameTag, householdTag] = [paragraph(), paragraph()]
   let y = 8
   const texts: Mark[] = []
   for (const line of named) {
-    texts.push(textMark(line, { x: left, y }, styles.strong))
+    texts.push(tagged(textMark(line, { x: left, y }, styles.strong), nameTag))
     y += styles.strong.lineHeight
   }
   for (const line of housed) {
-    texts.push(textMark(line, { x: left, y }, styles.cell))
+    texts.push(tagged(textMark(line, { x: left, y }, styles.cell), householdTag))
     y += styles.cell.lineHeight
   }
   const field = (word: string, from: number, to: number, at: number): Mark[] => [
     rule({ x: from, y: at }, { x: to, y: at }, 'ink', 0.7),
-    textMark(word, { x: from, y: at + 1 }, styles.small),
+    tagged(textMark(word, { x: from, y: at + 1 }, styles.small), paragraph()),
   ]
   const first = y + 42
   const second = first + 44
@@ -127,7 +131,7 @@ function placeToSign(who: string, household: string, side: 'a' | 'b', faces: Fac
         points: box(left, stampTop, right - left, stampHeight),
         stroke: { ink: 'rule', width: 0.7, dash: [3, 3] },
       },
-      textMark(inkWords.witness, { x: left + 5, y: stampTop + 2 }, styles.small),
+      tagged(textMark(inkWords.witness, { x: left + 5, y: stampTop + 2 }, styles.small), paragraph()),
     ],
   }
 }

@@ -1,15 +1,26 @@
 import fontkit from '@pdf-lib/fontkit'
 import { PDFDocument } from 'pdf-lib'
+import { contentSequences } from './contentSequences.ts'
+import { withFewerElements } from './fewerElements.ts'
 import type { Mark } from './mark.ts'
 import type { PageSize } from './pageSize.ts'
-import { paintMarks } from './paintMarks.ts'
+import { paintSequences } from './paintSequences.ts'
 import type { PrintFonts } from './pdfInput.ts'
+import { writeStructureTree } from './structureTree.ts'
 
-/** A PDF document of laid-out pages. Same pages and dates, same bytes: nothing is taken from the clock. */
+/**
+ * A tagged PDF document of laid-out pages, each printed `reduction` times smaller than it is laid out. Same pages and dates, same bytes: nothing is taken from the
+ * clock.
+ */
 export async function makeDocument(
   pages: readonly (readonly Mark[])[],
   page: PageSize,
-  about: { readonly title: string; readonly language: string; readonly madeAt?: Date | undefined },
+  about: {
+    readonly title: string
+    readonly language: string
+    readonly madeAt?: Date | undefined
+    readonly reduction?: number
+  },
   fonts: PrintFonts,
 ): Promise<PDFDocument> {
   const document = await PDFDocument.create({ updateMetadata: false })
@@ -26,11 +37,18 @@ export async function makeDocument(
     regular: await document.embedFont(fonts.regular, options),
     semibold: await document.embedFont(fonts.semibold, options),
   }
-  for (const marks of pages) paintMarks(document.addPage([page.width, page.height]), marks, faces)
+  const { reduction = 1 } = about
+  const taggedPages = withFewerElements(pages).map((marks) => {
+    const sheet = document.addPage([page.width, page.height])
+    const contents = paintSequences(sheet, contentSequences(marks), faces, reduction)
+    if (reduction !== 1) sheet.scale(1 / reduction, 1 / reduction)
+    return { page: sheet, contents }
+  })
+  writeStructureTree(document, taggedPages)
   return document
 }
 
 /** Without object streams, so that a seal can later be put into the file. */
 export function bytesOf(document: PDFDocument): Promise<Uint8Array> {
-  return document.save({ useObjectStreams: false })
+  return document.save({ useObjectStreams: false, objectsPerTick: 500 })
 }

@@ -1,9 +1,15 @@
 import type { Fill, Ink, Point, Stroke } from '../drawing/drawing.ts'
 import type { Weight } from './faces.ts'
+import type { StructureElement, Tag } from './structureElement.ts'
 
-/** One thing on a page, in points from its top left corner, y down. */
-export type Mark =
-  | TextMark
+/** One thing on a page, in points from its top left corner, y down; and what it belongs to. */
+export type Mark = Shape & Tagged
+export type TextMark = TextShape & Tagged
+
+type Tagged = { readonly tag?: Tag | undefined }
+
+type Shape =
+  | TextShape
   | {
       readonly kind: 'polyline'
       readonly points: readonly Point[]
@@ -24,7 +30,7 @@ export type Mark =
       readonly stroke?: Stroke | undefined
     }
 
-export type TextMark = {
+type TextShape = {
   readonly kind: 'text'
   readonly text: string
   /** Left end of the base line. */
@@ -47,6 +53,15 @@ export function moved(mark: Mark, by: Point): Mark {
     case 'polygon':
       return { ...mark, points: mark.points.map(shift) }
   }
+}
+
+export function tagged(mark: Mark, tag: Tag | undefined): Mark {
+  return { ...mark, tag }
+}
+
+/** Paints nothing: holds the place of an element that has nothing to show, such as an empty cell. */
+export function emptyMark(tag: StructureElement): Mark {
+  return { kind: 'polyline', points: [], stroke: { ink: 'rule', width: 0 }, tag }
 }
 
 export function box(x: number, y: number, width: number, height: number): Point[] {

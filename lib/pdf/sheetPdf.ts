@@ -5,7 +5,7 @@ import { blockPieces } from './blockPieces.ts'
 import { type Faces, facesOf } from './faces.ts'
 import { furnitureMarks, underMarks } from './furniture.ts'
 import { bytesOf, makeDocument } from './makeDocument.ts'
-import { type Mark, moved, rule } from './mark.ts'
+import { type Mark, moved, rule, tagged } from './mark.ts'
 import { columnHeight, columnWidth, type PageSize, pageSize } from './pageSize.ts'
 import { type Piece, paginate } from './paginate.ts'
 import type { PrintFonts } from './pdfInput.ts'
@@ -48,10 +48,9 @@ export async function sheetPdf(input: SheetInput): Promise<Uint8Array> {
   const document = await makeDocument(
     pages,
     page,
-    { title: plainTitle(title), language: 'en', madeAt },
+    { title: plainTitle(title), language: 'en', madeAt, reduction },
     fonts,
   )
-  for (const one of document.getPages()) one.scale(1 / reduction, 1 / reduction)
   return bytesOf(document)
 }
 
@@ -77,7 +76,7 @@ const noDrawing = {
 function roomPiece(title: string, lines: number, page: PageSize): Piece {
   const lineHeight = 22
   const top = styles.small.lineHeight + 2
-  const marks: Mark[] = [textMark(title, { x: 0, y: 0 }, styles.small)]
+  const marks: Mark[] = [tagged(textMark(title, { x: 0, y: 0 }, styles.small), { role: 'P' })]
   for (let line = 1; line <= lines; line += 1) {
     const y = top + line * lineHeight
     marks.push(rule({ x: 0, y }, { x: columnWidth(page), y }, 'ink', 0.6))

@@ -1,10 +1,14 @@
 import type { Household } from '../core/people/household.ts'
 import { hatchMarks } from '../drawing/hatchMarks.ts'
 import type { SignatureBlock } from '../words/summary/block.ts'
+import { paperWords } from '../words/summary/paperWords.ts'
 import type { Faces } from './faces.ts'
-import { box, type Mark } from './mark.ts'
+import { box, type Mark, tagged } from './mark.ts'
 import type { Piece } from './paginate.ts'
+import type { StructureElement } from './structureElement.ts'
 import { linesOf, styles, type TextStyle, textMark } from './textPieces.ts'
+
+type Line = { readonly text: string; readonly style: TextStyle; readonly tag: StructureElement }
 
 const stripWidth = 9
 const padding = 8
@@ -21,14 +25,16 @@ export function signaturePieces(
   columnHeight: number,
 ): Piece[] {
   const textWidth = width - stripWidth - 3 * padding - drawnBox.width
-  const lines: { text: string; style: TextStyle }[] = textsOf(block).flatMap(({ text, style }) =>
-    linesOf(text, textWidth, style, faces).map((line) => ({ text: line, style })),
-  )
+  const place: StructureElement = { role: 'Sect' }
+  const lines: Line[] = textsOf(block).flatMap(({ text, style }) => {
+    const tag: StructureElement = { role: 'P', parent: place }
+    return linesOf(text, textWidth, style, faces).map((line) => ({ text: line, style, tag }))
+  })
   const most = Math.floor((columnHeight - 2 * padding) / styles.strong.lineHeight)
   const count = Math.max(1, Math.ceil(lines.length / most))
   return Array.from({ length: count }, (_, index) => {
     const part = lines.slice(index * most, (index + 1) * most)
-    return signaturePiece(block, part, index === 0, width)
+    return signaturePiece(block, part, place, index === 0, width)
   })
 }
 
@@ -53,15 +59,16 @@ function textsOf({
 
 function signaturePiece(
   block: SignatureBlock,
-  lines: readonly { text: string; style: TextStyle }[],
+  lines: readonly Line[],
+  place: StructureElement,
   first: boolean,
   width: number,
 ): Piece {
   let y = padding
-  const texts = lines.map(({ text, style }): Mark => {
+  const texts = lines.map(({ text, style, tag }): Mark => {
     const mark = textMark(text, { x: stripWidth + padding, y }, style)
     y += style.lineHeight
-    return mark
+    return tagged(mark, tag)
   })
   const height = Math.max(y + padding, first ? drawnBox.height + 2 * padding : 0)
   const x = width - drawnBox.width - padding
@@ -85,7 +92,13 @@ function signaturePiece(
             },
           ]
         : []),
-      ...(first && block.state.kind === 'signed' ? strokeMarks(block.state.drawing ?? '', x, padding) : []),
+      ...(first && block.state.kind === 'signed'
+        ? strokeMarks(block.state.drawing ?? '', x, padding, {
+            role: 'Figure',
+            parent: place,
+            alternative: paperWords.drawnSignature(block.party),
+          })
+        : []),
     ],
   }
 }
@@ -102,7 +115,7 @@ export function patternMarks(household: Household, height: number): Mark[] {
 }
 
 /** The strokes of a drawn signature, from its box of 600 × 200. A path of any other form is not drawn. */
-function strokeMarks(path: string, left: number, top: number): Mark[] {
+function strokeMarks(path: string, left: number, top: number, tag: StructureElement): Mark[] {
   if (!/^(M\d{1,3} \d{1,3}(L\d{1,3} \d{1,3})+)+$/.test(path)) return []
   const factor = drawnBox.width / 600
   return path
@@ -117,6 +130,7 @@ function strokeMarks(path: string, left: number, top: number): Mark[] {
         }),
         stroke: { ink: 'ink', width: 1.1 },
         round: true,
+        tag,
       }),
     )
 }

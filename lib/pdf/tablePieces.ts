@@ -1,37 +1,43 @@
 import type { TableBlock, TableRow } from '../words/summary/block.ts'
-import { type ColumnWish, columnWidths } from './columnWidths.ts'
 import type { Faces } from './faces.ts'
-import { type Mark, rule } from './mark.ts'
+import { emptyMark, type Mark, rule, tagged } from './mark.ts'
 import type { Piece } from './paginate.ts'
+import type { StructureElement } from './structureElement.ts'
+import { type TableColumns, tableColumns } from './tableColumns.ts'
+import { tableTags } from './tableTags.ts'
 import { linesOf, styles, type TextStyle, textMark, textPieces } from './textPieces.ts'
 
-/** Blank between two columns, and above and below the lines of a row. */
-const gutter = 9
+/** Blank above and below the lines of a row. */
 const padding = 2.5
-/** Titles of figures claim no more than this, in points. */
-const widestFigureTitle = 90
 /** A head of more lines than this is cut: names are given in full at the beginning of the paper. */
 const mostHeadLines = 5
 
 /** A table of so few rows stays on one page. */
 const shortTable = 8
 
-type Column = { readonly left: number; readonly width: number; readonly figure: boolean }
-
 /** A table: its caption, its head (again on every page), its rows, its foot. No row is split that fits on a page. */
 export function tablePieces(table: TableBlock, faces: Faces, width: number, columnHeight: number): Piece[] {
-  const columns = columnsOf(table, faces, width)
+  const columns = tableColumns(table, faces, width)
+  const tags = tableTags(table)
+  // The head of a further page says nothing new: it is ornament there.
   const head = headPiece(table, columns, faces, width)
   const tallest = columnHeight - head.height
-  const rows = table.rows.flatMap((row) => rowPieces(row, columns, faces, width, tallest, head))
-  const foot = table.foot ? footPieces(table.foot, columns, faces, width, tallest, head) : []
+  const rows = table.rows.flatMap((row, index) =>
+    rowPieces(row, columns, faces, width, tallest, head, tags.rows[index] ?? []),
+  )
+  const foot = table.foot ? footPieces(table.foot, columns, faces, width, tallest, head, tags.foot) : []
   const last = rows.at(-1)
   return [
     ...(table.caption === ''
       ? []
-      : textPieces(table.caption, styles.caption, faces, { width, before: 9, keepWithNext: true })),
+      : textPieces(table.caption, styles.caption, faces, {
+          width,
+          before: 9,
+          keepWithNext: true,
+          tag: tags.caption,
+        })),
     // The first two rows stay with the head, the last one with the foot; a short table stays whole.
-    { ...head, keepWithNext: rows.length + foot.length > 0 },
+    { ...headPiece(table, columns, faces, width, tags.head), keepWithNext: rows.length + foot.length > 0 },
     ...rows.slice(0, -1).map((row, index) => ({
       ...(index === 0 ? withoutHead(row) : row),
       keepWithNext: index === 0 || rows.length <= shortTable,
@@ -49,51 +55,13 @@ function withoutHead(row: Piece): Piece {
   return { ...row, head: undefined }
 }
 
-function columnsOf(table: TableBlock, faces: Faces, width: number): Column[] {
-  const room = width - gutter * (table.columns.length - 1)
-  const measure = (text: string) => faces.widthOf(text, styles.cellStrong.size, 'semibold') + 0.5
-  const wide = wishesOf(table, measure, (title) => Math.min(measure(title), widestFigureTitle))
-  const fits = wide.reduce((sum, { natural }) => sum + natural, 0) <= room
-  const widths = columnWidths(
-    fits ? wide : wishesOf(table, measure, (title) => twoLines(title, measure)),
-    room,
-  )
-  let left = 0
-  return table.columns.map((column, index) => {
-    const placed = { left, width: widths[index] ?? 0, figure: column.figure ?? false }
-    left += placed.width + gutter
-    return placed
-  })
-}
-
-/** What each column asks for; `figureTitle` says how much the title of a column of figures may add. */
-function wishesOf(
+function headPiece(
   table: TableBlock,
-  measure: (text: string) => number,
-  figureTitle: (title: string) => number,
-): ColumnWish[] {
-  const widestWord = (texts: readonly string[]) =>
-    texts.reduce((widest, text) => Math.max(widest, ...text.split(' ').map(measure)), 0)
-  return table.columns.map(({ title, figure = false }, index) => {
-    const cells = [...table.rows.map((row) => row.cells[index] ?? ''), table.foot?.[index] ?? '']
-    const widest = Math.max(...cells.map(measure))
-    if (!figure)
-      return { natural: Math.max(widest, measure(title)), least: widestWord([...cells, title]), figure }
-    const least = Math.max(widest, Math.min(widestWord([title]), widestFigureTitle))
-    return { natural: Math.max(least, figureTitle(title)), least, figure }
-  })
-}
-
-/** The narrowest width at which a title takes no more than two lines, if it is not too wide for a column of figures. */
-function twoLines(title: string, measure: (text: string) => number): number {
-  const words = title.split(' ').slice(0, 12)
-  const splits = words.map((_, index) =>
-    Math.max(measure(words.slice(0, index).join(' ')), measure(words.slice(index).join(' '))),
-  )
-  return Math.min(widestFigureTitle, ...splits)
-}
-
-function headPiece(table: TableBlock, columns: readonly Column[], faces: Faces, width: number): Piece {
+  columns: TableColumns,
+  faces: Faces,
+  width: number,
+  tags: readonly StructureElement[] = [],
+): Piece {
   const cells = table.columns.map(({ title }, index) => {
     const lines = linesOf(title, columns[index]?.width ?? 0, styles.cellStrong, faces)
     return lines.length <= mostHeadLines ? lines : [...lines.slice(0, mostHeadLines - 1), '…']
@@ -110,7 +78,7 @@ function headPiece(table: TableBlock, columns: readonly Column[], faces: Faces, 
     before: 2,
     keepWithNext: true,
     marks: [
-      ...cellMarks(resting, columns, faces, styles.cellStrong, 0),
+      ...cellMarks(resting, columns, faces, styles.cellStrong, 0, tags),
       rule({ x: 0, y: height }, { x: width, y: height }, 'ink', 0.8),
     ],
   }
@@ -118,11 +86,12 @@ function headPiece(table: TableBlock, columns: readonly Column[], faces: Faces, 
 
 function rowPieces(
   row: TableRow,
-  columns: readonly Column[],
+  columns: TableColumns,
   faces: Faces,
   width: number,
   tallest: number,
   head: Piece,
+  tags: readonly StructureElement[],
 ): Piece[] {
   const style = row.struck ? styles.struck : styles.cell
   const cells = columns.map((column, index) => linesOf(row.cells[index] ?? '', column.width, style, faces))
@@ -134,7 +103,7 @@ function rowPieces(
       keepWithNext: false,
       head,
       marks: [
-        ...cellMarks(lines, columns, faces, style, padding, row.struck),
+        ...cellMarks(lines, columns, faces, style, padding, tags, row.struck),
         ...(index === all.length - 1 ? [rule({ x: 0, y: height }, { x: width, y: height })] : []),
       ],
     }
@@ -143,11 +112,12 @@ function rowPieces(
 
 function footPieces(
   foot: readonly string[],
-  columns: readonly Column[],
+  columns: TableColumns,
   faces: Faces,
   width: number,
   tallest: number,
   head: Piece,
+  tags: readonly StructureElement[],
 ): Piece[] {
   const style = styles.cellStrong
   const cells = columns.map((column, index) => linesOf(foot[index] ?? '', column.width, style, faces))
@@ -160,7 +130,7 @@ function footPieces(
       head,
       marks: [
         rule({ x: 0, y: 0 }, { x: width, y: 0 }, 'ink', 0.8),
-        ...cellMarks(lines, columns, faces, style, padding),
+        ...cellMarks(lines, columns, faces, style, padding, tags),
       ],
     }
   })
@@ -177,27 +147,33 @@ function slices(cells: readonly string[][], style: TextStyle, tallest: number): 
 
 function cellMarks(
   cells: readonly string[][],
-  columns: readonly Column[],
+  columns: TableColumns,
   faces: Faces,
   style: TextStyle,
   top: number,
+  tags: readonly StructureElement[],
   struck = false,
 ): Mark[] {
   return cells.flatMap((lines, index) => {
     const column = columns[index]
     if (column === undefined) return []
+    const tag = tags[index]
+    if (tag !== undefined && lines.every((text) => text === '')) return [emptyMark(tag)]
     return lines.flatMap((text, row): Mark[] => {
       if (text === '') return []
-      const width = faces.widthOf(text, style.size, style.weight)
+      const width = faces.widthOf(text.trimEnd(), style.size, style.weight)
       const corner = {
         x: column.left + (column.figure ? column.width - width : 0),
         y: top + row * style.lineHeight,
       }
-      const mark = textMark(text, corner, style)
+      const mark = { ...textMark(text, corner, style), tag }
       const middle = mark.at.y - style.size * 0.27
       // Only the figures are lined through: the words beside them say why.
       return struck && column.figure
-        ? [mark, rule({ x: corner.x, y: middle }, { x: corner.x + width, y: middle }, 'quiet', 0.6)]
+        ? [
+            mark,
+            tagged(rule({ x: corner.x, y: middle }, { x: corner.x + width, y: middle }, 'quiet', 0.6), tag),
+          ]
         : [mark]
     })
   })

@@ -2,6 +2,7 @@ import type { Ink } from '../drawing/drawing.ts'
 import { breakLines } from './breakLines.ts'
 import type { Faces, Weight } from './faces.ts'
 import type { Piece } from './paginate.ts'
+import type { Tag } from './structureElement.ts'
 
 export type TextStyle = {
   readonly size: number
@@ -24,8 +25,18 @@ export const styles = {
   small: { size: 8, lineHeight: 11, weight: 'regular', ink: 'quiet' },
 } as const satisfies Record<string, TextStyle>
 
+/**
+ * A text in lines. The space between two words stays at the end of its line, where it shows nothing: whoever reads the
+ * text out of the file needs it (ISO 32000-1, 14.8.2.5).
+ */
 export function linesOf(text: string, width: number, style: TextStyle, faces: Faces): string[] {
-  return breakLines(text, width, (part) => faces.widthOf(part, style.size, style.weight))
+  let at = 0
+  return breakLines(text, width, (part) => faces.widthOf(part, style.size, style.weight)).map((line) => {
+    at += line.length
+    if (text[at] !== ' ') return line
+    at += 1
+    return `${line} `
+  })
 }
 
 /** Base line of a line of text, from the top of its line box. */
@@ -35,7 +46,7 @@ export function baseLine(style: TextStyle): number {
 
 /**
  * A text as one piece a line. The first two lines stay together, and so do the last two, so that no page begins or ends
- * with a single line of a paragraph.
+ * with a single line of a paragraph. `tag` is what its lines belong to, `signTag` the same of the sign before them.
  */
 export function textPieces(
   text: string,
@@ -45,7 +56,9 @@ export function textPieces(
     readonly width: number
     readonly before: number
     readonly indent?: number
+    readonly tag: Tag
     readonly sign?: string
+    readonly signTag?: Tag
     readonly keepWithNext?: boolean
   },
 ): Piece[] {
@@ -59,9 +72,9 @@ export function textPieces(
       keepWithNext: index === last ? (place.keepWithNext ?? false) : index === 0 || index === last - 1,
       marks: [
         ...(index === 0 && place.sign !== undefined
-          ? [textMark(place.sign, { x: indent - 10, y: 0 }, style)]
+          ? [{ ...textMark(place.sign, { x: indent - 10, y: 0 }, style), tag: place.signTag }]
           : []),
-        textMark(line, { x: indent, y: 0 }, style),
+        { ...textMark(line, { x: indent, y: 0 }, style), tag: place.tag },
       ],
     }),
   )

@@ -3,6 +3,7 @@ import { summaryPdf } from '../../lib/pdf/summaryPdf.ts'
 import { notebookWith, signatureOf, summaryInputFor } from './madeSummary.ts'
 import { qpdfCheck } from './pdfTools.ts'
 import { type ReadPdf, readPdf, wordsOf } from './readPdf.ts'
+import { elementsIn, popplerStructure, readStructure, textsOutside, unevenRows } from './readStructure.ts'
 
 const halves = { materials: { principle: 'equal' }, labour: { principle: 'equal' } }
 const longWord = 'x'.repeat(10_000)
@@ -112,9 +113,22 @@ describe('a notebook that means no good', { timeout: 120_000 }, () => {
     ['marks piled on one letter', `a${'\u0301'.repeat(400)}`],
     ['nothing but blanks', ' \u00A0\u3000\t '],
   ])('prints with %s, and no text leaves the page', async (_, text) => {
-    const read = await printed(hostile(text))
+    const bytes = await summaryPdf(summaryInputFor(hostile(text)))
+    const read = await readPdf(bytes)
     expect(textsOffThePage(read)).toEqual([])
     expect(textsInTheMargins(read)).toEqual([])
+    const structure = await readStructure(bytes)
+    expect(textsOutside(structure)).toEqual([])
+    expect(unevenRows(await popplerStructure(bytes))).toEqual([])
+    const figures = structure.pages.flatMap(({ tree }) =>
+      elementsIn(tree).filter(({ role }) => role === 'Figure'),
+    )
+    expect(figures.length).toBeGreaterThan(0)
+    for (const { alternative = '' } of figures) {
+      expect(alternative.length).toBeGreaterThan(10)
+      expect(alternative.length).toBeLessThan(13_000)
+      expect(alternative).not.toMatch(/[\p{Cc}\p{Cf}\p{Cs}]/u)
+    }
   })
 
   test('prints with 200 sections and 150 gates that overlap and lie past the line', async () => {

@@ -41,6 +41,18 @@ export function plainTextOf(pdf: Uint8Array): Promise<string> {
   return inFolder(pdf, (file) => tool('pdftotext', 'poppler-utils', [file, '-']))
 }
 
+/** What poppler's `pdfinfo` says about a PDF, by its labels. */
+export async function infoOf(pdf: Uint8Array): Promise<ReadonlyMap<string, string>> {
+  const said = await inFolder(pdf, (file) => tool('pdfinfo', 'poppler-utils', [file]))
+  return new Map(said.split('\n').map((line) => [line.split(':')[0] ?? '', line.replace(/^[^:]*: */, '')]))
+}
+
+/** The structure of a PDF, indented, as poppler's `pdfinfo` reads it; with its text, for which it takes a second a page. */
+export function structureTextOf(pdf: Uint8Array, withText: boolean): Promise<string> {
+  const option = withText ? '-struct-text' : '-struct'
+  return inFolder(pdf, (file) => tool('pdfinfo', 'poppler-utils', [option, file]))
+}
+
 export type GreyPage = { readonly width: number; readonly height: number; readonly levels: Uint8Array }
 
 /** Every page as grey levels, 0 is black: `pdftoppm -gray` writes portable grey maps (PGM, binary form P5). */

@@ -19,6 +19,9 @@ export const paperWords = {
   hashLabel: 'SHA-256 of agreement.json',
   agreementAttached: 'The agreement as a notebook file: its SHA-256 stands on every page',
   signaturesAttached: 'The signatures, with the drawn lines',
+  /** What stands for a picture where the paper is read aloud. */
+  drawnSignature: (name: string): string => `Drawn signature of ${name}`,
+  largerDrawing: (labels: readonly string[]): string => `Larger drawing, labelled: ${labels.join('; ')}`,
   unprintableTitle: 'Characters that can’t be printed here',
   unprintable: (characters: readonly string[]): string =>
     `Each place with such a character shows this mark: \uFFFD. The agreement file, agreement.json, holds them all. The characters are: ${characters.join(', ')}.`,
