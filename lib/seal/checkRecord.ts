@@ -25,8 +25,8 @@ export type RecordOptions = {
 }
 
 /**
- * Looks through a PDF that claims to be a locked copy: whether its seal holds over the whole file, and whether what is
- * printed, the notebook file and the signatures inside agree with one another. Pure, on any bytes, without a database;
+ * Looks through a PDF that claims to be a locked copy: whether its seal holds over the whole file, and whether the hash
+ * and the sums that the pages print, the notebook file and the signatures inside agree with one another. Pure, on any bytes, without a database;
  * never throws, and reads no more than `readLimits` says. Needs no clock and no network.
  */
 export async function checkRecord(bytes: Uint8Array, options: RecordOptions = {}): Promise<RecordFindings> {

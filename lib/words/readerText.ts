@@ -30,7 +30,7 @@ export const readerContentWords: Readonly<Record<ReaderContentName, ContentWords
     holds:
       'All that you two see: the summary, the notebook file with your draft, photos and papers, all that happened and all that you said to each other. Fits a buyer who takes your place.',
     toReader:
-      'You can read the whole summary. You can save the record pack, with every file that is kept. You can read all that happened and all that was said.',
+      'You can read the whole summary. Once each signed revision has its locked copy, you can save the record pack, with every file that is kept. You can read all that happened and all that was said.',
   },
 }
 
@@ -42,6 +42,9 @@ export const typedTextCaution =
 export const openedWords: Readonly<Record<string, string>> = {
   page: 'the page',
   'summary.pdf': 'the summary (PDF)',
+  'permit-sheet.pdf': 'the sheet for a permit office (PDF)',
+  'land-records.pdf': 'the page for the land records (PDF)',
+  'buyer-sheet.pdf': 'the sheet for a later buyer (PDF)',
   'locked-copy.pdf': 'the locked copy (PDF)',
   'agreement.json': 'the agreement file',
   'notebook.json': 'the notebook file',

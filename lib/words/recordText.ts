@@ -13,11 +13,13 @@ export type RecordAbout = {
   readonly sealedHere?: boolean
 }
 
-/** The answer in one line. */
-export function recordVerdict({ holds }: RecordFindings): string {
-  return holds
-    ? 'This locked copy holds. Nothing in it was changed since it was locked.'
-    : 'This is no locked copy that holds. Do not rely on it.'
+/** The answer in one line. A seal that anyone could have made is no more than that: then there is something to compare. */
+export function recordVerdict({ holds }: RecordFindings, { sealedHere }: RecordAbout = {}): string {
+  if (!holds) return 'This is no locked copy that holds. Do not rely on it.'
+  if (sealedHere === true) return 'This locked copy holds. Nothing in it was changed since it was locked.'
+  return sealedHere === false
+    ? 'The seal holds, but it is not the seal of this install. Compare its fingerprint before you rely on it.'
+    : 'The seal holds: nothing was changed since it was made. Compare its fingerprint with that of a copy that you trust.'
 }
 
 /** The findings in plain sentences, in the order in which a reader asks. */
@@ -86,7 +88,10 @@ function signatureLines({ signatures }: RecordFindings): RecordLine[] {
 function revisionLine(revision: RecordRevision): RecordLine {
   switch (revision.kind) {
     case 'newest':
-      return { kind: 'agrees', text: `It is revision ${revision.number}, the newest of its notebook.` }
+      return {
+        kind: 'agrees',
+        text: `It is revision ${revision.number}, the newest of its notebook that has a locked copy.`,
+      }
     case 'older':
       return {
         kind: 'told',

@@ -314,4 +314,28 @@ describe('closing the notebook', () => {
     expect(await edit()).toMatchObject({ kind: 'answer', answer: { saved: true } })
     expect((await revisionsOf(id))[0]?.canonicalText).toContain('"closing"')
   })
+
+  test('can be amended and closed again once it was opened again', async () => {
+    const { id } = world().notebook
+    await close()
+    browseAs(world(), 'b')
+    await outcomeOf(() => openAgain(id, {}, new FormData()))
+    await changeTheStart('the lane, at the old oak')
+    const { base } = await openedPart(id, { part: 'closing' })
+    const later = { ...closing, on: '2028-01-15' }
+    expect(await saveNotebookPart(id, { part: 'closing' }, base, { closing: later })).toMatchObject({
+      saved: true,
+    })
+    // Not closed by the old revision, since the draft says something else: it can still be edited, marked and signed.
+    await changeTheStart('the lane, at the young oak')
+    await signByAll()
+    browseAs(world(), 'a')
+    const start = await openedPart<{ line: object }>(id, { part: 'line' })
+    const answer = await outcomeOf(() =>
+      saveNotebookPart(id, { part: 'line' }, start.base, {
+        line: { ...start.draft.line, start: 'elsewhere' },
+      }),
+    )
+    expect(faultsOf(answer)['']).toContain('closed by revision 2')
+  })
 })

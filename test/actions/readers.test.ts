@@ -18,6 +18,7 @@ import {
 import { freezeRevision, signRevision } from '../../lib/store/revisions.ts'
 import { keepSealedPaper } from '../../lib/store/sealedPapers.ts'
 import { sha256Hex } from '../../lib/store/sha256.ts'
+import { openedWords } from '../../lib/words/readerText.ts'
 import { costlyDocument, costlyWords } from '../pdf/costlyNotebook.ts'
 import { readPdf, wordsOf } from '../pdf/readPdf.ts'
 import { keptCookies, openBrowser, setCookieHeaders } from './browser.ts'
@@ -346,3 +347,7 @@ describe('making a link', () => {
 })
 
 beforeEach(() => openBrowser())
+
+test('the log of a link has a word for everything that a link opens', () => {
+  expect(Object.keys(openedWords).sort()).toEqual([...readerThings].sort())
+})

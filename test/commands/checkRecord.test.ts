@@ -38,7 +38,9 @@ describe('npm run -s check-record -- FILE.pdf', () => {
     const { status, out, error } = await checkRecord(good)
     expect([status, error]).toEqual([0, ''])
     const { fingerprint } = await oneKey()
-    expect(out).toContain(`${good}\nThis locked copy holds. Nothing in it was changed since it was locked.\n`)
+    expect(out).toContain(
+      `${good}\nThe seal holds: nothing was changed since it was made. Compare its fingerprint with that of a copy that you trust.\n`,
+    )
     expect(out).toContain(`covers the whole file to its end, all ${record.length} bytes`)
     expect(out).toContain('4 March 2027, 20:01 UTC')
     expect(out).toContain(fingerprint)
@@ -65,7 +67,7 @@ describe('npm run -s check-record -- FILE.pdf', () => {
   test('looks at every file, and ends with status 1 if one of them does not hold', async () => {
     const { status, out } = await checkRecord(good, place('changed.pdf'), place('none.pdf'), folder)
     expect(status).toBe(1)
-    expect(out.match(/This locked copy holds\./g)).toHaveLength(1)
+    expect(out.match(/The seal holds: nothing was changed/g)).toHaveLength(1)
     expect(out.match(/This is no locked copy that holds\./g)).toHaveLength(1)
     expect(out.match(/The file can't be read: /g)).toHaveLength(2)
     expect((await checkRecord(good, good)).status).toBe(0)

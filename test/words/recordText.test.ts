@@ -114,7 +114,7 @@ describe('the sentences of a check', () => {
   test('tell the newest revision from an older one', () => {
     const last = (revision: Parameters<typeof recordLines>[1]) => recordLines(findings, revision).at(-1)?.text
     expect(last({ revision: { kind: 'newest', number: 3 } })).toBe(
-      'It is revision 3, the newest of its notebook.',
+      'It is revision 3, the newest of its notebook that has a locked copy.',
     )
     expect(last({ revision: { kind: 'older', number: 2, newest: 3 } })).toContain('revision 3 came after it')
     expect(last({ revision: { kind: 'not kept here' } })).toContain('does not keep this notebook')

@@ -65,7 +65,8 @@ export async function removeNotebookItem(notebookId: string, id: string, base: s
     removeItem(document, id),
   )
   if ('saved' in answer) redirect(`/notebook/${notebookId}`)
-  if (!('faults' in answer)) return answer
+  if (!('faults' in answer) || !answer.faults.every(({ path }) => path.startsWith('contributions')))
+    return answer
   return {
     faults: [
       {
@@ -87,9 +88,10 @@ export async function moveNotebookItem(
   const read = z.object({ id: z.string().min(1), way: z.enum(['up', 'down']) }).safeParse(pressFields(form))
   if (!read.success) return { refused: 'This press could not be read. Load the page again.' }
   const { id, way } = read.data
-  await editDocument(notebookId, household, (document) => ({
+  const answer = await editDocument(notebookId, household, (document) => ({
     next: moveItem(document, id, way === 'up' ? -1 : 1),
   }))
+  if ('faults' in answer) return { refused: answer.faults.map(({ message }) => message).join(' ') }
   redirect(`/notebook/${notebookId}`)
 }
 

@@ -7,6 +7,7 @@ import { shownName } from '../../../lib/files/fileNames.ts'
 import { keepable } from '../../../lib/files/keepable.ts'
 import { oneAtATime } from '../../../lib/files/oneAtATime.ts'
 import { keepBytes } from '../../../lib/files/storedBytes.ts'
+import { sha256Hex } from '../../../lib/store/sha256.ts'
 import { filesOf, recordFile, type StoredFile } from '../../../lib/store/storedFiles.ts'
 import { filesFolder } from './filesFolder.ts'
 import { openNotebook } from './opened.ts'
@@ -41,11 +42,11 @@ export async function addFile(asker: Asker, about: SentAbout, bytes: Uint8Array)
 
   const refused = await oneAtATime(async (): Promise<FileRefusal | undefined> => {
     const there = await filesOf(asker.notebookId, true)
-    const full = noRoom(there, 0)
+    const full = noRoom(there)
     if (full) return full
     const kept = await keepable(bytes)
     if ('refused' in kept) return kept.refused
-    const tooMuch = noRoom(there, kept.bytes.length)
+    const tooMuch = noRoom(there, kept.bytes)
     if (tooMuch) return tooMuch
     const written = await keepBytes(await filesFolder(), kept.bytes)
     if (written.kind !== 'kept') return { kind: written.kind }
@@ -75,12 +76,13 @@ async function isItem(notebookId: string, key: string): Promise<boolean> {
   return agreedItems(document).some((item) => item.key === key)
 }
 
-function noRoom(there: readonly StoredFile[], more: number): FileRefusal | undefined {
+function noRoom(there: readonly StoredFile[], more?: Uint8Array): FileRefusal | undefined {
   if (there.filter((file) => file.removedAt === undefined).length >= fileLimits.files)
     return { kind: 'too-many-files', limit: fileLimits.files }
   // The same bytes lie on disk once.
   const sizes = new Map(there.map((file) => [file.sha256, file.size]))
-  const bytes = [...sizes.values()].reduce((sum, size) => sum + size, more)
+  if (more) sizes.set(sha256Hex(more), more.length)
+  const bytes = [...sizes.values()].reduce((sum, size) => sum + size, 0)
   return bytes > fileLimits.bytesInAll ? { kind: 'notebook-full', limit: fileLimits.bytesInAll } : undefined
 }
 

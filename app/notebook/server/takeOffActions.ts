@@ -42,8 +42,8 @@ export async function offerQuantities(
     const materials = mergeOffered(standing, lines) as Record<string, unknown>[]
     return { next: writePart(document, part, { ...item, materials }) }
   })
-  if (!('saved' in answer))
-    return { refused: 'This item was removed in the meantime, or its lines can’t be saved.' }
+  if ('faults' in answer) return { refused: answer.faults.map(({ message }) => message).join(' ') }
+  if (!('saved' in answer)) return { refused: 'This item was removed in the meantime.' }
   if (offered === 0)
     return {
       refused: 'The take-off has no quantity for this item yet: give it a build-up and its dimensions first.',

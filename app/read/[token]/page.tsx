@@ -1,5 +1,5 @@
 import { readerHolds } from '../../../lib/access/readerAccess.ts'
-import { sealedPaperOf } from '../../../lib/store/sealedPapers.ts'
+import { sealsOf } from '../../../lib/store/sealedPapers.ts'
 import { notebookTitle } from '../../../lib/words/labels.ts'
 import { readerContentWords, shownRevisionWords, untilWords } from '../../../lib/words/readerText.ts'
 import { whatThisIs } from '../../../lib/words/standingTexts.ts'
@@ -32,7 +32,8 @@ export default async function ReadPage({ params }: { params: Promise<{ token: st
   const opening = await openForReader(token, 'page')
   const { link, signed } = opening
   const shown = summaryForReader(opening)
-  const locked = link.content !== 'summary' && signed ? await sealedPaperOf(signed.revision.id) : undefined
+  const locked =
+    link.content !== 'summary' && signed && (await sealsOf(link.notebookId)).has(signed.revision.id)
   const packed = link.content === 'everything' && (await everythingLocked(opening))
   const here = `/read/${token}`
   return (

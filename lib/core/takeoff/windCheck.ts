@@ -82,9 +82,14 @@ function windCheck(
   const looked = lookedAtPosts(standing)
   const sized: SizedBay | undefined = bay?.height && { ...bay, height: bay.height }
   const postWidth = looked.outside ? asNumber(looked.outside) : 0
-  const solid =
-    sized &&
-    solidShare(buildUp, { bay: asNumber(sized.bay), height: asNumber(sized.height), post: postWidth }, path)
+  const outline = sized && {
+    bay: asNumber(sized.bay),
+    height: asNumber(sized.height),
+    post: postWidth,
+  }
+  // Nothing written down is not nothing there: a fence of posts and rails alone says so by a layer of 0 percent.
+  const unsaid: readonly Lack[] = [{ path: `${path}.infill`, what: 'solid share' }]
+  const solid = outline && (buildUp.infill.length === 0 ? unsaid : solidShare(buildUp, outline, path))
   const known = solid && 'whole' in solid ? solid : undefined
   const load = sized && known && windLoad(notebook, site, parts, sized, known)
   const need = load && neededDepth(notebook, site, looked, load.force)

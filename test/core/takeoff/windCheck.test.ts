@@ -70,13 +70,20 @@ describe('how much of the outline stops the wind', () => {
 
   test('rails and posts count with their own area', () => {
     const { rails, posts, whole } = solid({
-      infill: [],
+      infill: [{ ...mesh, solid: '0' }],
       rails: { outside: '3 in', shape: 'round', count: '3' },
     })
     expect(rails).toBeCloseTo(9 / 72, 9)
     expect(posts).toBeCloseTo(2.375 / 96, 9)
     expect(whole).toBeCloseTo(1 - (1 - 9 / 72) * (1 - 2.375 / 96), 9)
   })
+})
+
+test('a build-up without infill is not taken for an open fence: it can’t be told until a layer is written down', () => {
+  const check = look({ infill: [] })
+  expect(check.outcome).toBe('cannot tell')
+  expect(check.lacks.map(({ path }) => path)).toEqual(['sections[0].buildUp.infill'])
+  expect(look({ infill: [{ ...mesh, solid: '0' }] }).outcome).not.toBe('cannot tell')
 })
 
 describe('which bay and which post', () => {

@@ -50,9 +50,9 @@ export function agreeingSteps(): void {
     test('the history keeps the change', async () => {
       await visit(a, 'Record')
       await a.page.getByRole('link', { name: 'Changes' }).click()
-      const newest = a.page.locator('section.panel').first()
+      const newest = a.page.locator('.history-entry').first()
 
-      await expectPage(newest.getByRole('heading')).toHaveText('Oak to the paddock')
+      await expectPage(newest.locator('.history-head')).toContainText('Oak to the paddock')
       await expectPage(newest).toContainText('The Mill House')
       await expectPage(newest).toContainText('Height, agreed: 1.83 m before, 1.75 m now')
     })

@@ -138,12 +138,16 @@ export function bookSteps(): void {
     test('receipts do not change what was signed', async () => {
       await visit(a, 'Sign')
       const hash = await shownHash(a.page)
-      const pdf = await readPdf(await downloaded(a.page, 'Summary, revision 1 (PDF)'))
+      const pdf = await readPdf(await downloaded(a.page, 'Locked copy, revision 1 (PDF)'))
 
       await expectPage(a.page.getByRole('heading', { name: 'Revision 1 is signed by all' })).toBeVisible()
       expect(sha256(pdf.attachments.get('agreement.json') ?? new Uint8Array())).toBe(hash)
       for (const page of pdf.pages) expect(wordsOf(page)).toContain(hash)
-      const words = ` ${wordsOf(...pdf.pages)} `
+      // The locked copy stays as it was locked, before any receipt; the draft tells the books as they are now.
+      expect(wordsOf(...pdf.pages)).not.toContain('entered twice')
+      await visit(a, 'Record')
+      const draft = await readPdf(await downloaded(a.page, 'Draft summary (PDF)'))
+      const words = ` ${wordsOf(...draft.pages)} `
       const printed = await statementPrinted(await exported(a))
       expect(moneyFigures(printed).filter((figure) => !words.includes(` ${figure}`))).toEqual([])
       expect(words).toContain('entered twice')

@@ -23,7 +23,7 @@ export function signedSummarySteps(): void {
         ['b', b],
       ] as const) {
         await visit(household, 'Sign')
-        const pdf = await downloaded(household.page, 'Summary, revision 1 (PDF)')
+        const pdf = await downloaded(household.page, 'Locked copy, revision 1 (PDF)')
         copies.set(key, await readPdf(pdf))
         bytes = pdf
       }

@@ -28,7 +28,7 @@ export default async function ClosingPage({ params }: { params: Promise<{ notebo
   const home = `/notebook/${notebookId}`
   const part = { part: 'closing' } as const
   const draft = readPart(document, part) ?? {}
-  const closed = closedBy(notebook, revisions)
+  const closed = closedBy(opened, revisions)
   return (
     <NotebookShell opened={opened} page="record">
       <Page
