@@ -58,7 +58,9 @@ function figuresOf(way: Way): string {
 export function rangeSentences({ low, high, middle }: Range, names: ShareNames): readonly string[] {
   const money = (minor: bigint) => moneyWords(minor, names.currency)
   if (low.a === high.a)
-    return [`Every way asks for the same: ${money(low.a)} of ${names.a} and ${money(low.b)} of ${names.b}.`]
+    return [
+      `All ways that share between both ask for the same: ${money(low.a)} of ${names.a} and ${money(low.b)} of ${names.b}.`,
+    ]
   return [
     `They ask ${names.a} for ${money(low.a)} to ${money(high.a)}, and ${names.b} for ${money(high.b)} to ${money(low.b)}.`,
     `The two ends are ${money(high.a - low.a)} apart.`,

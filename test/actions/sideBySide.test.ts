@@ -124,7 +124,10 @@ describe('the pages', () => {
   test('show the whole fence, or say what keeps it from being shared', async () => {
     const { id } = world().notebook
     browseAs(world(), 'a')
-    expect(await page('side-by-side')).toContain('Items that follow it')
+    const whole = await page('side-by-side')
+    expect(whole).toContain('Items that follow it')
+    expect(whole).toContain('Before caps')
+    expect(whole.match(/\(chosen now\)/g)).toHaveLength(1)
     await editNotebook({
       id,
       household: 'a',

@@ -39,7 +39,7 @@ describe('side by side, in words', () => {
 
   test('no range where every way asks for the same', () => {
     expect(rangeSentences(sideBySide({ principle: 'equal' }).range, names)).toEqual([
-      'Every way asks for the same: $0.50 of no. 12 and $0.50 of no. 14.',
+      'All ways that share between both ask for the same: $0.50 of no. 12 and $0.50 of no. 14.',
     ])
   })
 

@@ -13,13 +13,18 @@ export function WholeWays({ found, names }: { found: WholeSideBySide; names: Sha
   const rows = ways.map((one) => ({
     label: wayWords(one.way, names),
     ...one.asked,
+    before: one.beforeCaps,
     chosen: one.chosen,
     follow: followWords(one.follow, items),
   }))
   const { a, b } = chosen.asked
   const all = ways.some((one) => one.chosen)
     ? rows
-    : [{ label: 'As it is now', a, b, chosen: true, follow: 'each as chosen' }, ...rows]
+    : [
+        { label: 'As it is now', a, b, before: chosen.beforeCaps, chosen: true, follow: 'each as chosen' },
+        ...rows,
+      ]
+  const capped = all.some((row) => row.before.a !== row.a)
   return (
     <Panel heading="On one axis" aside={<span className="figure">{money(total)}</span>}>
       {total === 0n ? <p>There is nothing to share yet: no line has a price.</p> : null}
@@ -46,10 +51,21 @@ export function WholeWays({ found, names }: { found: WholeSideBySide; names: Sha
           { label: 'Way' },
           { label: names.a, figures: true },
           { label: names.b, figures: true },
+          ...(capped ? [{ label: 'Before caps', figures: true }] : []),
           { label: 'Items that follow it' },
         ]}
-        rows={all.map((row) => [row.label, money(row.a), money(row.b), row.follow])}
-        foot={range ? [['The middle', money(range.middle.a), money(range.middle.b), '']] : []}
+        rows={all.map((row) => [
+          row.label,
+          money(row.a),
+          money(row.b),
+          ...(capped ? [`${money(row.before.a)} to ${money(row.before.b)}`] : []),
+          row.follow,
+        ])}
+        foot={
+          range
+            ? [['The middle', money(range.middle.a), money(range.middle.b), ...(capped ? [''] : []), '']]
+            : []
+        }
       />
       <p>Items that can’t follow a way stay as they are chosen now. Choose for each item on its own page.</p>
       {unusable.length === 0 ? null : (

@@ -79,8 +79,10 @@ export function itemSideBySide(notebook: Notebook, id: string): ItemSideBySide |
 export type WholeWay = {
   readonly way: Way
   readonly asked: ForBoth<Minor>
+  readonly beforeCaps: ForBoth<Minor>
   /** Items that follow the way, of all; the others stay as they are chosen. */
   readonly follow: number
+  /** Every item follows it as it stands. */
   readonly chosen: boolean
 }
 
@@ -120,8 +122,9 @@ export function wholeSideBySide(notebook: Notebook): Result<WholeSideBySide> {
     const statement = follow === 0 ? undefined : statementOf(turned)
     if (statement?.ok) {
       const same = canonicalText(placesOf(turned).map(({ item }) => item.share)) === now
-      const { a, b } = statement.value.asked
-      ways.push({ way, asked: { a, b }, follow, chosen: same })
+      const { asked, beforeCaps } = statement.value
+      const chosen = same && follow === places.length
+      ways.push({ way, asked: { a: asked.a, b: asked.b }, beforeCaps, follow, chosen })
     } else unusable.push(way)
   }
   const { asked, total } = chosen.value

@@ -124,6 +124,11 @@ describe('the ways to share the whole fence', () => {
       'one-a': [14_000, 0, 2],
       'one-b': [7000, 7000, 2],
     })
+    expect(ways.find(({ way }) => way === 'length')).toMatchObject({
+      beforeCaps: { a: 6000n, b: 8000n },
+      // All items stand as they would under it, but one of them doesn't follow it.
+      chosen: false,
+    })
     expect(unusable).toEqual(['percent', 'use', 'benefit', 'saving', 'difference'])
     expect(chosen.asked).toMatchObject({ a: 7000n, b: 7000n })
     expect(item(range)).toEqual({ low: [7000, 7000], high: [7000, 7000], middle: [7000, 7000] })
