@@ -16,6 +16,10 @@ export default function NotFound() {
               Open your household’s private link again: it is what lets you in on each phone or computer.
             </li>
             <li>If you typed the address, check it against the one you were given.</li>
+            <li>
+              If you were given a link for reading only, it may have run out or been ended: ask the households
+              for another.
+            </li>
             <li>If your link no longer works, your household may have made a new one: use that.</li>
           </ul>
         </Panel>

@@ -38,5 +38,19 @@ function reducedFraction(sixteenths: bigint): string {
 export function lengthReading(typed: string): string | undefined {
   const length = parseLength(typed)
   if (length === undefined) return undefined
-  return `${lengthWords(length, 'ft-in')} = ${lengthWords(length, 'metric')}`
+  return thinWords(length) ?? `${lengthWords(length, 'ft-in')} = ${lengthWords(length, 'metric')}`
+}
+
+/** A wall or a sheet is told in decimals: a sixteenth of an inch would be another thing. Under one inch, where none fits. */
+function thinWords({ over, under }: Millimetres): string | undefined {
+  const thin = over > 0n && over * 10n < under * 254n
+  if (!thin || (over * 80n) % (under * 127n) === 0n) return undefined
+  const decimals = (figure: bigint, digits: number) =>
+    `${figure / 10n ** BigInt(digits)}.${(figure % 10n ** BigInt(digits)).toString().padStart(digits, '0')}`.replace(
+      /\.?0+$/,
+      '',
+    )
+  const inches = roundHalfUp(over * 10_000n, under * 254n)
+  const millimetres = roundHalfUp(over * 100n, under)
+  return `${decimals(inches, 3)} in = ${decimals(millimetres, 2)} mm`
 }

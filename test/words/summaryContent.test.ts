@@ -340,7 +340,9 @@ describe('the payment and the balance', () => {
   })
 
   test('say so where none is due', () => {
-    expect(of([])).toContain('Bills that nobody has met yet: $100.00. No payment between the two is due now.')
+    expect(of([])).toContain(
+      '$100.00 of the whole has not been given by anyone yet. No payment between the two is due now.',
+    )
     expect(of([{ household: 'a', kind: 'cash', amount: '130', date: '2027-01-01' }])).toContain(
       'More has been given than is asked for in all: the outstanding sum is −$30.00.',
     )

@@ -32,7 +32,7 @@ export function StartingBuildUps({ offers }: { offers: BuildUpOffers }) {
       )}
       {before === null ? null : (
         <p className="rows-removed" role="status">
-          The fields below are filled in anew; nothing is saved yet.{' '}
+          The fields below were filled in anew. Nothing of it counts before you save.{' '}
           <button type="button" className="button button-plain" onClick={() => putBack(before.buildUp)}>
             Put back what stood there
           </button>

@@ -40,8 +40,14 @@ export function HeightsPanel({
   const limits = limitSentences(notebook, found)
   const rows = together(heightRows(notebook, found))
   const titles = heightTitles(notebook)
+  const groundSaid = notebook.line.stations.some(
+    ({ gradeA, gradeB, gradeFence }) => `${gradeA}${gradeB}${gradeFence}` !== '',
+  )
   return (
     <Panel heading="Heights">
+      {groundSaid ? null : (
+        <p>No station says a ground height yet, so the ground is taken as level on both sides.</p>
+      )}
       {limits.length > 0 ? (
         <ul>
           {limits.map((sentence) => (

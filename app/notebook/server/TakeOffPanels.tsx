@@ -2,6 +2,7 @@ import { Fragment } from 'react'
 import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
 import type { TakeOff } from '../../../lib/core/takeoff/takeOff.ts'
 import type { cutPlansFile } from '../../../lib/cutting/cutPlansFile.ts'
+import { capitalised, spokenList } from '../../../lib/words/summary/names.ts'
 import { percentWords, weightWords } from '../../../lib/words/takeoff/figures.ts'
 import { FigureTable } from '../../ui/FigureTable.tsx'
 import { Panel } from '../../ui/Panel.tsx'
@@ -35,11 +36,12 @@ export function TakeOffPanels({
           <QuantityTable
             notebook={notebook}
             quantities={quantities}
-            caption="Quantities of the whole fence"
+            caption="Quantities of all that has a build-up"
           />
           <p>
-            The fence weighs about {weightWords(weights.kilograms, notebook.units)};{' '}
-            {percentWords(weights.reclaimedShare)} of that is reclaimed
+            {countedWords(notebook)} What is counted weighs about{' '}
+            {weightWords(weights.kilograms, notebook.units)}; {percentWords(weights.reclaimedShare)} of that
+            is reclaimed
             {weights.unknown > 0 ? `. The weight of ${weights.unknown} of the lines is not known` : ''}.
           </p>
         </>
@@ -51,10 +53,8 @@ export function TakeOffPanels({
 /** One kind of stock: which piece from which length, what is over, and whether the plan is proven least. */
 export function CutPlanPanel({ plan }: { plan: CutPlan }) {
   return (
-    <Panel heading={plan.what}>
-      <p>
-        {plan.bought.text} to buy, {plan.waste.text} over ({plan.wastePercent} %), {plan.cuts} cuts.
-      </p>
+    <Panel heading={cutPlanTitle(plan)}>
+      <p>{cutPlanWords(plan)}</p>
       <FigureTable
         caption="Length by length"
         columns={[
@@ -67,7 +67,7 @@ export function CutPlanPanel({ plan }: { plan: CutPlan }) {
           length.bought ? `${length.from}, to buy` : `${length.length.text}, at hand: ${length.from}`,
           String(length.times),
           <Fragment key="pieces">
-            {length.pieces.map((piece) => `${piece.count} × ${piece.length.text}`).join(', ')}
+            {piecesWords(length.pieces)}
             <CutBar
               whole={length.length.millimetres}
               pieces={length.pieces.flatMap((piece) =>
@@ -90,4 +90,51 @@ export function CutPlanPanel({ plan }: { plan: CutPlan }) {
       ))}
     </Panel>
   )
+}
+
+/** A part without a build-up is in no figure of the take-off, and the reader is told. */
+function countedWords({ sections, gates }: Notebook): string {
+  const built = (list: readonly { readonly buildUp?: unknown }[]) =>
+    list.filter(({ buildUp }) => buildUp !== undefined).length
+  const [ofSections, ofGates] = [built(sections), built(gates)]
+  return ofSections === sections.length && ofGates === gates.length
+    ? 'Every section and gate has a build-up and is counted.'
+    : `Counted is what has a build-up: ${ofSections} of ${sections.length} sections, ${ofGates} of ${gates.length} gates.`
+}
+
+const partWords: Readonly<Record<string, readonly [one: string, all: string]>> = {
+  posts: ['post', 'posts'],
+  rails: ['rail', 'rails'],
+  frame: ['gate frame', 'gate frames'],
+  header: ['header', 'headers'],
+}
+
+/** What part of an item a piece is for; its label names the item and the part. */
+function partOf(label: string): string {
+  return label.slice(label.lastIndexOf(' ') + 1)
+}
+
+/** One profile can be cut for several parts: then its title names them, not the first one's own words. */
+function cutPlanTitle(plan: CutPlan): string {
+  const parts = [...new Set(plan.lengths.flatMap(({ pieces }) => pieces.map(({ label }) => partOf(label))))]
+  if (parts.length < 2) return plan.what
+  const [_ofTheFirst, ...sizes] = plan.what.split(', ')
+  const named = spokenList(parts.map((part) => partWords[part]?.[1] ?? part))
+  return [capitalised(named), ...sizes].join(', ')
+}
+
+function cutPlanWords(plan: CutPlan): string {
+  const bought = plan.lengths.filter((length) => length.bought).reduce((sum, { times }) => sum + times, 0)
+  const lengths = `${bought} ${bought === 1 ? 'length' : 'lengths'} to buy, ${plan.bought.text} in all.`
+  return `${bought === 0 ? 'Nothing to buy.' : lengths} ${plan.waste.text} is over, saw cuts counted: ${plan.wastePercent} percent of all lengths that are cut. ${plan.cuts} cuts.`
+}
+
+/** Equal pieces for the same part as one, with what they are for. */
+function piecesWords(pieces: CutPlan['lengths'][number]['pieces']): string {
+  const counts = new Map<string, number>()
+  for (const { label, length, count } of pieces) {
+    const what = `${length.text} ${partWords[partOf(label)]?.[0] ?? partOf(label)}`
+    counts.set(what, (counts.get(what) ?? 0) + count)
+  }
+  return [...counts].map(([what, count]) => `${count} × ${what}`).join(', ')
 }

@@ -14,7 +14,7 @@ export function partyTable(notebook: Notebook): Block {
       const party = notebook.households[household].parties[partyIndex]
       return {
         cells: [
-          householdName(notebook, household),
+          `${householdName(notebook, household)} (household ${household})`,
           `${name.trim() || notSaid}, ${capacityName(capacity)}`,
           party?.address.trim() || notSaid,
           party?.parcel.trim() || notSaid,

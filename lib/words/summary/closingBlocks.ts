@@ -67,11 +67,11 @@ function figureWords({ notebook, statement }: SummaryInput): string {
   const given = contributed.a + contributed.b
   const compared =
     outstanding > 0n
-      ? `${money(outstanding)} less than planned`
+      ? `${money(outstanding)} less than planned, or not entered yet`
       : outstanding < 0n
         ? `${money(-outstanding)} more than planned`
         : 'just what was planned'
-  return `It was planned at ${money(total)} in all. The two have given ${money(given)} so far, ${compared}.`
+  return `It was planned at ${money(total)} in all. The books show ${money(given)} as given: ${compared}.`
 }
 
 const notSaid = 'not said'
