@@ -87,7 +87,7 @@ export function markChanged(
   })
 }
 
-export function fromTakeOff(line: StandingLine): boolean {
+export function fromTakeOff(line: { readonly from?: unknown }): boolean {
   return typeof line.from === 'string' && line.from.startsWith(mark)
 }
 

@@ -10,6 +10,7 @@ import { ButtonLink } from '../../../ui/ButtonLink.tsx'
 import { FigureTable } from '../../../ui/FigureTable.tsx'
 import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
+import { ApartFromTakeOff } from '../../server/ApartFromTakeOff.tsx'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { openNotebook } from '../../server/opened.ts'
 import { TakeOffPanels } from '../../server/TakeOffPanels.tsx'
@@ -50,6 +51,7 @@ export default async function MaterialsPage({ params }: { params: Promise<{ note
                 </Link>
               }
             >
+              <ApartFromTakeOff notebook={notebook} found={found} item={item} />
               {item.materials.length === 0 ? (
                 <p>No cost line yet.</p>
               ) : (

@@ -11,6 +11,7 @@ import { ButtonLink } from '../../../../ui/ButtonLink.tsx'
 import { Page } from '../../../../ui/Page.tsx'
 import { Panel } from '../../../../ui/Panel.tsx'
 import { ItemForm } from '../../../forms/ItemForm.tsx'
+import { ApartFromTakeOff } from '../../../server/ApartFromTakeOff.tsx'
 import { removeNotebookItem, saveNotebookPart } from '../../../server/actions.ts'
 import { FoundPanel } from '../../../server/FindingList.tsx'
 import { findingsHere } from '../../../server/findingField.ts'
@@ -43,6 +44,7 @@ export default async function ItemPage({
   const shares = shared.items.find((item) => item.id === id)
   const faults = shared.faults.filter((fault) => fault.path.startsWith(`${standing.item.path}.`))
   const uses = notebook.gates.find((gate) => gate.id === id)?.uses
+  const item = [...notebook.sections, ...notebook.gates].find((one) => one.id === id)
   const home = `/notebook/${notebookId}`
   const here = `${home}/item/${encodeURIComponent(id)}`
   const worked = takeOff(notebook)
@@ -79,6 +81,7 @@ export default async function ItemPage({
           </div>
         )}
         <FoundPanel notebookId={notebookId} notebook={notebook} findings={found.findings} here={here} />
+        {item ? <ApartFromTakeOff notebook={notebook} found={worked} item={item} /> : null}
         <ItemFiles opened={opened} id={id} found={await filesOfItem(notebookId, id)} />
         <ItemForm
           kind={kind}

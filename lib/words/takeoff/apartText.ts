@@ -1,0 +1,19 @@
+import type { ApartLine } from '../../core/takeoff/apartFromTakeOff.ts'
+import { quantityText } from './quantityText.ts'
+
+/** One sentence for a cost line that does not say what the take-off says. */
+export function apartText({ line, offered }: ApartLine): string {
+  const now = offered && `${offered.quantity} ${offered.unit}`.trim()
+  if (line === undefined)
+    return `${offered ? quantityText(offered.name) : ''}: ${now} in the take-off, on no cost line yet.`
+  const name = line.what.trim() || (offered ? quantityText(offered.name) : 'A cost line')
+  const stands = `${line.quantity} ${line.unit}`.trim()
+  const byHand = line.changed ? ' It was changed by hand and stays as it is.' : ''
+  return now === undefined
+    ? `${name}: ${stands} here, nothing of it in the take-off any more.${byHand}`
+    : `${name}: ${stands} here, ${now} in the take-off.${byHand}`
+}
+
+/** What to do about it. */
+export const apartAdvice =
+  'The cost lines and the take-off have come apart. To take over what it says now, open Build-up and quantities and put them among the cost lines again; prices stay.'

@@ -1,0 +1,76 @@
+import { describe, expect, test } from 'vitest'
+import type { CostLine } from '../../../lib/core/agreement/notebook.ts'
+import { apartFromTakeOff } from '../../../lib/core/takeoff/apartFromTakeOff.ts'
+import type { OfferedLine } from '../../../lib/core/takeoff/offeredLines.ts'
+import { apartText } from '../../../lib/words/takeoff/apartText.ts'
+
+function line(from: string, quantity: string, more: Partial<CostLine> = {}): CostLine {
+  return {
+    what: 'pipe for posts',
+    quantity,
+    unit: 'each',
+    unitPrice: '',
+    taxPercent: '0',
+    suppliedBy: 'bought',
+    credit: false,
+    from,
+    changed: false,
+    ...more,
+  }
+}
+
+function offer(part: string, quantity: string, unit = 'each'): OfferedLine {
+  return {
+    item: { list: 'sections', index: 0 },
+    from: `takeoff: ${part}`,
+    name: { kind: 'ties', what: part },
+    quantity,
+    unit,
+  }
+}
+
+const sentences = (...asked: Parameters<typeof apartFromTakeOff>) => apartFromTakeOff(...asked).map(apartText)
+
+describe('cost lines and the take-off', () => {
+  test('that say the same have not come apart, however the figure is written', () => {
+    expect(apartFromTakeOff([line('takeoff: posts', '4.0')], [offer('posts', '4')])).toEqual([])
+  })
+
+  test('of an item that nothing was taken over for are never held against one another', () => {
+    expect(apartFromTakeOff([line('', '9')], [offer('posts', '4')])).toEqual([])
+  })
+
+  test('come apart when a dimension was changed since', () => {
+    expect(sentences([line('takeoff: posts', '4')], [offer('posts', '5')])).toEqual([
+      'pipe for posts: 4 each here, 5 each in the take-off.',
+    ])
+  })
+
+  test('come apart by hand, and the sentence says that the line stays', () => {
+    expect(sentences([line('takeoff: posts', '6', { changed: true })], [offer('posts', '4')])).toEqual([
+      'pipe for posts: 6 each here, 4 each in the take-off. It was changed by hand and stays as it is.',
+    ])
+  })
+
+  test('come apart when a gate takes over the posts that the section counted', () => {
+    expect(
+      sentences([line('takeoff: posts', '4'), line('takeoff: gatePosts', '2')], [offer('posts', '4')]),
+    ).toEqual(['pipe for posts: 2 each here, nothing of it in the take-off any more.'])
+  })
+
+  test('that were set to zero because the take-off dropped them have not come apart', () => {
+    expect(
+      apartFromTakeOff([line('takeoff: posts', '4'), line('takeoff: ties', '0')], [offer('posts', '4')]),
+    ).toEqual([])
+  })
+
+  test('come apart where the take-off has something new', () => {
+    expect(sentences([line('takeoff: posts', '4')], [offer('posts', '4'), offer('wire ties', '30')])).toEqual(
+      ['wire ties: 30 each in the take-off, on no cost line yet.'],
+    )
+  })
+
+  test('come apart where the unit is another', () => {
+    expect(sentences([line('takeoff: rails', '48')], [offer('rails', '48', 'ft')])).toHaveLength(1)
+  })
+})
