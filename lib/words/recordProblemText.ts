@@ -31,7 +31,7 @@ export function recordProblemText(problem: RecordProblem): string {
     case 'range-open':
       return 'The seal does not cover the whole file. Parts of it could have been changed.'
     case 'bytes-changed':
-      return 'The file was changed after it was locked: the seal is that of other bytes.'
+      return 'The file was changed after it was locked: its seal was made for a file that reads otherwise.'
     case 'seal-broken':
       return 'The seal was not made with the key that it names, or it was changed.'
     case 'seal-form':

@@ -21,7 +21,7 @@ export function LimitFields({ names }: { names: FormNames }) {
       label="Limits on height"
       about={
         limits.length === 0
-          ? 'If somebody named one. The heights are held against it.'
+          ? 'Here you note a limit that somebody named. The heights are then held against it.'
           : said.join(', ') || `${limits.length} without a figure yet`
       }
       paths={['line.limits']}

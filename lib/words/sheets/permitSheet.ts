@@ -56,7 +56,7 @@ function sectionTable(notebook: Notebook, takeOff: TakeOff): Block {
   return {
     kind: 'table',
     caption:
-      'What stands where. Distances run along the line from its start; heights are the most anywhere in the stretch.',
+      'What stands where. Distances run along the line from its start; each height is the greatest in its stretch.',
     columns: [
       { title: 'Stretch' },
       { title: 'Middle of the fence' },

@@ -96,7 +96,7 @@ export function builtDrawingWords(notebook: Notebook) {
 }
 
 const crossesWords: Readonly<Record<Answer, string>> = {
-  yes: 'It reaches across the line',
+  yes: 'Its hole or the post reaches across the line',
   no: 'It does not reach across the line',
   'cannot tell': 'It can’t be told whether it reaches across the line',
 }
