@@ -1,3 +1,4 @@
+import { wholeNotebook } from '../core/agreement/agreedItems.ts'
 import type { Household } from '../core/people/household.ts'
 import type { Tables } from './database.ts'
 
@@ -14,9 +15,6 @@ export const happenings = [
   'message',
 ] as const
 export type Happening = (typeof happenings)[number]
-
-/** The key of what belongs to no one item. */
-export const wholeNotebook = 'notebook'
 
 /**
  * Puts on record that something happened, in the transaction in which it happens: either both are on disk or neither.

@@ -1,4 +1,4 @@
-import type { AgreedItem } from '../core/agreement/agreedItems.ts'
+import { type AgreedItem, wholeNotebook } from '../core/agreement/agreedItems.ts'
 import { capacities } from '../core/agreement/notebook.ts'
 import { changedItemTitle, itemTitle } from './itemWords.ts'
 import { capacityWords } from './labels.ts'
@@ -95,9 +95,6 @@ function wordsFor<Words>(table: Readonly<Record<string, Words>>, stored: string)
 function textOf(value: unknown): string {
   return typeof value === 'string' || typeof value === 'number' ? String(value) : ''
 }
-
-/** The key of what belongs to no one item. */
-const wholeNotebook = 'notebook'
 
 /**
  * What each item of a history is called, by key: by its name now, else by the last name that the history knows.

@@ -3,7 +3,6 @@ import {
   type ContributionKind,
   type Evidence,
   type ItemKind,
-  type MeasuredFrom,
   type Notebook,
   type PrincipleName,
   principleNames,
@@ -90,21 +89,6 @@ export const postKindWords: Readonly<Record<PostKind, string>> = {
   corner: 'corner post',
   gate: 'gate post',
   brace: 'brace post',
-}
-
-/** Whose ground a height is measured from. */
-export function measuredFromWords(
-  notebook: { readonly households: Notebook['households'] },
-  from: Exclude<MeasuredFrom, ''>,
-): string {
-  switch (from) {
-    case 'higher':
-      return 'whichever is higher'
-    case 'lower':
-      return 'whichever is lower'
-    default:
-      return householdName(notebook, from)
-  }
 }
 
 export const tenantCaution =

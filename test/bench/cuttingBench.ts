@@ -1,6 +1,7 @@
 import loadHighs from 'highs'
 import { cutPlan } from '../../lib/cutting/cutPlan.ts'
 import type { CutRequest } from '../../lib/cutting/cutRequest.ts'
+import { instances } from '../published/cuttingInstances.ts'
 
 type Row = { readonly what: string; readonly figure: number; readonly limit: number; readonly unit: string }
 
@@ -42,36 +43,8 @@ async function worst(requests: readonly CutRequest[]): Promise<number> {
   return most
 }
 
-/** The published instances: 5600 with 73 lengths, Chvátal's with 453; as whole units of any kind. */
-const published: readonly (readonly [length: number, pieces: readonly (readonly [number, number])[]])[] = [
-  [
-    5600,
-    [
-      [1380, 22],
-      [1520, 25],
-      [1560, 12],
-      [1710, 14],
-      [1820, 18],
-      [1880, 18],
-      [1930, 20],
-      [2000, 10],
-      [2050, 12],
-      [2100, 14],
-      [2140, 16],
-      [2150, 18],
-      [2200, 20],
-    ],
-  ],
-  [
-    100,
-    [
-      [45, 97],
-      [36, 610],
-      [31, 395],
-      [14, 211],
-    ],
-  ],
-]
+/** Two published instances: 73 lengths of 5600, and Chvátal's 453 of 100; as whole units of any kind. */
+const published = instances.slice(0, 2)
 
 /** The integer programme over every pattern, for HiGHS alone. */
 function everyPatternModel(length: number, pieces: readonly (readonly [number, number])[]): string {
@@ -104,7 +77,7 @@ export async function cuttingRows(): Promise<Row[]> {
   const oneKind = await worst(seeds.map((seed) => sixtyPieces(seed, [bought(6000)])))
   const withReclaimed = await worst(seeds.map((seed) => sixtyPieces(seed, [...reclaimed, bought(6400)])))
   let [own, alone] = [0, 0]
-  for (const [length, pieces] of published) {
+  for (const { length, pieces } of published) {
     const request = {
       pieces: pieces.map(([piece, count]) => ({ label: `${piece}`, length: piece, count })),
       stock: [{ label: 'roll', length, bought: true }],

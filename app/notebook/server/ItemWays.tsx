@@ -2,18 +2,11 @@ import type { ItemSideBySide, ItemWay } from '../../../lib/core/shares/sideBySid
 import { faultText } from '../../../lib/words/faultText.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
 import type { ShareNames } from '../../../lib/words/shareText.ts'
-import {
-  rangeNote,
-  rangeSentences,
-  staysWords,
-  unusableWords,
-  wayMeaning,
-  wayWords,
-} from '../../../lib/words/sideBySideText.ts'
+import { staysWords, unusableWords, wayMeaning, wayWords } from '../../../lib/words/sideBySideText.ts'
 import { type PressAction, PressForm } from '../../ui/draft/PressForm.tsx'
 import { FigureTable } from '../../ui/FigureTable.tsx'
 import { Panel } from '../../ui/Panel.tsx'
-import { WayBars } from '../../ui/WayBars.tsx'
+import { WaysOnAxis } from './WaysOnAxis.tsx'
 
 type Props = {
   found: ItemSideBySide
@@ -32,31 +25,20 @@ export function ItemWays({ found, names, id, fingerprint, choose }: Props) {
   const asNow = other ? [{ label: 'As it is now', a: other.a, b: other.b, chosen: true }] : []
   return (
     <>
-      <Panel heading="On one axis" aside={<span className="figure">{money(total)}</span>}>
-        {chosen.ok
-          ? null
-          : chosen.faults.map((fault) => (
-              <p key={fault.path}>As it is chosen now it can’t be shared: {faultText(fault)}</p>
-            ))}
-        {total === 0n ? <p>There is nothing to share yet: no line has a price.</p> : null}
-        <WayBars
-          bars={[...asNow, ...rows].map((row) => ({
-            label: row.label,
-            a: Number(row.a),
-            b: Number(row.b),
-            aText: money(row.a),
-            bText: money(row.b),
-            chosen: row.chosen,
-          }))}
-          middle={range ? Number(range.middle.a) : undefined}
-          nameA={names.a}
-          nameB={names.b}
-          label="What each way asks of the two households"
-          zeroText={money(0n)}
-          totalText={money(total)}
-        />
-        {range ? [...rangeSentences(range, names), rangeNote].map((one) => <p key={one}>{one}</p>) : null}
-      </Panel>
+      <WaysOnAxis
+        rows={[...asNow, ...rows]}
+        names={names}
+        range={range}
+        total={total}
+        label="What each way asks of the two households"
+        before={
+          chosen.ok
+            ? null
+            : chosen.faults.map((fault) => (
+                <p key={fault.path}>As it is chosen now it can’t be shared: {faultText(fault)}</p>
+              ))
+        }
+      />
       <Panel heading="The same in figures">
         <FigureTable
           caption="Ways to share this item"

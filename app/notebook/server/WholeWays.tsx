@@ -1,10 +1,9 @@
 import type { WholeSideBySide } from '../../../lib/core/shares/sideBySide.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
 import type { ShareNames } from '../../../lib/words/shareText.ts'
-import { followWords, rangeNote, rangeSentences, wayWords } from '../../../lib/words/sideBySideText.ts'
+import { followWords, wayWords } from '../../../lib/words/sideBySideText.ts'
 import { FigureTable } from '../../ui/FigureTable.tsx'
-import { Panel } from '../../ui/Panel.tsx'
-import { WayBars } from '../../ui/WayBars.tsx'
+import { WaysOnAxis } from './WaysOnAxis.tsx'
 
 /** What the whole fence asks for when its items follow one way each, after caps, beside what is chosen. */
 export function WholeWays({ found, names }: { found: WholeSideBySide; names: ShareNames }) {
@@ -26,25 +25,13 @@ export function WholeWays({ found, names }: { found: WholeSideBySide; names: Sha
       ]
   const capped = all.some((row) => row.before.a !== row.a)
   return (
-    <Panel heading="On one axis" aside={<span className="figure">{money(total)}</span>}>
-      {total === 0n ? <p>There is nothing to share yet: no line has a price.</p> : null}
-      <WayBars
-        bars={all.map((row) => ({
-          label: row.label,
-          a: Number(row.a),
-          b: Number(row.b),
-          aText: money(row.a),
-          bText: money(row.b),
-          chosen: row.chosen,
-        }))}
-        middle={range ? Number(range.middle.a) : undefined}
-        nameA={names.a}
-        nameB={names.b}
-        label="What each way asks of the two households, after caps"
-        zeroText={money(0n)}
-        totalText={money(total)}
-      />
-      {range ? [...rangeSentences(range, names), rangeNote].map((one) => <p key={one}>{one}</p>) : null}
+    <WaysOnAxis
+      rows={all}
+      names={names}
+      range={range}
+      total={total}
+      label="What each way asks of the two households, after caps"
+    >
       <FigureTable
         caption="The same in figures, after caps"
         columns={[
@@ -71,6 +58,6 @@ export function WholeWays({ found, names }: { found: WholeSideBySide; names: Sha
       {unusable.length === 0 ? null : (
         <p>No item has what it takes for: {unusable.map((way) => wayWords(way, names)).join(', ')}.</p>
       )}
-    </Panel>
+    </WaysOnAxis>
   )
 }

@@ -52,6 +52,9 @@ export function agreedItems(document: Document): readonly AgreedItem[] {
   ]
 }
 
+/** The key of what belongs to no one item: links, revisions, signatures. */
+export const wholeNotebook = 'notebook'
+
 export function itemKey(id: string): string {
   return `item:${id}`
 }

@@ -3,7 +3,7 @@ import { compareLengths, type Millimetres } from '../amounts/length.ts'
 import { ceilingOf, divideRatios, lowestTerms, subtractRatios, times } from './exact.ts'
 import type { Bay } from './fenceTops.ts'
 import type { Found } from './finding.ts'
-import { aboveZero, countOr } from './neededLength.ts'
+import { countOr } from './neededLength.ts'
 
 /** Rails of one section: alike pieces together. */
 export type RailPieces = {
@@ -75,9 +75,4 @@ export function railPieces(
     rails: perBay * bays.length,
     braceRails,
   }
-}
-
-/** The stock that a member is bought in; zero is found. */
-export function stockOf(stock: string, path: string, found: Found): Millimetres | undefined {
-  return aboveZero(stock, `${path}.stock`, found)
 }
