@@ -53,14 +53,14 @@ function numberFault(found: string, fractionDigits: number): FaultFacts | undefi
     : { kind: 'number-form', found: shown(found), fractionDigits }
 }
 
-export function money(currency: string, digits: number, missing: Missing) {
+export function money(currency: string, digits: number, missing: Missing, empty: Missing = 'needed') {
   const check = (found: string): FaultFacts | undefined => {
     if (isNumber(found, digits)) return undefined
     return isNumber(found, 1000)
       ? { kind: 'money-digits', found: shown(found), currency, digits }
       : numberFault(found, digits)
   }
-  return orMissing(typed('money', check, 'needed'), missing)
+  return orMissing(typed('money', check, empty), missing)
 }
 
 function percentFault(found: string): FaultFacts | undefined {
@@ -69,6 +69,11 @@ function percentFault(found: string): FaultFacts | undefined {
 }
 
 export const neededPercent = typed('percent', percentFault, 'needed')
+
+/** A percentage that may be left open. */
+export function percent(missing: Missing) {
+  return orMissing(typed('percent', percentFault, missing), missing)
+}
 
 /** Missing is 0, and reads as '0'. */
 export const taxPercent = typed('percent', percentFault, 'needed').default('0')

@@ -1,12 +1,14 @@
 import { z } from 'zod'
 import {
   capacities,
-  contributionKinds,
   evidenceKinds,
   measuredFromKinds,
+  skills,
+  spreads,
   upkeepIntervals,
 } from '../core/agreement/notebook.ts'
 import { percentSum } from '../core/shares/percent.ts'
+import { booksSchemas } from './booksSchema.ts'
 import { buildUpSchemas } from './buildUpSchema.ts'
 import {
   choice,
@@ -69,7 +71,13 @@ function buildSchema(currency: string, digits: number, unknownKeys: UnknownKeys)
         if (!onGate) context.addIssue(faultIssue({ kind: 'use-off-gate' }, ['principle']))
       }),
       object({ principle: z.literal('benefit'), a: number('needed'), b: number('needed') }),
-      object({ principle: z.literal('saving'), aloneA: amount, aloneB: amount }),
+      object({
+        principle: z.literal('saving'),
+        aloneA: amount,
+        aloneB: amount,
+        sourceA: text,
+        sourceB: text,
+      }),
     ] as const
   const principle = (onGate: boolean) => {
     const simple = z.discriminatedUnion('principle', simplePrinciples(onGate))
@@ -78,6 +86,7 @@ function buildSchema(currency: string, digits: number, unknownKeys: UnknownKeys)
       basic: amount,
       basicShare: simple,
       upgradeShare: simple,
+      upgrades: list(object({ what: text, amount, household: house })),
     })
     return z.discriminatedUnion('principle', [...simplePrinciples(onGate), difference])
   }
@@ -116,6 +125,8 @@ function buildSchema(currency: string, digits: number, unknownKeys: UnknownKeys)
     rate: number('may be missing', 6, 'may be missing'),
     by: neededChoice(['a', 'b', 'hired']),
     counts: yesOrNo(true),
+    skill: choice(skills),
+    ceiling: number('may be missing', 6, 'may be missing'),
   }).superRefine((line, context) => {
     if (!line.counts && line.by === 'hired') context.addIssue(faultIssue({ kind: 'gift-hired' }, ['counts']))
   })
@@ -168,6 +179,15 @@ function buildSchema(currency: string, digits: number, unknownKeys: UnknownKeys)
     drainage: text,
     buildUp: takeOff.buildUp.optional(),
     measured: list(takeOff.measuredPost),
+    basicFence: object({
+      height: length('may be missing'),
+      infill: text,
+      notes: text,
+      buildUp: takeOff.buildUp.optional(),
+      materials: list(costLine),
+      labour: list(labourLine),
+    }).optional(),
+    meets: list(object({ household: house, need: neededText })),
   })
   const passages = number('may be missing', 6, 'may be missing')
   const gate = object({
@@ -176,6 +196,11 @@ function buildSchema(currency: string, digits: number, unknownKeys: UnknownKeys)
     opening: length('may be missing'),
     stands: choice(['line', 'a', 'b']),
     uses: object({ a: passages, b: passages }).prefault({}),
+    passages: object({
+      a: object({ a: number('needed'), b: number('needed') }).optional(),
+      b: object({ a: number('needed'), b: number('needed') }).optional(),
+      takes: object({ a: choice(['a', 'b']), b: choice(['a', 'b']) }).prefault({}),
+    }).optional(),
     opens: text,
     latch: text,
     keys: text,
@@ -183,26 +208,7 @@ function buildSchema(currency: string, digits: number, unknownKeys: UnknownKeys)
     upkeep: keeper,
     buildUp: takeOff.gateBuildUp.optional(),
   })
-  const struck = object({ on: date(false), by: house, why: text }).optional()
-  const note = {
-    date: date(false),
-    for: text,
-    note: text,
-    enteredBy: choice(['a', 'b']),
-    struck,
-    household: house,
-  }
-  const ofMoney = contributionKinds.filter((kind) => kind !== 'hours')
-  const contribution = z.discriminatedUnion('kind', [
-    object({
-      ...note,
-      kind: z.literal('hours'),
-      amount: text,
-      hours: number('needed'),
-      rate: number('may be missing', 6, 'may be missing'),
-    }),
-    object({ ...note, kind: z.literal(ofMoney), amount, hours: text, rate: text }),
-  ])
+  const books = booksSchemas(object, currency, digits)
 
   return object({
     format: z.literal('mearing-notebook'),
@@ -214,9 +220,10 @@ function buildSchema(currency: string, digits: number, unknownKeys: UnknownKeys)
     line: line.prefault({}),
     sections: list(section),
     gates: list(gate),
-    common: list(object(priced(false))),
+    common: list(object({ ...priced(false), spread: choice(spreads) })),
     caps: object({ a: amount.optional(), b: amount.optional() }).prefault({}),
-    contributions: list(contribution),
+    arrangements: books.arrangements.optional(),
+    contributions: list(books.contribution),
     terms: list(object({ topic: text, text })),
     checks: list(
       object({
@@ -247,6 +254,8 @@ function buildSchema(currency: string, digits: number, unknownKeys: UnknownKeys)
     ),
     buildUps: list(takeOff.savedBuildUp),
     inventory: list(takeOff.inventoryPiece),
+    letter: books.letter.optional(),
+    books: books.books.prefault({}),
   })
 }
 

@@ -11,6 +11,7 @@ export const wholeParts = [
   'heading',
   'line',
   'caps',
+  'arrangements',
   'terms',
   'checks',
   'decisions',
@@ -18,6 +19,7 @@ export const wholeParts = [
   'dates',
   'buildUps',
   'inventory',
+  'letter',
 ] as const
 export type WholePart = (typeof wholeParts)[number]
 
@@ -25,6 +27,7 @@ const keysOf: Readonly<Record<WholePart, readonly string[]>> = {
   heading: ['title', 'currency', 'units', 'households'],
   line: ['line'],
   caps: ['caps'],
+  arrangements: ['arrangements'],
   terms: ['terms'],
   checks: ['checks'],
   decisions: ['decisions'],
@@ -32,6 +35,7 @@ const keysOf: Readonly<Record<WholePart, readonly string[]>> = {
   dates: ['dates'],
   buildUps: ['buildUps'],
   inventory: ['inventory'],
+  letter: ['letter'],
 }
 
 export const listOfKind: Readonly<Record<ItemKind, 'sections' | 'gates' | 'common'>> = {
@@ -186,6 +190,7 @@ const formatOrder = [
   'gates',
   'common',
   'caps',
+  'arrangements',
   'contributions',
   'terms',
   'checks',
@@ -194,6 +199,8 @@ const formatOrder = [
   'dates',
   'buildUps',
   'inventory',
+  'letter',
+  'books',
 ]
 
 /** Keys in the order of the format's description, unknown ones last, so that an export reads like the description. */

@@ -13,6 +13,12 @@ export const happenings = [
   'reader',
   'file',
   'message',
+  'held back',
+  'first answer',
+  'proposal',
+  'reply',
+  'books',
+  'account',
 ] as const
 export type Happening = (typeof happenings)[number]
 

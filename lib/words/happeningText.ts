@@ -21,7 +21,11 @@ export const historyGroups = {
   signing: { label: 'Revisions, signatures and locked copies', kinds: ['freeze', 'sign', 'seal'] },
   links: { label: 'Links and readers', kinds: ['link', 'reader'] },
   files: { label: 'Files', kinds: ['file'] },
-  said: { label: 'What was said', kinds: ['message'] },
+  said: {
+    label: 'What was said and proposed',
+    kinds: ['message', 'held back', 'first answer', 'proposal', 'reply'],
+  },
+  books: { label: 'The books and the final account', kinds: ['books', 'account'] },
 } as const satisfies Readonly<Record<string, { readonly label: string; readonly kinds: readonly string[] }>>
 
 export type HistoryGroup = keyof typeof historyGroups
@@ -48,6 +52,22 @@ export function happeningWords({ kind, detail = {} }: Happened, title: string): 
       return fileWords(detail)
     case 'message':
       return messageWords(detail)
+    case 'held back':
+      return said('subject') === 'needs'
+        ? 'Wrote down its own needs.'
+        : `Counted the passages of ${title} by itself.`
+    case 'first answer':
+      return `Answered the invitation: ${said('answer')}.${quoted(said('text'))}`
+    case 'proposal':
+      return `Made proposal ${said('proposal')}.${quoted(said('text'))}`
+    case 'reply':
+      return `${wordsFor(replyWords, said('reply')) ?? 'Replied to'} proposal ${said('proposal')}.${quoted(said('text'))}`
+    case 'books':
+      return wordsFor(bookWords, said('books')) ?? 'Kept the books.'
+    case 'account':
+      return said('account') === 'sign'
+        ? `Signed final account ${said('number')} as ${capacityOf(said('capacity'))}: ${said('partyName')}.`
+        : `Drew up final account ${said('number')}.`
     default:
       return `Something happened that this page has no words for: ${kind}.`
   }
@@ -58,6 +78,27 @@ const linkWords: Readonly<Record<string, string>> = {
   invitation: 'Made an invitation for the second household.',
   claimed: 'Claimed the invitation, and got a private link of its own.',
   replaced: 'Replaced its private link. The one before stopped working.',
+}
+
+const replyWords: Readonly<Record<string, string>> = {
+  accepted: 'Accepted',
+  declined: 'Declined',
+  answered: 'Answered, with another one,',
+  withdrawn: 'Withdrew',
+}
+
+/** What a household did in the books beside entering what was given. */
+const bookWords: Readonly<Record<string, string>> = {
+  bought: 'Marked a line as bought, at what it came to.',
+  unbought: 'Took back that a line was bought.',
+  confirmed: 'Confirmed a payment that it received.',
+  thing: 'Wrote down a tool, a leftover or salvage.',
+  conversion: 'Turned hours into money, or money into hours.',
+  valuation: 'Marked how goods in kind were valued.',
+}
+
+function quoted(text: string): string {
+  return text === '' ? '' : ` “${text}”`
 }
 
 function capacityOf(stored: string): string {

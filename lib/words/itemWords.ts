@@ -14,6 +14,8 @@ export function itemTitle(item: Pick<AgreedItem, 'kind' | 'name' | 'key'>): stri
       return 'The line'
     case 'caps':
       return 'The caps'
+    case 'arrangements':
+      return 'Money and hours agreed'
     case 'terms':
       return 'The terms'
     case 'closing':

@@ -24,7 +24,7 @@ function shareTheSaving(aloneA: string, aloneB: string, together: string): strin
 
 /** The program's exact share of a, before any rounding, in whole units of money. */
 function exactShareOfA(aloneA: string, aloneB: string, together: string): Fraction {
-  const principle = { principle: 'saving', aloneA, aloneB } as const
+  const principle = { principle: 'saving', aloneA, aloneB, sourceA: '', sourceB: '' } as const
   const share = exactShare(principle, minorUnits(together, 2), { path: '', digits: 2, uses: undefined })
   if (!share.ok) throw new Error(JSON.stringify(share.faults))
   return new Fraction(share.value.over, share.value.under * 100n)

@@ -34,7 +34,7 @@ export function itemChanges(
 
 function unmarkedChanges(before: NotebookDocument, after: NotebookDocument): ItemChange[] {
   const [was, is] = [unmarked(before), unmarked(after)]
-  return (['heading', 'checks', 'dates', 'buildUps', 'inventory'] as const)
+  return (['heading', 'checks', 'dates', 'buildUps', 'inventory', 'letter'] as const)
     .filter((key) => canonicalText(was[key]) !== canonicalText(is[key]))
     .map((key) => ({ itemKey: key, before: was[key], after: is[key] }))
 }
@@ -47,6 +47,7 @@ function unmarked(document: NotebookDocument) {
     dates: document.dates ?? [],
     buildUps: document.buildUps ?? [],
     inventory: document.inventory ?? [],
+    letter: document.letter ?? {},
   }
 }
 

@@ -25,6 +25,8 @@ export function pageOfItem(notebookId: string, key: string, kind: string): strin
       return `${home}/line`
     case 'caps':
       return `${home}/shares#caps`
+    case 'arrangements':
+      return `${home}/money#arrangements`
     case 'terms':
       return `${home}/terms`
     case 'decision':

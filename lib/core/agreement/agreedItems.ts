@@ -3,9 +3,9 @@ import type { ItemKind } from './notebook.ts'
 
 /** What the households agree on, item by item. */
 export type AgreedItem = {
-  /** Stable name of the item inside its notebook: `line`, `parties`, `caps`, `terms`, `item:s1`, `decision:…`, `closing`. */
+  /** Stable name of the item inside its notebook: `line`, `parties`, `caps`, `arrangements`, `terms`, `item:s1`, `decision:…`, `closing`. */
   readonly key: string
-  readonly kind: 'parties' | 'line' | 'caps' | 'terms' | 'decision' | 'closing' | ItemKind
+  readonly kind: 'parties' | 'line' | 'caps' | 'arrangements' | 'terms' | 'decision' | 'closing' | ItemKind
   /** Where it stands in the file: `sections[0]`; a list or an object of its own otherwise. */
   readonly path: string
   /** Name as typed; empty where it has none. */
@@ -38,6 +38,17 @@ export function agreedItems(document: Document): readonly AgreedItem[] {
     ...priced('gate', 'gates'),
     ...priced('common', 'common'),
     { key: 'caps', kind: 'caps', path: 'caps', name: '', inputs: { currency, caps: document.caps ?? {} } },
+    ...(document.arrangements === undefined || document.arrangements === null
+      ? []
+      : [
+          {
+            key: 'arrangements',
+            kind: 'arrangements' as const,
+            path: 'arrangements',
+            name: '',
+            inputs: { currency, arrangements: document.arrangements },
+          },
+        ]),
     { key: 'terms', kind: 'terms', path: 'terms', name: '', inputs: document.terms ?? [] },
     ...objectsOf(document.decisions).map((decision, index) => ({
       key: decisionKey(decision),

@@ -8,11 +8,14 @@ export function canonicalText(data: unknown): string {
   return text
 }
 
+/** Keys of the notebook file that are no part of what is signed: the books, and the letter that first asked. */
+export const unsignedKeys = ['contributions', 'books', 'letter'] as const
+
 /**
- * What is signed: the canonical form of the notebook file without its contributions. Receipts go on being logged after
- * signing and change nothing in it.
+ * What is signed: the canonical form of the notebook file without its books and its first letter. Receipts go on being
+ * logged after signing and change nothing in it.
  */
 export function agreementText(document: { readonly [key: string]: unknown }): string {
-  const { contributions: _books, ...agreement } = document
+  const { contributions: _given, books: _books, letter: _letter, ...agreement } = document
   return canonicalText(agreement)
 }

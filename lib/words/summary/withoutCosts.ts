@@ -27,6 +27,7 @@ export function notebookWithoutCosts(notebook: Notebook): Notebook {
     dates: notebook.dates,
     buildUps: [],
     inventory: [],
+    books: { bought: [], things: [], conversions: [] },
   }
 }
 
@@ -53,6 +54,8 @@ function sectionWithoutCosts(section: Section): Section {
     notes,
     ...(buildUp ? { buildUp } : {}),
     measured,
+    // What a household needs is between the two.
+    meets: [],
   }
 }
 
