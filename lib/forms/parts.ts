@@ -57,11 +57,16 @@ export function readPart(document: NotebookDocument, part: Part): Record<string,
   )
 }
 
-/** The document with the part as the draft has it; idle blanks of the form are left out. The draft may be faulty. */
+/**
+ * The document with the part as the draft has it; idle blanks of the form are left out. The draft may be faulty.
+ *
+ * @param by whose quantities the cost lines have: what the take-off itself brings up to date was not changed by hand
+ */
 export function writePart(
   document: NotebookDocument,
   part: Part,
   draft: Record<string, unknown>,
+  by: 'hand' | 'take-off' = 'hand',
 ): NotebookDocument {
   const current = readPart(document, part)
   const tidy = tidyDraft(draft, current) as Record<string, unknown>
@@ -77,7 +82,8 @@ export function writePart(
   const place = placeOf(document, part.id)
   if (place === undefined) return document
   // The id is the item's name in the file, in marks and in receipts: a form never changes it.
-  const items = itemsIn(document, place.list).with(place.index, { ...handMarked(current, tidy), id: part.id })
+  const marked = by === 'hand' ? handMarked(current, tidy) : tidy
+  const items = itemsIn(document, place.list).with(place.index, { ...marked, id: part.id })
   return { ...document, [place.list]: items }
 }
 

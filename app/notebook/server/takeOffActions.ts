@@ -40,7 +40,7 @@ export async function offerQuantities(
     offered = lines.length
     const standing = Array.isArray(item.materials) ? item.materials.filter(isObject) : []
     const materials = mergeOffered(standing, lines) as Record<string, unknown>[]
-    return { next: writePart(document, part, { ...item, materials }) }
+    return { next: writePart(document, part, { ...item, materials }, 'take-off') }
   })
   if ('faults' in answer) return { refused: answer.faults.map(({ message }) => message).join(' ') }
   if (!('saved' in answer)) return { refused: 'This item was removed in the meantime.' }
