@@ -45,7 +45,11 @@ const wrong: NotebookDocument = documentWith({
       { limit: '8 ft', from: '40 ft', to: '20 ft' },
       { limit: '' },
     ],
-    site: { frost: { depth: '60 in', saidBy: 'the permit counter' } },
+    site: {
+      wind: { speed: '115', unit: 'mph' },
+      soil: { lateral: '150' },
+      frost: { depth: '60 in', saidBy: 'the permit counter' },
+    },
   },
   sections: [
     section('s1', '0 ft', '24 ft', {
@@ -91,8 +95,12 @@ const wrong: NotebookDocument = documentWith({
       },
     }),
     gateAt('', '4 ft', { id: 'g4', buildUp: { leafHeight: '0 ft' } }),
+    gateAt('50 ft', '2 ft', { id: 'g5' }),
   ],
-  inventory: [{ what: 'pipe', outside: '2 3/8 in', length: '0 ft' }],
+  inventory: [
+    { what: 'pipe', outside: '2 3/8 in', length: '0 ft' },
+    { what: 'pipe', outside: '2 3/8 in' },
+  ],
 })
 
 function notebook() {
@@ -140,6 +148,8 @@ test('every finding is shown at the field that it names, on the page where that 
       'sections-overlap',
       'gate-past-the-end',
       'gates-overlap',
+      'gate-partly-outside',
+      'half-said',
       'measured-out-of-order',
       'hole-narrower',
       'rail-longer-than-stock',

@@ -1,5 +1,6 @@
 import type { Millimetres } from '../amounts/length.ts'
 import type { Household } from '../people/household.ts'
+import type { HalfOfSite } from './siteFigures.ts'
 
 /**
  * What the take-off found to clash, to lack, or to exceed a limit: a path to the field and the facts, worded in
@@ -14,11 +15,14 @@ export type FindingFacts =
   | ({ readonly kind: 'section-past-the-end' | 'gate-past-the-end' } & Stretched & {
         readonly end: Millimetres
       })
+  | ({ readonly kind: 'gate-partly-outside' } & Clash)
   | { readonly kind: 'angle-in-gate'; readonly at: Millimetres; readonly gate: number }
   | { readonly kind: 'angle-too-large'; readonly degrees: string }
   // what is not said, or is zero
   | { readonly kind: 'missing' }
   | { readonly kind: 'zero'; readonly typed: string }
+  /** One half of what only counts together: a wind speed without the exposure. */
+  | { readonly kind: 'half-said'; readonly lacks: HalfOfSite; readonly said: string }
   // posts
   | { readonly kind: 'posts-too-close'; readonly apart: Millimetres; readonly post: Millimetres }
   | { readonly kind: 'brace-does-not-fit'; readonly run: Millimetres; readonly braces: Millimetres }

@@ -1,5 +1,5 @@
 import type { Notebook } from '../agreement/notebook.ts'
-import { lengthOf, type Millimetres } from '../amounts/length.ts'
+import { compareLengths, lengthOf, type Millimetres } from '../amounts/length.ts'
 import type { PlacedLine, Stretch } from '../boundary/placedLine.ts'
 import { larger, nothing } from './exact.ts'
 import type { Found } from './finding.ts'
@@ -53,6 +53,9 @@ export function placementFindings(notebook: Notebook, placed: PlacedLine, found:
           found(`sections[${note.section}].${section.from === '' ? 'from' : 'to'}`, { kind: 'missing' })
         break
       }
+      case 'gate-outside-sections':
+        reachingOut(note.gate, gates.get(note.gate), placed.sections, found)
+        break
       case 'gate-without-place':
         if (notebook.gates[note.gate]?.buildUp) found(`gates[${note.gate}].at`, { kind: 'missing' })
         break
@@ -77,6 +80,28 @@ function overlap(
 ): void {
   if (one === undefined || earlier === undefined) return
   found(path, { kind, from: one.from, to: one.to, other, otherFrom: earlier.from, otherTo: earlier.to })
+}
+
+/** An opening that is in a section only in part: between two sections, or beside one, it is as it should be. */
+function reachingOut(
+  index: number,
+  gate: Stretch | undefined,
+  sections: PlacedLine['sections'],
+  found: Found,
+): void {
+  if (gate === undefined) return
+  const section = sections.find(
+    ({ from, to }) => compareLengths(from, gate.to) < 0 && compareLengths(gate.from, to) < 0,
+  )
+  if (section === undefined) return
+  found(`gates[${index}].at`, {
+    kind: 'gate-partly-outside',
+    from: gate.from,
+    to: gate.to,
+    other: section.index,
+    otherFrom: section.from,
+    otherTo: section.to,
+  })
 }
 
 function past(

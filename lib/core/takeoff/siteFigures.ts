@@ -8,17 +8,10 @@ import { metresPerSecondPerMileAnHour, pascalsPerPoundPerSquareFoot } from './un
 import { exposureCoefficients } from './windPressure.ts'
 
 /** What the look at wind and posts can do nothing without; worded in `lib/words/takeoff/windText.ts`. */
-export type WindLack =
-  | 'wind speed'
-  | 'wind unit'
-  | 'exposure'
-  | 'soil value'
-  | 'soil unit'
-  | 'bays'
-  | 'height'
-  | 'solid share'
-  | 'post width'
-  | 'hole depth'
+export type WindLack = SiteLack | 'bays' | 'height' | 'solid share' | 'post width' | 'hole depth'
+export type SiteLack = 'wind speed' | 'wind unit' | 'exposure' | 'soil value' | 'soil unit'
+/** Of these the other half can have been said already. */
+export type HalfOfSite = Exclude<SiteLack, 'soil value'>
 export type Lack = { readonly path: string; readonly what: WindLack }
 
 /** The place in the units of the equations; a figure that is not said, or is zero, is undefined. */

@@ -3,6 +3,7 @@ import type { Millimetres } from '../amounts/length.ts'
 import { placedLine } from '../boundary/placedLine.ts'
 import { bayFindings } from './bayFindings.ts'
 import { type CutJob, type CutNeed, cutJobs } from './cutJobs.ts'
+import { enteredFindings } from './enteredFindings.ts'
 import { type FenceTops, fenceTops } from './fenceTops.ts'
 import type { Finding, FindingFacts } from './finding.ts'
 import { gateLeaf } from './gateLeaf.ts'
@@ -58,6 +59,7 @@ export function takeOff(notebook: Notebook): TakeOff {
   }
   const placed = placedLine(notebook)
   placementFindings(notebook, placed, found)
+  enteredFindings(notebook, found)
   const ground = groundOf(notebook.line.stations)
   const layout = withMeasuredPosts(notebook, layOutPosts(notebook, placed, found), found)
   const leaves = layout.jambs.flatMap((jambs) =>

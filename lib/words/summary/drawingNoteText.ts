@@ -29,7 +29,7 @@ export function drawingNoteText(notebook: Notebook, note: DrawingNote): string {
     case 'gate-past-the-end':
       return `${gate(note.gate)} reaches past an end of the line.`
     case 'gate-outside-sections':
-      return `${gate(note.gate)} stands in no section.`
+      return `${gate(note.gate)} does not stand wholly in one section.`
     case 'gates-overlap':
       return `${gate(note.gate)} and ${gate(note.other)} overlap.`
     case 'swing-unknown':

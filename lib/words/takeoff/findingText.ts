@@ -1,7 +1,9 @@
 import type { Notebook, Units } from '../../core/agreement/notebook.ts'
 import type { Millimetres } from '../../core/amounts/length.ts'
 import { never } from '../../core/assert.ts'
+import { lateralUnits, windUnits } from '../../core/takeoff/buildUp.ts'
 import type { FindingFacts } from '../../core/takeoff/finding.ts'
+import type { HalfOfSite } from '../../core/takeoff/siteFigures.ts'
 import { householdName } from '../labels.ts'
 import { lengthWords } from '../length.ts'
 import { many } from './figures.ts'
@@ -25,6 +27,8 @@ export function findingText(notebook: Notebook, finding: FindingFacts): string {
       return `It reaches to ${long(finding.to)}, past the last station at ${long(finding.end)}.`
     case 'gate-past-the-end':
       return `The opening reaches from ${long(finding.from)} to ${long(finding.to)}; the line runs from 0 to ${long(finding.end)}.`
+    case 'gate-partly-outside':
+      return `The opening from ${long(finding.from)} to ${long(finding.to)} lies only in part in ${section(finding.other)}, from ${long(finding.otherFrom)} to ${long(finding.otherTo)}. An opening belongs inside one section, or between two.`
     case 'angle-in-gate':
       return `The line turns at ${long(finding.at)}, between the posts of ${gate(finding.gate)}; a turn needs a post to stand on.`
     case 'angle-too-large':
@@ -33,6 +37,8 @@ export function findingText(notebook: Notebook, finding: FindingFacts): string {
       return 'The take-off needs this dimension; it is not said yet.'
     case 'zero':
       return `"${finding.typed}" is zero; the take-off needs more than zero here, or nothing at all.`
+    case 'half-said':
+      return halfSaid(finding.lacks, finding.said)
     case 'posts-too-close':
       return `Only ${long(finding.apart)} are left between two posts that are ${long(finding.post)} wide; no fence is laid out there.`
     case 'brace-does-not-fit':
@@ -90,6 +96,21 @@ export function findingText(notebook: Notebook, finding: FindingFacts): string {
 
 function named(kind: string, index: number, name: string | undefined): string {
   return name?.trim() ? `${kind} ${index + 1} (${name.trim()})` : `${kind} ${index + 1}`
+}
+
+function halfSaid(lacks: HalfOfSite, typed: string): string {
+  switch (lacks) {
+    case 'wind speed':
+      return `Exposure ${typed} is said, but no wind speed; the look at wind needs both.`
+    case 'wind unit':
+      return `A wind speed of ${typed} is said without its unit: ${windUnits.join(', ')}.`
+    case 'exposure':
+      return `A wind of ${typed} is said, but not what stands around the fence; the look at wind needs both.`
+    case 'soil unit':
+      return `What the soil bears is said as ${typed} without its unit: ${lateralUnits.join(', ')}.`
+    default:
+      return never(lacks)
+  }
 }
 
 function said(by: string): string {

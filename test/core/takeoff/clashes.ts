@@ -57,6 +57,14 @@ export const clashes: readonly Clash[] = [
     figures: ['20 ft', '24 ft', '18 ft', '22 ft'],
   },
   {
+    what: 'an opening that lies only in part in its section',
+    sections: [fence('0 ft', '20 ft')],
+    gates: [gateAt('19 ft', '4 ft')],
+    path: 'gates[0].at',
+    kind: 'gate-partly-outside',
+    figures: ['17 ft', '21 ft', '0 in', '20 ft'],
+  },
+  {
     what: 'measured positions out of order',
     sections: [fence('0 ft', '40 ft', { measured: [{ post: '2', at: '17 ft', why: 'rock' }] })],
     path: 'sections[0].measured[0].at',

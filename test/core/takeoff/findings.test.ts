@@ -65,6 +65,14 @@ describe('places that clash', () => {
     expect(findingsOf(takeOffOf(beside, { line, gates: [gateAt('20 ft', '4 ft')] }))).toEqual([])
   })
 
+  test('an opening in a section only in part, beside it or across the end of two', () => {
+    const gates = [gateAt('20 ft', '4 ft')]
+    for (const sections of [[fence('0 ft', '20 ft')], [fence('0 ft', '20 ft'), fence('20 ft', '40 ft')]]) {
+      const { findings } = takeOffOf(sections, { line, gates })
+      expect(findings).toMatchObject([{ path: 'gates[0].at', kind: 'gate-partly-outside', other: 0 }])
+    }
+  })
+
   test('a scrap of fence between a gate and the end of its section', () => {
     const found = takeOffOf([fence('0 ft', '24 ft')], { gates: [gateAt('2 ft 3 in', '4 ft')] })
     expect(findingsOf(found)).toEqual(['sections[0]: posts-too-close'])
