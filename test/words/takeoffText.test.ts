@@ -8,10 +8,11 @@ import {
   volumeWords,
   weightWords,
 } from '../../lib/words/takeoff/figures.ts'
+import { findingPlace } from '../../lib/words/takeoff/findingPlace.ts'
 import { findingText } from '../../lib/words/takeoff/findingText.ts'
 import { memberText } from '../../lib/words/takeoff/quantityText.ts'
 import { stepText } from '../../lib/words/takeoff/stepText.ts'
-import { notebookWith } from '../core/madeNotebook.ts'
+import { halves, notebookWith } from '../core/madeNotebook.ts'
 
 describe('figures in the notebook’s units', () => {
   // 1 lb = 0.45359237 kg, 1 ft³ = 28.316846592 L, 1 lbf = 4.4482216152605 N (NIST SP 811).
@@ -64,6 +65,13 @@ describe('workings that can be redone with a pencil', () => {
     expect(stepText({ step: 'of these', posts: 1 }, 'ft-in')).toBe('1 post of these is of this size.')
     expect(stepText({ step: 'of these', posts: 2 }, 'ft-in')).toBe('2 posts of these are of this size.')
   })
+})
+
+test('a measured post is named by its own number, wherever its row stands', () => {
+  const measured = [{ post: '7', at: '8 ft' }, { post: '' }]
+  const notebook = notebookWith({ sections: [{ id: 's1', name: 'Front', measured, share: halves }] })
+  expect(findingPlace(notebook, 'sections[0].measured[0].at')).toBe('Front, post 7 as measured')
+  expect(findingPlace(notebook, 'sections[0].measured[1].post')).toBe('Front, measured post in row 2')
 })
 
 test('a finding names the numbers that clash and the household by its name', () => {

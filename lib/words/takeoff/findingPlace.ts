@@ -9,11 +9,17 @@ export function findingPlace(notebook: Notebook, path: string): string {
   if (item !== undefined) {
     const kind = list === 'gates' ? 'gate' : 'section'
     const title = itemTitle({ kind, name: item.name, key: `item:${item.id}` })
-    return match?.[3] === undefined ? title : `${title}, measured post ${Number(match[3]) + 1}`
+    return match?.[3] === undefined ? title : `${title}, ${measuredPost(notebook, item.id, Number(match[3]))}`
   }
   const entry = /^(?:line\.)?(limits|stations|inventory)\[([0-9]+)\]/.exec(path)
   if (entry?.[1] === 'inventory') return `Pieces at hand, piece ${Number(entry[2]) + 1}`
   if (entry?.[1] === 'limits') return `The line, limit on height ${Number(entry[2]) + 1}`
   if (entry?.[1] === 'stations') return `The line, station ${Number(entry[2]) + 1}`
-  return 'The line'
+  return path.startsWith('line.site') ? 'The line, wind and soil' : 'The line'
+}
+
+/** A measured post by its own number: which row it stands in says nothing on site. */
+function measuredPost({ sections }: Notebook, id: string, row: number): string {
+  const post = sections.find((section) => section.id === id)?.measured[row]?.post ?? ''
+  return post.trim() === '' ? `measured post in row ${row + 1}` : `post ${post.trim()} as measured`
 }
