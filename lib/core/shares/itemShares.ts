@@ -94,7 +94,7 @@ export type LineSums = {
   readonly promised: ForBoth<Minor>
 }
 
-export function sumLines(item: PricedItem, digits: number): LineSums {
+export function sumLines(item: Pick<PricedItem, 'materials' | 'labour'>, digits: number): LineSums {
   const promised = { a: 0n, b: 0n }
   let materials = 0n
   for (const line of item.materials) {

@@ -8,14 +8,21 @@ import { held, type Result, refused } from '../result.ts'
 import type { ShareContext } from './context.ts'
 import { exactShare } from './exactShare.ts'
 
-/** One pot that was split by one principle: the whole pot, or under `difference` its basic part or its upgrade. */
-export type PotPart = {
-  readonly part: 'whole' | 'basic' | 'upgrade'
+/**
+ * One pot that was split by one principle: the whole pot, or under `difference` the basic fence, each upgrade that one
+ * household wants, and what lies above all of them.
+ */
+export type PotPart = PartName & {
   readonly principle: SimplePrinciple
   readonly pot: bigint
   /** a's exact share before rounding. */
   readonly exactA: Ratio
 } & Split
+
+type PartName =
+  | { readonly part: 'whole' | 'basic' | 'upgrade' }
+  /** `what` as typed, and the `amount` it was put at in minor units: `pot` is less where the whole does not reach it. */
+  | { readonly part: 'named upgrade'; readonly what: string; readonly amount: bigint }
 
 /** A shared pot: amounts that add to the total, and the workings that lead to them. All in minor units. */
 export type PotShare = {
@@ -29,7 +36,8 @@ export type PotShare = {
 }
 
 /**
- * Shares one pot. `difference` is two pots, each rounded by rule 2 of the file format, the second knowing the first.
+ * Shares one pot. `difference` is several pots, one after the other: the basic fence, each upgrade, and the rest above
+ * them; each is rounded by rule 2 of the file format and knows those before it.
  *
  * @param askedSoFar what each household was asked for before this pot, for the odd unit on a tie
  */
@@ -50,13 +58,8 @@ export function sharePot(
     }
     const split = splitExactly(piece.pot, exact.value, asked)
     asked = { a: asked.a + split.a, b: asked.b + split.b }
-    parts.push({
-      part: piece.part,
-      principle: piece.principle,
-      pot: piece.pot,
-      exactA: exact.value,
-      ...split,
-    })
+    const { path: _inTheFile, ...part } = piece
+    parts.push({ ...part, exactA: exact.value, ...split })
   }
   if (faults.length > 0) return refused(...faults)
   const exactA = parts.reduce((sum, part) => addRatios(sum, part.exactA), ratio(0n, 1n))
@@ -70,20 +73,39 @@ export function sharePot(
   })
 }
 
-type Piece = { part: PotPart['part']; principle: SimplePrinciple; pot: bigint; path: string }
+type Piece = PartName & { principle: SimplePrinciple; pot: bigint; path: string }
 
 function pieces(principle: Principle, total: bigint, context: ShareContext): readonly Piece[] {
-  if (principle.principle !== 'difference')
-    return [{ part: 'whole', principle, pot: total, path: context.path }]
-  const basic = minorUnits(principle.basic, context.digits)
-  const basicPot = total < basic ? total : basic
-  return [
-    { part: 'basic', principle: principle.basicShare, pot: basicPot, path: `${context.path}.basicShare` },
-    {
-      part: 'upgrade',
-      principle: principle.upgradeShare,
-      pot: total - basicPot,
-      path: `${context.path}.upgradeShare`,
-    },
-  ]
+  const { digits, path } = context
+  if (principle.principle !== 'difference') return [{ part: 'whole', principle, pot: total, path }]
+  let rest = total
+  const taken = (most: bigint) => {
+    const pot = rest < most ? rest : most
+    rest -= pot
+    return pot
+  }
+  const basic: Piece = {
+    part: 'basic',
+    principle: principle.basicShare,
+    pot: taken(minorUnits(principle.basic, digits)),
+    path: `${path}.basicShare`,
+  }
+  const named = principle.upgrades.map(({ what, amount: typed, household }, index): Piece => {
+    const amount = minorUnits(typed, digits)
+    return {
+      part: 'named upgrade',
+      what,
+      amount,
+      principle: { principle: 'one', household },
+      pot: taken(amount),
+      path: `${path}.upgrades[${index}]`,
+    }
+  })
+  const above: Piece = {
+    part: 'upgrade',
+    principle: principle.upgradeShare,
+    pot: rest,
+    path: `${path}.upgradeShare`,
+  }
+  return [basic, ...named, above]
 }
