@@ -67,49 +67,54 @@ export async function documentIn(tables: Tables, notebookId: string): Promise<st
  *
  * Throws when there is no such notebook, and when `change` names changed items but leaves the document as it was.
  */
-export async function editNotebook<Kept>(edit: {
+export async function editNotebook<Kept>(edit: NotebookEdit<Kept>): Promise<Kept> {
+  return database().write((tables) => editIn(tables, edit))
+}
+
+type NotebookEdit<Kept> = {
   readonly id: string
   readonly household: Household
   readonly at: Date
   readonly change: (document: string) => Edit<Kept>
-}): Promise<Kept> {
-  return database().write(async (tables) => {
-    const before = await documentIn(tables, edit.id)
-    const outcome = edit.change(before)
-    if ('refused' in outcome) {
-      return outcome.refused
-    }
-    if (outcome.document === before) {
-      if (outcome.changed.length > 0) {
-        throw new Error('An edit that leaves the document as it was cannot have changed an item.')
-      }
-      return outcome.kept
-    }
+}
 
-    const saved = await tables.notebook.update({
-      where: { id: edit.id },
-      data: { document: outcome.document, edit: { increment: 1 }, updatedAt: edit.at },
-      select: { edit: true },
-    })
-    for (const item of outcome.changed) {
-      await tables.mark.deleteMany({
-        where: { notebookId: edit.id, itemKey: { in: [item.itemKey, item.previousKey ?? item.itemKey] } },
-      })
-      await tables.change.create({
-        data: {
-          notebookId: edit.id,
-          edit: saved.edit,
-          at: edit.at,
-          household: edit.household,
-          itemKey: item.itemKey,
-          previousKey: item.previousKey ?? null,
-          before: textOf(item.before),
-          after: textOf(item.after),
-        },
-      })
+/** The same inside a write transaction that holds more than the edit. A refusal writes nothing here; the rest is the caller's. */
+export async function editIn<Kept>(tables: Tables, edit: NotebookEdit<Kept>): Promise<Kept> {
+  const before = await documentIn(tables, edit.id)
+  const outcome = edit.change(before)
+  if ('refused' in outcome) {
+    return outcome.refused
+  }
+  if (outcome.document === before) {
+    if (outcome.changed.length > 0) {
+      throw new Error('An edit that leaves the document as it was cannot have changed an item.')
     }
     return outcome.kept
+  }
+
+  const saved = await tables.notebook.update({
+    where: { id: edit.id },
+    data: { document: outcome.document, edit: { increment: 1 }, updatedAt: edit.at },
+    select: { edit: true },
   })
+  for (const item of outcome.changed) {
+    await tables.mark.deleteMany({
+      where: { notebookId: edit.id, itemKey: { in: [item.itemKey, item.previousKey ?? item.itemKey] } },
+    })
+    await tables.change.create({
+      data: {
+        notebookId: edit.id,
+        edit: saved.edit,
+        at: edit.at,
+        household: edit.household,
+        itemKey: item.itemKey,
+        previousKey: item.previousKey ?? null,
+        before: textOf(item.before),
+        after: textOf(item.after),
+      },
+    })
+  }
+  return outcome.kept
 }
 
 function textOf(value: unknown): string | null {
