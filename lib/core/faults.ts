@@ -51,6 +51,9 @@ export type FaultFacts =
       readonly pot: string
     }
   | { readonly kind: 'pot-below-zero'; readonly below: string }
+  // a common cost that is to be laid on sections and gates: `on` are the paths of those that can't be shared yet
+  | { readonly kind: 'spread-waits'; readonly on: readonly string[] }
+  | { readonly kind: 'spread-nowhere' }
   | { readonly kind: 'gift-hired' }
   | {
       readonly kind: 'caps-short'
@@ -59,6 +62,16 @@ export type FaultFacts =
       readonly total: string
       readonly short: string
     }
+  // arrangements
+  | {
+      readonly kind: 'instalments-sum'
+      readonly total: string
+      readonly sum: string
+      readonly difference: string
+      /** The parts come to more than the total, or to less. */
+      readonly way: 'more' | 'less'
+    }
+  | { readonly kind: 'instalments-order'; readonly on: string; readonly before: string }
 
 /** What kind of value a field holds, for the sentence. */
 export type ValueKind =

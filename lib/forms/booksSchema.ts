@@ -1,6 +1,18 @@
 import { z } from 'zod'
 import { contributionKinds, thingKinds } from '../core/agreement/notebook.ts'
-import { choice, date, money, neededChoice, neededText, number, percent, text, yesOrNo } from './leaf.ts'
+import { instalmentFaults } from '../core/ledger/instalments.ts'
+import {
+  choice,
+  date,
+  faultIssue,
+  money,
+  neededChoice,
+  neededText,
+  number,
+  percent,
+  text,
+  yesOrNo,
+} from './leaf.ts'
 
 /** What the notebook file may hold of books and of arrangements about money and hours. */
 export function booksSchemas(object: typeof z.looseObject, currency: string, digits: number) {
@@ -92,7 +104,12 @@ export function booksSchemas(object: typeof z.looseObject, currency: string, dig
         from: house,
         total: amount,
         parts: list(object({ on: date(false), amount })),
-      }).optional(),
+      })
+        .superRefine((instalments, context) => {
+          for (const { path, ...facts } of instalmentFaults(instalments, digits))
+            context.addIssue(faultIssue(facts, path))
+        })
+        .optional(),
       notes: text,
     }),
     letter: object({

@@ -65,10 +65,18 @@ export function faultText(fault: FaultFacts): string {
       return `Sharing the saving would ask household ${fault.household} for ${fault.share} of a pot of ${fault.pot}, and nobody can be asked for less than nothing or more than the pot; correct the figures for building alone, or choose another principle.`
     case 'pot-below-zero':
       return `Credits take the pot ${fault.below} below zero; a pot may not be less than nothing. Lower the credits or add the costs they belong to.`
+    case 'spread-waits':
+      return `This cost is laid on the sections and gates, and ${fault.on.length === 1 ? 'one of them' : `${fault.on.length} of them`} can't be shared yet; mend that first, or share this cost by itself.`
+    case 'spread-nowhere':
+      return 'This cost is to be laid on the sections and gates, but there is none yet; add one, or share this cost by itself.'
     case 'gift-hired':
       return "Hired labour can't be a gift; let it count, or name the household that gives it."
     case 'caps-short':
       return `The caps ${fault.a} and ${fault.b} together fall ${fault.short} short of the total of ${fault.total}; raise one of them or take it away.`
+    case 'instalments-sum':
+      return `The instalments add to ${fault.sum}, ${fault.difference} ${fault.way} than the total of ${fault.total}; they have to add to exactly the total.`
+    case 'instalments-order':
+      return `${fault.on} lies before ${fault.before}, the day of the instalment above it; put the instalments in the order of their days.`
     default:
       return never(fault)
   }

@@ -36,6 +36,14 @@ const oneOfEach: { readonly [Kind in FaultFacts['kind']]: Extract<FaultFacts, { 
   'pot-below-zero': { kind: 'pot-below-zero', below: '0.01' },
   'gift-hired': { kind: 'gift-hired' },
   'caps-short': { kind: 'caps-short', a: '1.00', b: '2.00', total: '3.01', short: '0.01' },
+  'instalments-sum': {
+    kind: 'instalments-sum',
+    total: '30.00',
+    sum: '29.50',
+    difference: '0.50',
+    way: 'less',
+  },
+  'instalments-order': { kind: 'instalments-order', on: '2027-04-01', before: '2027-05-01' },
 }
 
 describe('every kind of fault', () => {

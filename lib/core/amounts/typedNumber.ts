@@ -18,3 +18,11 @@ export function scaledInteger(text: string, fractionDigits: number): bigint {
   if (integer === '' || fraction.length > fractionDigits) throw new Error(`not a checked number: ${text}`)
   return BigInt(integer + fraction.padEnd(fractionDigits, '0'))
 }
+
+/** The way back, without idle zeros: (1500000n, 6) is "1.5". `count` is zero or more. */
+export function plainNumber(count: bigint, fractionDigits: number): string {
+  const figures = count.toString().padStart(fractionDigits + 1, '0')
+  const point = figures.length - fractionDigits
+  const fraction = figures.slice(point).replace(/0+$/, '')
+  return fraction === '' ? figures.slice(0, point) : `${figures.slice(0, point)}.${fraction}`
+}
