@@ -2,13 +2,14 @@ import type { CostLine, LabourLine } from '../core/agreement/notebook.ts'
 import { hoursText } from '../core/amounts/hours.ts'
 import type { ForBoth } from '../core/people/household.ts'
 import type { AskedSoFar, ItemShares } from '../core/shares/itemShares.ts'
-import type { PotShare } from '../core/shares/potShare.ts'
+import type { PotPart, PotShare } from '../core/shares/potShare.ts'
 import type { Statement } from '../core/shares/statement.ts'
 import { fractionWords } from './exactWords.ts'
 import { labourSteps, materialSteps } from './lineSteps.ts'
 import { moneyWords } from './money.ts'
 import { partSteps } from './partSteps.ts'
-import { capSentence, type ShareNames } from './shareText.ts'
+import { capSentence, type ShareNames, upgradeName } from './shareText.ts'
+import { capitalised } from './summary/names.ts'
 
 /** Steps that belong together, under a heading of their own. */
 export type StepGroup = { readonly heading: string; readonly steps: readonly string[] }
@@ -74,15 +75,45 @@ function bothPots(shares: ItemShares, names: ShareNames): string {
 
 function potSteps(pot: PotShare, names: ShareNames, asked: ForBoth<bigint>): string[] {
   const money = (minor: bigint) => moneyWords(minor, names.currency)
-  const [first, second] = pot.parts
+  const [first, ...above] = pot.parts
   if (first === undefined) return []
-  if (second === undefined) return partSteps(first, names, asked)
+  if (above.length === 0) return partSteps(first, names, asked)
+  let before = added(asked, first)
+  let left = pot.total - first.pot
+  const stepsAbove = above.flatMap((part) => {
+    const steps = partSteps(part, names, before)
+    before = added(before, part)
+    if (part.part !== 'named upgrade') return steps.map((step) => `${restName(above)}. ${step}`)
+    const taken = upgradeStep(part, left, names)
+    left -= part.pot
+    return part.pot === 0n
+      ? [taken]
+      : [taken, ...steps.map((step) => `${capitalised(upgradeName(part))}. ${step}`)]
+  })
   return [
-    `Pay the difference: of ${money(pot.total)}, the basic fence takes ${money(first.pot)}. Above it lies ${money(second.pot)}.`,
+    `Pay the difference: of ${money(pot.total)}, the basic fence takes ${money(first.pot)}. Above it lies ${money(pot.total - first.pot)}.`,
     ...partSteps(first, names, asked).map((step) => `The basic fence. ${step}`),
-    ...partSteps(second, names, added(asked, first)).map((step) => `Above it. ${step}`),
-    ...sumSteps([first, second], pot, names),
+    ...stepsAbove,
+    ...sumSteps(pot.parts, pot, names),
   ]
+}
+
+/** How much an upgrade takes of what is left, and what is left after it. */
+function upgradeStep(
+  part: Extract<PotPart, { part: 'named upgrade' }>,
+  left: bigint,
+  names: ShareNames,
+): string {
+  const money = (minor: bigint) => moneyWords(minor, names.currency)
+  const start = `${capitalised(upgradeName(part))} is put at ${money(part.amount)}`
+  if (left === 0n) return `${start}. Nothing is left to ask for.`
+  return part.pot < part.amount
+    ? `${start}, but only ${money(left)} is left: it takes that. Nothing is left.`
+    : `${start}: ${money(left)} − ${money(part.pot)} = ${money(left - part.pot)} is left.`
+}
+
+function restName(above: PotShare['parts']): string {
+  return above.length > 1 ? 'What is left' : 'Above it'
 }
 
 function sumSteps(parts: readonly ForBoth<bigint>[], sum: ForBoth<bigint>, names: ShareNames): string[] {

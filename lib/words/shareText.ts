@@ -34,18 +34,45 @@ export function shareNames(notebook: Notebook, uses?: ShareNames['uses']): Share
 export function potSentence(pot: PotShare, names: ShareNames): string {
   if (pot.total === 0n) return 'Nothing to share yet.'
   const money = (minor: bigint) => moneyWords(minor, names.currency)
-  const [first, second] = pot.parts
+  const [first, ...above] = pot.parts
   const result = `${names.a} is asked for ${money(pot.a)}, ${names.b} for ${money(pot.b)}`
-  if (pot.principle.principle !== 'difference' || !first || !second) {
+  if (pot.principle.principle !== 'difference' || !first) {
     return first
       ? `${sentenceStart(first, names, money(pot.total))}: ${result}.${oddWords([first], names)}`
       : `${result}.`
   }
-  const above =
-    second.pot === 0n
-      ? 'nothing is spent above it'
-      : `the ${money(second.pot)} above it ${partClause(second, names)}`
-  return `Pay the difference: the basic fence of ${money(first.pot)} ${partClause(first, names)}; ${above}. So ${result}.${oddWords(pot.parts, names)}`
+  const clauses = aboveClauses(pot.total - first.pot, above, names)
+  return `Pay the difference: the basic fence of ${money(first.pot)} ${partClause(first, names)}; ${clauses}. So ${result}.${oddWords(pot.parts, names)}`
+}
+
+/** What lies above the basic fence: each upgrade with its household and its amount, then the rest. */
+function aboveClauses(above: bigint, parts: readonly PotPart[], names: ShareNames): string {
+  const money = (minor: bigint) => moneyWords(minor, names.currency)
+  if (above === 0n) return 'nothing is spent above it'
+  const named = parts.flatMap((part) => (part.part === 'named upgrade' ? [upgradeClause(part, names)] : []))
+  const rest = parts.find(({ part }) => part === 'upgrade')
+  if (named.length === 0 || rest === undefined)
+    return `the ${money(above)} above it ${rest ? partClause(rest, names) : ''}`
+  return [
+    ...named,
+    rest.pot === 0n ? 'nothing is left above that' : `the ${money(rest.pot)} left ${partClause(rest, names)}`,
+  ].join('; ')
+}
+
+/** What an upgrade is called, in quotation marks as it was typed. */
+export function upgradeName(part: Extract<PotPart, { part: 'named upgrade' }>): string {
+  const what = part.what.trim()
+  return what === '' ? 'an upgrade without a name' : `“${what}”`
+}
+
+/** "“one foot more height” for $120.00 is asked of no. 14", and how much of it there is to ask for. */
+function upgradeClause(part: Extract<PotPart, { part: 'named upgrade' }>, names: ShareNames): string {
+  const money = (minor: bigint) => moneyWords(minor, names.currency)
+  const name = upgradeName(part)
+  if (part.pot === part.amount) return `${name} for ${money(part.pot)} ${partClause(part, names)}`
+  return part.pot === 0n
+    ? `for ${name} nothing is left to ask for`
+    : `of ${name} at ${money(part.amount)} only ${money(part.pot)} is spent, which ${partClause(part, names)}`
 }
 
 function sentenceStart(part: PotPart, names: ShareNames, pot: string): string {

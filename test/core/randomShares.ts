@@ -54,16 +54,39 @@ export function simplePrinciple(pot: bigint, digits: number, uses: Json | undefi
 export function principle(pot: bigint, digits: number, uses: Json | undefined): fc.Arbitrary<Json> {
   const difference = fc.bigInt({ min: 0n, max: pot + pot / 2n + 1n }).chain((basic) => {
     const basicPot = basic < pot ? basic : pot
-    return fc.record({
-      principle: fc.constant('difference'),
-      basic: fc.constant(moneyText(basic, digits)),
-      basicShare: simplePrinciple(basicPot, digits, uses),
-      upgradeShare: simplePrinciple(pot - basicPot, digits, uses),
+    return upgradesOf(pot - basicPot).chain((upgrades) => {
+      const named = upgrades.reduce((sum, { amount }) => sum + amount, 0n)
+      const above = pot - basicPot
+      return fc.record({
+        principle: fc.constant('difference'),
+        basic: fc.constant(moneyText(basic, digits)),
+        basicShare: simplePrinciple(basicPot, digits, uses),
+        upgradeShare: simplePrinciple(named < above ? above - named : 0n, digits, uses),
+        ...(upgrades.length === 0
+          ? {}
+          : {
+              upgrades: fc.constant(
+                upgrades.map((one) => ({ ...one, amount: moneyText(one.amount, digits) })),
+              ),
+            }),
+      })
     })
   })
   return fc.oneof(
     { weight: 3, arbitrary: simplePrinciple(pot, digits, uses) },
     { weight: 1, arbitrary: difference },
+  )
+}
+
+/** Upgrades that households want for themselves: none, or some that may come to less or to more than there is. */
+function upgradesOf(above: bigint): fc.Arbitrary<{ what: string; amount: bigint; household: string }[]> {
+  return fc.array(
+    fc.record({
+      what: fc.constantFrom('', 'one foot more height', 'strips'),
+      amount: fc.bigInt({ min: 0n, max: above / 2n + 1n }),
+      household: house,
+    }),
+    { maxLength: 3 },
   )
 }
 

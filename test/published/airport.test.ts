@@ -31,16 +31,14 @@ describe('the airport game of Littlechild & Owen, Management Science 20 (1973)',
 })
 
 /** What the program asks for where a wants no more than the basic fence and b pays what is above it. */
-function payTheDifference(basic: string, dearer: string): [bigint, bigint] {
+function payTheDifference(
+  basic: string,
+  dearer: string,
+  above: object = { upgradeShare: { principle: 'one', household: 'b' } },
+): [bigint, bigint] {
+  const principle = 'difference'
   const { asked } = statementWith({
-    sections: [
-      sectionOf(dearer, {
-        principle: 'difference',
-        basic,
-        basicShare: { principle: 'equal' },
-        upgradeShare: { principle: 'one', household: 'b' },
-      }),
-    ],
+    sections: [sectionOf(dearer, { principle, basic, basicShare: { principle: 'equal' }, ...above })],
   })
   return [asked.a, asked.b]
 }
@@ -62,6 +60,27 @@ describe('“pay the difference” is the airport game of two, a derivation', ()
         const charges = shapleyValue(airportGame(whole([basic * 2, basic * 2 + more])))
         expect([`${a / 100n}`, `${b / 100n}`]).toEqual(charges.map(String))
       }),
+    )
+  })
+
+  test('a named upgrade of one household is the second stage of the runway, whoever of the two wants it', () => {
+    fc.assert(
+      fc.property(
+        fc.nat(100_000),
+        fc.nat(100_000),
+        fc.constantFrom('a' as const, 'b' as const),
+        (half, more, household) => {
+          const [basic, dearer] = [half * 2, half * 2 + more]
+          const upgrades = [{ what: 'one foot more', amount: `${more}`, household }]
+          const asked = payTheDifference(`${basic}`, `${dearer}`, {
+            upgradeShare: { principle: 'equal' },
+            upgrades,
+          })
+          const needs = household === 'a' ? [dearer, basic] : [basic, dearer]
+          const charges = shapleyValue(airportGame(whole(needs)))
+          expect(asked.map((minor) => `${minor / 100n}`)).toEqual(charges.map(String))
+        },
+      ),
     )
   })
 })

@@ -69,3 +69,53 @@ describe('pay the difference', () => {
     ])
   })
 })
+
+/** A share that pays the difference above halves of 900, with these upgrades and the rest asked of both. */
+const withUpgrades = (...upgrades: readonly (readonly [string, string, 'a' | 'b'])[]) => ({
+  ...payDifference('900', equal, equal),
+  upgrades: upgrades.map(([what, amount, household]) => ({ what, amount, household })),
+})
+
+describe('several upgrades on one section', () => {
+  test('each is asked of its own household, in order, and what is left goes by the share above', () => {
+    const pot = potOf('1312.35', withUpgrades(['one foot more', '200', 'a'], ['strips', '150', 'b']))
+    expect(pot.parts.map(({ part, pot: size, a, b }) => ({ part, size, a, b }))).toEqual([
+      { part: 'basic', size: 90000n, a: 45000n, b: 45000n },
+      { part: 'named upgrade', size: 20000n, a: 20000n, b: 0n },
+      { part: 'named upgrade', size: 15000n, a: 0n, b: 15000n },
+      // 412.35 − 350.00 = 62.35; the odd cent to b, who was asked for 600.00 against 650.00.
+      { part: 'upgrade', size: 6235n, a: 3117n, b: 3118n },
+    ])
+    expect([pot.a, pot.b]).toEqual([68117n, 63118n])
+  })
+
+  test('a later one takes no more than earlier ones left, and the last may find nothing', () => {
+    const pot = potOf(
+      '1100',
+      withUpgrades(['height', '150', 'a'], ['strips', '150', 'b'], ['caps', '10', 'a']),
+    )
+    expect(pot.parts.map(({ pot: size }) => size)).toEqual([90000n, 15000n, 5000n, 0n, 0n])
+    expect(pot.parts[2]).toMatchObject({ what: 'strips', amount: 15000n })
+    expect([pot.a, pot.b]).toEqual([60000n, 50000n])
+  })
+
+  test('their order decides who is asked where the fence comes cheaper than planned', () => {
+    const height = ['height', '150', 'a'] as const
+    const strips = ['strips', '150', 'b'] as const
+    const asked = (...upgrades: readonly (readonly [string, string, 'a' | 'b'])[]) => {
+      const pot = potOf('1100', withUpgrades(...upgrades))
+      return [pot.a, pot.b]
+    }
+    expect(asked(height, strips)).toEqual([60000n, 50000n])
+    expect(asked(strips, height)).toEqual([50000n, 60000n])
+  })
+
+  test('one without a household or an amount is named', () => {
+    const upgrades = [{ what: 'height', amount: '', household: '' }]
+    const materials = { ...payDifference('900', equal, equal), upgrades }
+    expect(faultsWith({ sections: [sectionOf('3', materials)] }).map(({ path }) => path)).toEqual([
+      'sections[0].share.materials.upgrades[0].amount',
+      'sections[0].share.materials.upgrades[0].household',
+    ])
+  })
+})
