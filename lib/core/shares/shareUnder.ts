@@ -1,5 +1,12 @@
-import type { Principle, PrincipleName, Share, SimplePrinciple } from '../agreement/notebook.ts'
+import type {
+  PassageCounts,
+  Principle,
+  PrincipleName,
+  Share,
+  SimplePrinciple,
+} from '../agreement/notebook.ts'
 import { never } from '../assert.ts'
+import type { ForBoth } from '../people/household.ts'
 
 /** The ways to share that are held side by side: every principle once, and "one household" for each of the two. */
 export const wayNames = [
@@ -31,7 +38,12 @@ export type ShareUnder =
   | { readonly missing: NoShare }
 
 /** What a way looks at: the share as it stands and, on a gate, the passages a week. */
-type SharedItem = { readonly share: Share; readonly uses?: { readonly a: string; readonly b: string } }
+type SharedItem = {
+  readonly share: Share
+  readonly uses?: ForBoth<string>
+  /** There while the passages are counted apart: by use is then by halves. */
+  readonly passages?: PassageCounts
+}
 
 /**
  * An item's share if it followed this way, from figures that stand in the item already and no others. Parts, lengths and
@@ -42,7 +54,8 @@ export function shareUnder(item: SharedItem, way: Way): ShareUnder {
   const { share } = item
   const given = 'together' in share ? [share.together] : [share.materials, share.labour]
   if (way === 'use' && item.uses === undefined) return { missing: 'no gate' }
-  if (way === 'use' && !counted(item.uses?.a) && !counted(item.uses?.b)) return { missing: 'no passages' }
+  const anyPassages = item.passages !== undefined || counted(item.uses?.a) || counted(item.uses?.b)
+  if (way === 'use' && !anyPassages) return { missing: 'no passages' }
   if ('together' in share) {
     const together = principleFor(way, [share.together], given)
     return together === undefined ? { missing: 'no figures' } : { share: { together }, stays: undefined }

@@ -5,6 +5,7 @@ import type { Fault } from '../faults.ts'
 import type { ForBoth } from '../people/household.ts'
 import { held, type Result, refused } from '../result.ts'
 import type { ExactShareOfA, ShareContext } from './context.ts'
+import { equalShare } from './equal.ts'
 
 /**
  * By length, by use, by benefit: a is asked for its weight over the sum of both weights. Weights that add to zero
@@ -18,8 +19,9 @@ export function shareByLength(
   return byWeight(pot, { a: lengthOf(fronts.a), b: lengthOf(fronts.b) }, 'length', context)
 }
 
-/** By use: passages a week through the gate. */
+/** By use: passages a week through the gate; one half of each while they are counted apart and not settled. */
 export function shareByUse(pot: bigint, context: ShareContext): Result<ExactShareOfA> {
+  if (context.uses?.apart) return held(equalShare(pot))
   return byWeight(pot, typedWeights(context.uses ?? { a: '', b: '' }), 'use', context)
 }
 
