@@ -87,11 +87,17 @@ export function writePart(
   return { ...document, [place.list]: items }
 }
 
-/** Cost lines of the take-off whose quantity was changed by hand no longer follow it, and say so. */
+/**
+ * Cost lines of the take-off whose quantity was changed by hand no longer follow it, and say so; those of a section's
+ * basic fence too.
+ */
 function handMarked(current: unknown, draft: Record<string, unknown>): Record<string, unknown> {
   const before = isObject(current) ? linesOf(current) : []
   const after = linesOf(draft)
-  return after.length === 0 ? draft : { ...draft, materials: markChanged(before, after) }
+  const marked = after.length === 0 ? draft : { ...draft, materials: markChanged(before, after) }
+  if (!isObject(marked.basicFence)) return marked
+  const basicFence = handMarked(isObject(current) ? current.basicFence : undefined, marked.basicFence)
+  return { ...marked, basicFence }
 }
 
 function linesOf(item: Record<string, unknown>): Record<string, unknown>[] {

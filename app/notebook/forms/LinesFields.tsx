@@ -14,11 +14,11 @@ function textOf(row: unknown, key: string): string {
   return typeof value === 'string' ? value : ''
 }
 
-/** The cost lines of an item. */
-export function MaterialsFields({ names }: { names: FormNames }) {
+/** The cost lines of an item, or of its basic fence. */
+export function MaterialsFields({ names, path = 'materials' }: { names: FormNames; path?: string }) {
   return (
     <RowsField
-      path="materials"
+      path={path}
       label="Cost lines"
       hint="Each line is quantity × unit price, plus tax. A line without a price is not priced yet and counts as nothing."
       rowLabel={(row) => textOf(row, 'what')}
@@ -55,11 +55,11 @@ export function MaterialsFields({ names }: { names: FormNames }) {
   )
 }
 
-/** The labour lines of an item. */
-export function LabourFields({ names }: { names: FormNames }) {
+/** The labour lines of an item, or of its basic fence. */
+export function LabourFields({ names, path = 'labour' }: { names: FormNames; path?: string }) {
   return (
     <RowsField
-      path="labour"
+      path={path}
       label="Labour lines"
       hint="Each line is hours × rate. A line without a rate counts its hours but no money. A line that does not count in the split is a gift: shown and thanked for, but in no sum; hired labour always counts."
       rowLabel={(row) => textOf(row, 'task')}

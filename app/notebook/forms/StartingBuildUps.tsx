@@ -9,16 +9,16 @@ export type BuildUpOffer = { readonly label: string; readonly buildUp: object }
 export type BuildUpOffers = { readonly ready: readonly BuildUpOffer[]; readonly own: readonly BuildUpOffer[] }
 
 /** Puts a build-up into the draft; nothing is saved by it, and what stood there can be put back. */
-export function StartingBuildUps({ offers }: { offers: BuildUpOffers }) {
+export function StartingBuildUps({ path = 'buildUp', offers }: { path?: string; offers: BuildUpOffers }) {
   const { draft, change, ready } = useDraft()
   const [before, setBefore] = useState<{ buildUp: unknown } | null>(null)
 
   function beginFrom(buildUp: object) {
-    setBefore({ buildUp: getAt(draft, 'buildUp') })
-    change((old) => setAt(old, 'buildUp', structuredClone(buildUp)))
+    setBefore({ buildUp: getAt(draft, path) })
+    change((old) => setAt(old, path, structuredClone(buildUp)))
   }
   function putBack(buildUp: unknown) {
-    change((old) => (buildUp === undefined ? removeAt(old, 'buildUp') : setAt(old, 'buildUp', buildUp)))
+    change((old) => (buildUp === undefined ? removeAt(old, path) : setAt(old, path, buildUp)))
     setBefore(null)
   }
   return (

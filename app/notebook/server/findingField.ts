@@ -49,7 +49,7 @@ function placeOf(home: string, notebook: Notebook, path: string): { page: string
 }
 
 /** The path of one field, also where a finding names a whole thing: the field in it that a person would change first. */
-function leafOf({ path, kind }: Named): string {
+export function leafOf({ path, kind }: Named): string {
   switch (kind) {
     case 'sections-overlap':
       return `${path}.from`

@@ -89,10 +89,7 @@ export function heldPotsOf(
     isDifference(principle) ? [{ pot, typed: minorUnits(principle.basic, digits), sum }] : []
   return 'together' in share
     ? held('together', share.together, sums.both)
-    : [
-        ...held('materials', share.materials, sums.materials),
-        ...held('labour', share.labour, sums.labour),
-      ]
+    : [...held('materials', share.materials, sums.materials), ...held('labour', share.labour, sums.labour)]
 }
 
 function difference(principle: Principle, basic: string, above: AboveChoice): Difference | undefined {

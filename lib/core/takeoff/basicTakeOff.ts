@@ -45,7 +45,9 @@ export function basicTakeOff(notebook: Notebook, index: number): BasicTakeOff {
       const { path } = finding
       if (path.startsWith(`${item}.buildUp`))
         return [{ ...finding, path: `${item}.basicFence${path.slice(item.length)}` }]
-      return path === `${item}.height.agreed` ? [{ ...finding, path: `${item}.basicFence.height` }] : []
+      const ofHeight =
+        path === `${item}.height.agreed` || (path === item && finding.kind === 'post-too-short')
+      return ofHeight ? [{ ...finding, path: `${item}.basicFence.height` }] : []
     }),
   }
 }
