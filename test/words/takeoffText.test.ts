@@ -2,9 +2,12 @@ import { describe, expect, test } from 'vitest'
 import { lengthOf } from '../../lib/core/amounts/length.ts'
 import { noMember } from '../../lib/core/takeoff/postSize.ts'
 import {
+  askedDepthWords,
   forceWords,
   momentWords,
   percentWords,
+  roughAreaWords,
+  roughWeightWords,
   volumeWords,
   weightWords,
 } from '../../lib/words/takeoff/figures.ts'
@@ -24,6 +27,35 @@ describe('figures in the notebook’s units', () => {
     expect(momentWords(4.4482216152605 * 0.3048 * 50, 'ft-in')).toBe('50 lb ft')
     expect(forceWords(444.82216152605, 'ft-in')).toBe('100 lb')
     expect(percentWords(0.4567)).toBe('45.7 %')
+  })
+})
+
+describe('no finer than it deserves', () => {
+  const pounds = (figure: number) => roughWeightWords(figure * 0.45359237, 'ft-in')
+  test('a weight has three digits that count, and no whole pound is lost', () => {
+    expect([3648.386, 175.545, 94.395, 7.602, 0.8125].map(pounds)).toEqual([
+      '3648 lb',
+      '176 lb',
+      '94.4 lb',
+      '7.6 lb',
+      '0.813 lb',
+    ])
+    expect(roughWeightWords(1654.88, 'metric')).toBe('1655 kg')
+  })
+
+  test('so has an area', () => {
+    expect(roughAreaWords({ over: 15_733n * 92_903_04n, under: 100_000n }, 'ft-in')).toBe('15.7 sq ft')
+    expect(roughAreaWords({ over: 1_461_600n, under: 1n }, 'metric')).toBe('1.46 sq m')
+  })
+
+  test('a depth that wind asks for is told up to the next inch, unless the hole lies just there', () => {
+    const asked = (needed: string, depth: string) =>
+      askedDepthWords(lengthOf(needed), lengthOf(depth), 'ft-in')
+    expect(asked('6 ft 7 13/16 in', '27 in')).toBe('6 ft 8 in')
+    expect(asked('2 ft 8 11/16 in', '2 ft 8 1/2 in')).toBe('2 ft 9 in')
+    expect(asked('2 ft 8 11/16 in', '2 ft 8 3/4 in')).toBe('2 ft 8 11/16 in')
+    expect(asked('32 in', '36 in')).toBe('2 ft 8 in')
+    expect(askedDepthWords(lengthOf('0.8305 m'), lengthOf('1 m'), 'metric')).toBe('0.84 m')
   })
 })
 
@@ -59,6 +91,20 @@ describe('workings that can be redone with a pencil', () => {
   test('100 ft at no more than 8 ft', () => {
     expect(stepText(step, 'ft-in')).toBe('100 ft at no more than 8 ft make 13 equal bays of 7 ft 8 5/16 in.')
     expect(stepText(step, 'metric')).toBe('30.48 m at no more than 2.438 m make 13 equal bays of 2.345 m.')
+  })
+
+  test('gravel is reckoned by its beds, without the concrete over them', () => {
+    const bed = {
+      step: 'gravel beds' as const,
+      holes: 4,
+      hole: lengthOf('9 1/2 in'),
+      gravel: lengthOf('4 in'),
+      overbreak: '10',
+      litres: 28.316846592 * 0.722,
+    }
+    expect(stepText(bed, 'ft-in')).toBe(
+      '4 holes of 9 1/2 in, each with 4 in of gravel, dug 10 percent larger than drawn: 0.722 cu ft of gravel.',
+    )
   })
 
   test('one is one, and several are several', () => {

@@ -1,6 +1,7 @@
 import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
 import type { Quantity } from '../../../lib/core/takeoff/quantity.ts'
-import { weightWords } from '../../../lib/words/takeoff/figures.ts'
+import { quantityWords } from '../../../lib/words/quantityWords.ts'
+import { roughWeightWords } from '../../../lib/words/takeoff/figures.ts'
 import { quantityText } from '../../../lib/words/takeoff/quantityText.ts'
 import { stepText } from '../../../lib/words/takeoff/stepText.ts'
 import { FigureTable } from '../../ui/FigureTable.tsx'
@@ -28,14 +29,14 @@ export function QuantityTable({
         ]}
         rows={quantities.map((one) => [
           one.reclaimed ? `${quantityText(one.name)} (reclaimed)` : quantityText(one.name),
-          `${one.quantity} ${one.unit}`,
-          one.kilograms === undefined ? 'not known' : weightWords(one.kilograms, units),
+          quantityWords(one.quantity, one.unit),
+          one.kilograms === undefined ? 'not known' : roughWeightWords(one.kilograms, units),
         ])}
       />
       <Workings
         steps={quantities.flatMap((one) => {
           const steps = one.workings.map((step) => stepText(step, units)).join(' ')
-          return [`${quantityText(one.name)}: ${steps} ${one.quantity} ${one.unit}.`]
+          return [`${quantityText(one.name)}: ${steps} ${quantityWords(one.quantity, one.unit)}.`]
         })}
       />
     </>

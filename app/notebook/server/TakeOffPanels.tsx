@@ -1,9 +1,11 @@
 import { Fragment } from 'react'
 import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
+import type { ItemAt } from '../../../lib/core/takeoff/postLayout.ts'
 import type { TakeOff } from '../../../lib/core/takeoff/takeOff.ts'
 import type { cutPlansFile } from '../../../lib/cutting/cutPlansFile.ts'
+import { itemTitle } from '../../../lib/words/itemWords.ts'
 import { capitalised, spokenList } from '../../../lib/words/summary/names.ts'
-import { percentWords, weightWords } from '../../../lib/words/takeoff/figures.ts'
+import { percentWords, roughWeightWords } from '../../../lib/words/takeoff/figures.ts'
 import { FigureTable } from '../../ui/FigureTable.tsx'
 import { Panel } from '../../ui/Panel.tsx'
 import { CutBar } from './CutBar.tsx'
@@ -33,15 +35,20 @@ export function TakeOffPanels({
       <FindingList notebookId={notebookId} notebook={notebook} findings={findings} />
       {quantities.length === 0 ? null : (
         <>
-          <QuantityTable
-            notebook={notebook}
-            quantities={quantities}
-            caption="Quantities of all that has a build-up"
-          />
+          {[...found.sections.map(({ parts, ...rest }) => ({ ...rest, item: parts.item })), ...found.gates]
+            .filter((one) => one.quantities.length > 0)
+            .map((one) => (
+              <QuantityTable
+                key={`${one.item.list} ${one.item.index}`}
+                notebook={notebook}
+                quantities={one.quantities}
+                caption={`Quantities of ${titleOf(notebook, one.item)}`}
+              />
+            ))}
           <p>
             {countedWords(notebook)} What is counted weighs about{' '}
-            {weightWords(weights.kilograms, notebook.units)}; {percentWords(weights.reclaimedShare)} of that
-            is reclaimed
+            {roughWeightWords(weights.kilograms, notebook.units)}; {percentWords(weights.reclaimedShare)} of
+            that is reclaimed
             {weights.unknown > 0 ? `. The weight of ${weights.unknown} of the lines is not known` : ''}.
           </p>
         </>
@@ -90,6 +97,12 @@ export function CutPlanPanel({ plan }: { plan: CutPlan }) {
       ))}
     </Panel>
   )
+}
+
+function titleOf(notebook: Notebook, { list, index }: ItemAt): string {
+  const item = notebook[list][index]
+  const kind = list === 'gates' ? 'gate' : 'section'
+  return item === undefined ? '' : itemTitle({ kind, name: item.name, key: `item:${item.id}` })
 }
 
 /** A part without a build-up is in no figure of the take-off, and the reader is told. */

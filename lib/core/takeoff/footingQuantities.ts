@@ -47,7 +47,7 @@ export function footingQuantities(
             unit: quantityUnits(units).volume,
             kilograms: undefined,
             reclaimed: false,
-            workings: holeSteps(holes),
+            workings: bedSteps(holes),
           },
         ]
       : []),
@@ -89,10 +89,11 @@ function postOf({ member, outside }: BuiltPost['size']): PostHole['post'] {
   }
 }
 
-type Dug = { readonly built: BuiltPost; readonly fill: { readonly concreteLitres: number } }
+type Dug = { readonly built: BuiltPost; readonly fill: ReturnType<typeof holeFill> }
+type Alike = { readonly size: BuiltPost['size']; readonly group: readonly Dug[] }
 
-/** One step for holes of one size. */
-function holeSteps(holes: readonly Dug[]): readonly Step[] {
+/** Holes of one size together. */
+function alikeHoles(holes: readonly Dug[]): readonly Alike[] {
   const keys = new Map<BuiltPost['size'], string>()
   const groups = new Map<string, Dug[]>()
   for (const dug of holes) {
@@ -107,17 +108,33 @@ function holeSteps(holes: readonly Dug[]): readonly Step[] {
   return [...groups.values()].map((group) => {
     const size = group[0]?.built.size
     assert(size !== undefined, 'a group of holes has a hole')
-    return {
-      step: 'holes',
-      holes: group.length,
-      hole: size.hole,
-      post: size.outside,
-      depth: sumOf(group.map(({ built }) => built.piece.depth)),
-      gravel: size.gravel,
-      overbreak: size.footing.overbreak,
-      litres: group.reduce((sum, { fill }) => sum + fill.concreteLitres, 0),
-    }
+    return { size, group }
   })
+}
+
+function holeSteps(holes: readonly Dug[]): readonly Step[] {
+  return alikeHoles(holes).map(({ size, group }) => ({
+    step: 'holes',
+    holes: group.length,
+    hole: size.hole,
+    post: size.outside,
+    depth: sumOf(group.map(({ built }) => built.piece.depth)),
+    gravel: size.gravel,
+    overbreak: size.footing.overbreak,
+    litres: group.reduce((sum, { fill }) => sum + fill.concreteLitres, 0),
+  }))
+}
+
+/** A bed is its whole hole wide: the post in it is not taken off. */
+function bedSteps(holes: readonly Dug[]): readonly Step[] {
+  return alikeHoles(holes.filter(({ fill }) => fill.gravelLitres > 0)).map(({ size, group }) => ({
+    step: 'gravel beds',
+    holes: group.length,
+    hole: size.hole,
+    gravel: size.gravel,
+    overbreak: size.footing.overbreak,
+    litres: group.reduce((sum, { fill }) => sum + fill.gravelLitres, 0),
+  }))
 }
 
 function concreteQuantity(

@@ -107,6 +107,14 @@ export type Step =
       readonly overbreak: string
       readonly litres: number
     }
+  | {
+      readonly step: 'gravel beds'
+      readonly holes: number
+      readonly hole: Millimetres
+      readonly gravel: Millimetres
+      readonly overbreak: string
+      readonly litres: number
+    }
   | { readonly step: 'bags'; readonly litres: number; readonly bagLitres: number; readonly bags: number }
   // counts
   | {

@@ -5,6 +5,7 @@ import { type ItemShares, placesOf } from '../../core/shares/itemShares.ts'
 import { digitsOf, shareItems } from '../../core/shares/statement.ts'
 import { householdName } from '../labels.ts'
 import { moneyWords } from '../money.ts'
+import { quantityWords } from '../quantityWords.ts'
 import type { Block } from './block.ts'
 import { householdStart, itemTitle, spokenList } from './names.ts'
 import { potBlocks } from './potBlocks.ts'
@@ -88,7 +89,7 @@ function materialsTable(
           line.credit
             ? `${line.what.trim() || 'Not named yet'} (credit)`
             : line.what.trim() || 'Not named yet',
-          unbroken(`${line.quantity} ${line.unit}`),
+          unbroken(quantityWords(line.quantity, line.unit)),
           line.unitPrice === '' ? notPriced : line.unitPrice,
           line.taxPercent === '0' ? 'none' : unbroken(`${line.taxPercent} %`),
           suppliedWords(notebook, line),

@@ -4,6 +4,7 @@ import type { Quantity } from '../../core/takeoff/quantity.ts'
 import { anythingOfSite } from '../../core/takeoff/siteFigures.ts'
 import type { TakeOff } from '../../core/takeoff/takeOff.ts'
 import { weightsOf } from '../../core/takeoff/weights.ts'
+import { quantityWords } from '../quantityWords.ts'
 import { many, percentWords, roughWeightWords } from '../takeoff/figures.ts'
 import { quantityText } from '../takeoff/quantityText.ts'
 import { frostSentence, windCatching, windCaution, windOutcome } from '../takeoff/windText.ts'
@@ -50,7 +51,7 @@ function quantityTable({ units }: Notebook, quantities: readonly Quantity[]): Bl
     rows: quantities.map((quantity) => ({
       cells: [
         whatWords(quantity),
-        unbroken(`${quantity.quantity} ${quantity.unit}`),
+        unbroken(quantityWords(quantity.quantity, quantity.unit)),
         quantity.kilograms === undefined ? '–' : unbroken(roughWeightWords(quantity.kilograms, units)),
       ],
     })),

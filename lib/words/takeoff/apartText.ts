@@ -1,13 +1,14 @@
 import type { ApartLine } from '../../core/takeoff/apartFromTakeOff.ts'
+import { quantityWords } from '../quantityWords.ts'
 import { quantityText } from './quantityText.ts'
 
 /** One sentence for a cost line that does not say what the take-off says. */
 export function apartText({ line, offered }: ApartLine): string {
-  const now = offered && `${offered.quantity} ${offered.unit}`.trim()
+  const now = offered && quantityWords(offered.quantity, offered.unit)
   if (line === undefined)
     return `${offered ? quantityText(offered.name) : ''}: ${now} in the take-off, on no cost line yet.`
   const name = line.what.trim() || (offered ? quantityText(offered.name) : 'A cost line')
-  const stands = `${line.quantity} ${line.unit}`.trim()
+  const stands = quantityWords(line.quantity, line.unit)
   const byHand = line.changed ? ' It was changed by hand and stays as it is.' : ''
   return now === undefined
     ? `${name}: ${stands} here, nothing of it in the take-off any more.${byHand}`

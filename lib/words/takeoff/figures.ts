@@ -1,6 +1,7 @@
 import type { Units } from '../../core/agreement/notebook.ts'
-import type { Ratio } from '../../core/amounts/ratio.ts'
-import { asNumber, thousandthsText } from '../../core/takeoff/exact.ts'
+import { compareLengths, type Millimetres } from '../../core/amounts/length.ts'
+import { type Ratio, ratio } from '../../core/amounts/ratio.ts'
+import { asNumber, ceilingOf, divideRatios, thousandthsText, times } from '../../core/takeoff/exact.ts'
 import { areaIn, fromNumber, quantityUnits, volumeIn } from '../../core/takeoff/quantity.ts'
 import {
   kilogramsPerPound,
@@ -8,22 +9,29 @@ import {
   pascalsPerPoundPerSquareFoot,
   squareMetresPerSquareFoot,
 } from '../../core/takeoff/unitFactors.ts'
+import { lengthWords } from '../length.ts'
 
-/** Kilograms for a reader in the notebook's units, to a thousandth: "79.6 lb". */
+/** Kilograms in the notebook's units, to a thousandth, for whoever reckons on with them: "79.612 lb". */
 export function weightWords(kilograms: number, units: Units): string {
   return units === 'metric'
     ? `${thousandthsText(fromNumber(kilograms))} kg`
     : `${thousandthsText(fromNumber(kilograms / kilogramsPerPound))} lb`
 }
 
-/** Kilograms for a paper that is no weighbridge ticket, to a tenth: "79.6 lb". */
+/** Kilograms for screen and paper, which are no weighbridge ticket: "79.6 lb", "3648 lb". */
 export function roughWeightWords(kilograms: number, units: Units): string {
   return units === 'metric'
-    ? `${plainFigure(kilograms, 1)} kg`
-    : `${plainFigure(kilograms / kilogramsPerPound, 1)} lb`
+    ? `${roughFigure(kilograms)} kg`
+    : `${roughFigure(kilograms / kilogramsPerPound)} lb`
 }
 
-/** Square millimetres, exact or not. */
+/** Square millimetres for a reader who measures with a tape: "15.7 sq ft". */
+export function roughAreaWords(squareMillimetres: Ratio, units: Units): string {
+  const { area } = quantityUnits(units)
+  return `${roughFigure(asNumber(areaIn(area, squareMillimetres)))} ${area}`
+}
+
+/** Square millimetres, exact or not, to a thousandth. */
 export function areaWords(squareMillimetres: Ratio | number, units: Units): string {
   const { area } = quantityUnits(units)
   const exact = typeof squareMillimetres === 'number' ? fromNumber(squareMillimetres) : squareMillimetres
@@ -61,6 +69,11 @@ export function plainFigure(value: number, digits: 0 | 1 | 2 | 3): string {
   return thousandthsText(fromNumber(Math.round(value * scale) / scale))
 }
 
+/** Three digits that count, as good as what it was reckoned from: "3648", "79.6", "2.25", and no noughts for what is small. */
+function roughFigure(value: number): string {
+  return plainFigure(value, value >= 100 ? 0 : value >= 10 ? 1 : value >= 1 ? 2 : 3)
+}
+
 // The look at wind is rough: its figures are shown no finer than they deserve.
 
 export function pressureWords(psf: number, units: Units): string {
@@ -79,6 +92,17 @@ export function poundFootWords(poundFeet: number, units: Units): string {
   return units === 'metric'
     ? `${plainFigure(poundFeet * newtonMetresPerPoundFoot, 0)} N m`
     : `${plainFigure(poundFeet, 0)} lb ft`
+}
+
+/**
+ * A depth that the look asks for, up to the next whole inch or centimetre; to the sixteenth only where the hole itself lies
+ * within that last inch, so that what falls short never reads as reached, or the other way round.
+ */
+export function askedDepthWords(needed: Millimetres, depth: Millimetres, units: Units): string {
+  const step = units === 'metric' ? ratio(10n, 1n) : ratio(254n, 10n)
+  const asked = times(step, ceilingOf(divideRatios(needed, step)))
+  const within = compareLengths(depth, asked) < 0 && compareLengths(needed, depth) <= 0
+  return lengthWords(within ? needed : asked, units)
 }
 
 export function squareFeetWords(squareFeet: number, units: Units): string {

@@ -6,7 +6,7 @@ import type { FindingFacts } from '../../core/takeoff/finding.ts'
 import type { HalfOfSite } from '../../core/takeoff/siteFigures.ts'
 import { householdName } from '../labels.ts'
 import { lengthWords } from '../length.ts'
-import { many } from './figures.ts'
+import { askedDepthWords, many } from './figures.ts'
 import { groundWords } from './heightText.ts'
 import { catchesText } from './windText.ts'
 
@@ -82,7 +82,7 @@ export function findingText(notebook: Notebook, finding: FindingFacts): string {
     case 'swings-uphill':
       return `It opens uphill: toward ${householdName(notebook, finding.household)} the ground lies ${long(finding.rise)} higher than under the fence, and the leaf clears ${long(finding.clearance)}. Let it open the other way, hang it higher, or use hinges that lift it.`
     case 'shallower-than-wind-asks':
-      return `A hole ${long(finding.depth)} deep is shallower than the look at wind and soil asks for, ${long(finding.needed)}. Have the fence designed by a licensed engineer.`
+      return `A hole ${long(finding.depth)} deep is shallower than the look at wind and soil asks for, ${askedDepthWords(finding.needed, finding.depth, units)}. Have the fence designed by a licensed engineer.`
     case 'shallower-than-frost':
       return `A hole ${long(finding.depth)} deep does not reach below the frost, ${long(finding.frost)}${said(finding.saidBy)}.`
     case 'catches-wind':

@@ -4,7 +4,7 @@ import type { TakeOff } from '../../core/takeoff/takeOff.ts'
 import { householdName } from '../labels.ts'
 import { lengthWords } from '../length.ts'
 import { spokenList } from '../summary/names.ts'
-import { areaWords, many } from './figures.ts'
+import { many, roughAreaWords } from './figures.ts'
 
 /**
  * How the fence lies to the line, in words for screens and paper alike: land that ends up on the other side, and holes that
@@ -24,7 +24,7 @@ export function stripSentences(
   if (sides.length > 0)
     return sides.map((side) => {
       const other = householdName(notebook, side === 'a' ? 'b' : 'a')
-      return `A strip of ${areaWords(strips[side], notebook.units)} of the land of ${householdName(notebook, side)} ends up on the side of ${other}. It stays the land of ${householdName(notebook, side)}.`
+      return `A strip of ${roughAreaWords(strips[side], notebook.units)} of the land of ${householdName(notebook, side)} ends up on the side of ${other}. It stays the land of ${householdName(notebook, side)}.`
     })
   return setbackPoints(notebook.line.stations).length > 1
     ? ['No strip of land ends up on the other side of the fence.']

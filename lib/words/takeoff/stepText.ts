@@ -55,7 +55,9 @@ export function stepText(step: Step, units: Units): string {
     case 'coils':
       return `Coils of ${long(step.coil)}: ${many(step.coils, 'coil')}.`
     case 'holes':
-      return `${many(step.holes, 'hole')} of ${long(step.hole)} around a post of ${long(step.post)}, ${long(step.depth)} deep in all${step.gravel.over > 0n ? `, each with ${long(step.gravel)} of gravel` : ''}${step.overbreak === '' ? '' : `, dug ${step.overbreak} percent larger than drawn`}: ${volumeWords(step.litres, units)} of concrete where they are filled with it.`
+      return `${many(step.holes, 'hole')} of ${long(step.hole)} around a post of ${long(step.post)}, ${long(step.depth)} deep in all${step.gravel.over > 0n ? `, each with ${long(step.gravel)} of gravel` : ''}${dug(step.overbreak)}: ${volumeWords(step.litres, units)} of concrete.`
+    case 'gravel beds':
+      return `${many(step.holes, 'hole')} of ${long(step.hole)}, each with ${long(step.gravel)} of gravel${dug(step.overbreak)}: ${volumeWords(step.litres, units)} of gravel.`
     case 'bags':
       return `${volumeWords(step.litres, units)} at ${volumeWords(step.bagLitres, units)} a bag: ${many(step.bags, 'bag')}.`
     case 'ties':
@@ -83,6 +85,10 @@ export function stepText(step: Step, units: Units): string {
     default:
       return never(step)
   }
+}
+
+function dug(overbreak: string): string {
+  return overbreak === '' ? '' : `, dug ${overbreak} percent larger than drawn`
 }
 
 function braces(count: number): string {

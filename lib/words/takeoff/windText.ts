@@ -3,7 +3,7 @@ import type { DepthRule } from '../../core/takeoff/depthRules.ts'
 import type { WindLack } from '../../core/takeoff/siteFigures.ts'
 import type { CatchesWind, WindCheck } from '../../core/takeoff/windCheck.ts'
 import { lengthWords } from '../length.ts'
-import { plainFigure } from './figures.ts'
+import { askedDepthWords, plainFigure } from './figures.ts'
 import { windStepText } from './windStepText.ts'
 
 /**
@@ -16,7 +16,7 @@ export function windOutcome(notebook: Notebook, check: WindCheck): string {
   const { units } = notebook
   if (check.outcome === 'cannot tell' || !check.needed || !check.depth)
     return `This look can’t tell yet. Still to be said: ${windLacks(check).join('; ')}.`
-  const asked = `By this look the line posts need holes ${lengthWords(check.needed, units)} deep. The shallowest is ${lengthWords(check.depth, units)} deep.`
+  const asked = `By this look the line posts need holes ${askedDepthWords(check.needed, check.depth, units)} deep. The shallowest is ${lengthWords(check.depth, units)} deep.`
   return check.outcome === 'shortfall'
     ? `${asked} Have the fence designed by a licensed engineer before you build it.`
     : `${asked} This look finds no shortfall. It is no approval.`

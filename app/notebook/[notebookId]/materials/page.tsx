@@ -6,6 +6,7 @@ import { takeOff } from '../../../../lib/core/takeoff/takeOff.ts'
 import { itemTitle } from '../../../../lib/words/itemWords.ts'
 import { householdName } from '../../../../lib/words/labels.ts'
 import { moneyWords } from '../../../../lib/words/money.ts'
+import { quantityWords } from '../../../../lib/words/quantityWords.ts'
 import { ButtonLink } from '../../../ui/ButtonLink.tsx'
 import { FigureTable } from '../../../ui/FigureTable.tsx'
 import { Page } from '../../../ui/Page.tsx'
@@ -67,7 +68,7 @@ export default async function MaterialsPage({ params }: { params: Promise<{ note
                   ]}
                   rows={item.materials.map((line) => [
                     line.credit ? `${line.what || 'unnamed'} (credit)` : line.what || 'unnamed',
-                    `${line.quantity} ${line.unit}`.trim(),
+                    quantityWords(line.quantity, line.unit),
                     line.unitPrice === '' ? 'not priced yet' : line.unitPrice,
                     line.taxPercent === '0' ? '' : `${line.taxPercent} %`,
                     from[line.suppliedBy],
