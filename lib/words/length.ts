@@ -34,6 +34,13 @@ function reducedFraction(sixteenths: bigint): string {
   return `${over}/${under}`
 }
 
+/** A typed length beside others in the notebook's units: as typed, unless it was typed in units of the other kind. */
+export function typedLengthWords(typed: string, units: Units): string {
+  const length = parseLength(typed)
+  const metric = /m\s*$/.test(typed)
+  return length === undefined || metric === (units === 'metric') ? typed : lengthWords(length, units)
+}
+
 /** What the app read from a typed length, in both kinds of units: `5' 10-1/4"` is "5 ft 10 1/4 in = 1.784 m". */
 export function lengthReading(typed: string): string | undefined {
   const length = parseLength(typed)

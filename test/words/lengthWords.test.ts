@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { compareLengths, lengthOf, parseLength } from '../../lib/core/amounts/length.ts'
 import { ratio } from '../../lib/core/amounts/ratio.ts'
-import { lengthReading, lengthWords } from '../../lib/words/length.ts'
+import { lengthReading, lengthWords, typedLengthWords } from '../../lib/words/length.ts'
 
 describe('a length for a reader in feet and inches, to the nearest sixteenth', () => {
   test.each([
@@ -68,4 +68,13 @@ test('words read back as the length they were made of, to half a sixteenth or ha
       },
     ),
   )
+})
+
+test('beside worked-out lengths a typed one stands as typed, unless in units of the other kind', () => {
+  expect(typedLengthWords('18.3 m', 'ft-in')).toBe('60 ft 1/2 in')
+  expect(typedLengthWords('45 cm', 'ft-in')).toBe('1 ft 5 11/16 in')
+  expect(typedLengthWords('6\' 2-1/2"', 'ft-in')).toBe('6\' 2-1/2"')
+  expect(typedLengthWords('72 in', 'metric')).toBe('1.829 m')
+  expect(typedLengthWords('1.80 m', 'metric')).toBe('1.80 m')
+  expect(typedLengthWords('', 'metric')).toBe('')
 })

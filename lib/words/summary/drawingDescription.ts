@@ -5,17 +5,18 @@ import type { DrawingBlock } from './block.ts'
 import { drawingNoteText } from './drawingNoteText.ts'
 import { builtDrawingWords } from './drawingPostWords.ts'
 import { capitalised, itemTitle } from './names.ts'
-import { unbroken } from './unbroken.ts'
+import { typedLength } from './typedLength.ts'
 
 /** The place of the drawing, what it shows in words, and what it can't show. */
 export function drawingDescription(notebook: Notebook): DrawingBlock {
   const placed = placedLine(notebook)
   const sections = placed.sections.map(
     ({ section, index }) =>
-      `${itemTitle('section', index, section.name)}. It runs from ${unbroken(section.from)} to ${unbroken(section.to)}.`,
+      `${itemTitle('section', index, section.name)}. It runs from ${typedLength(notebook, section.from)} to ${typedLength(notebook, section.to)}.`,
   )
   const gates = placed.gates.map(
-    ({ gate, index }) => `${itemTitle('gate', index, gate.name)}. Its middle is at ${unbroken(gate.at)}.`,
+    ({ gate, index }) =>
+      `${itemTitle('gate', index, gate.name)}. Its middle is at ${typedLength(notebook, gate.at)}.`,
   )
   const parts = [...sections, ...gates]
   return {

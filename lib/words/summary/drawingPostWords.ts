@@ -10,6 +10,7 @@ import { householdName } from '../labels.ts'
 import { lengthWords } from '../length.ts'
 import { exaggeration } from './drawingExaggeration.ts'
 import { capitalised, itemTitle } from './names.ts'
+import { typedLength } from './typedLength.ts'
 import { unbroken } from './unbroken.ts'
 
 /** A post as the drawing has it, and whether its hole reaches across the line. */
@@ -38,7 +39,7 @@ export function builtDrawingWords(notebook: Notebook) {
     postKind: (kind: PostKind) => postKindWords[kind],
     hole: 'hole',
     braceBay: 'bay with a brace',
-    statedError: (typed: string) => `the line may lie ${unbroken(typed)} to either side`,
+    statedError: (typed: string) => `the line may lie ${typedLength(notebook, typed)} to either side`,
     limitKey: (index: number) => `Limit\u00A0${index + 1}`,
     limitLine: (index: number) => limitLine(notebook, index),
     heightLimit: 'height limit',
@@ -52,7 +53,7 @@ export function builtDrawingWords(notebook: Notebook) {
     postsTooClose: (count: number) =>
       `${count === 1 ? 'One line post stands' : `${count} line posts stand`} too close to draw here. The drawings of single items have them.`,
     turns: 'With its turns, to scale',
-    turn: (degrees: string, at: string) => `${degrees}°\u00A0at\u00A0${unbroken(at)}`,
+    turn: (degrees: string, at: string) => `${degrees}°\u00A0at\u00A0${typedLength(notebook, at)}`,
     sectionKey: (index: number) => `Section\u00A0${index + 1}`,
     sheet: (title: string, number: number, of: number) =>
       of === 1 ? title : `${title}, sheet ${number} of ${of}`,
@@ -67,7 +68,7 @@ export function builtDrawingWords(notebook: Notebook) {
         ...(size.hole.over > 0n ? [`Hole ${long(size.hole)} wide`] : []),
         ...(notebook.line.error === ''
           ? []
-          : [`The line may lie ${unbroken(notebook.line.error)} to either side`]),
+          : [`The line may lie ${typedLength(notebook, notebook.line.error)} to either side`]),
         crossesWords[crosses],
       ]
     },
@@ -120,23 +121,23 @@ function limitLine(notebook: Notebook, index: number): string {
   const where =
     from === '' && to === ''
       ? 'along the whole line'
-      : `from ${from === '' ? 'the start' : unbroken(from)} to ${to === '' ? 'the end' : unbroken(to)}`
+      : `from ${from === '' ? 'the start' : typedLength(notebook, from)} to ${to === '' ? 'the end' : typedLength(notebook, to)}`
   const who = saidBy.trim() === '' ? 'nobody named' : saidBy.trim()
-  return `Limit\u00A0${index + 1}: ${unbroken(limit.limit)} ${over}, ${where}. Said by ${who}${on === '' ? '' : `, ${unbroken(on)}`}`
+  return `Limit\u00A0${index + 1}: ${typedLength(notebook, limit.limit)} ${over}, ${where}. Said by ${who}${on === '' ? '' : `, ${unbroken(on)}`}`
 }
 
 function sectionName(notebook: Notebook, index: number): string {
   const section = notebook.sections[index]
   if (section === undefined) return ''
   const { agreed } = section.height
-  return `${itemTitle('section', index, section.name)}, from ${unbroken(section.from)} to ${unbroken(section.to)}${agreed === '' ? '' : `, ${unbroken(agreed)} high`}`
+  return `${itemTitle('section', index, section.name)}, from ${typedLength(notebook, section.from)} to ${typedLength(notebook, section.to)}${agreed === '' ? '' : `, ${typedLength(notebook, agreed)} high`}`
 }
 
 function gateName(notebook: Notebook, index: number): string {
   const gate = notebook.gates[index]
   if (gate === undefined) return ''
-  const wide = gate.opening === '' ? '' : `, ${unbroken(gate.opening)} clear`
-  return `${itemTitle('gate', index, gate.name)}, at ${unbroken(gate.at)}${wide}${gate.opens.trim() === '' ? '' : `, opens ${gate.opens.trim()}`}`
+  const wide = gate.opening === '' ? '' : `, ${typedLength(notebook, gate.opening)} clear`
+  return `${itemTitle('gate', index, gate.name)}, at ${typedLength(notebook, gate.at)}${wide}${gate.opens.trim() === '' ? '' : `, opens ${gate.opens.trim()}`}`
 }
 
 function stationName(notebook: Notebook, index: number): string {
@@ -146,10 +147,10 @@ function stationName(notebook: Notebook, index: number): string {
   const off =
     setback === undefined || setback.distance === ''
       ? ''
-      : `, middle of the fence ${unbroken(setback.distance)} off the line${setback.side === '' ? '' : ` on the land of ${householdName(notebook, setback.side)}`}`
+      : `, middle of the fence ${typedLength(notebook, setback.distance)} off the line${setback.side === '' ? '' : ` on the land of ${householdName(notebook, setback.side)}`}`
   const turn =
     angle === undefined || angle.degrees === ''
       ? ''
       : `, the line turns by ${angle.degrees}°${angle.toward === '' ? '' : ` toward the land of ${householdName(notebook, angle.toward)}`}`
-  return capitalised(`station ${unbroken(station.at)}${off}${turn}`)
+  return capitalised(`station ${typedLength(notebook, station.at)}${off}${turn}`)
 }

@@ -5,13 +5,14 @@ import { householdName } from '../labels.ts'
 import { lengthWords } from '../length.ts'
 import { exaggeration } from './drawingExaggeration.ts'
 import { builtDrawingWords } from './drawingPostWords.ts'
+import { typedLength } from './typedLength.ts'
 import { unbroken } from './unbroken.ts'
 
 /** Every text on the drawing of the line: what `lineDrawing` asks for as `words`. */
 export function drawingWords(notebook: Notebook) {
   return {
     length: (length: Millimetres) => unbroken(lengthWords(length, notebook.units)),
-    typed: unbroken,
+    typed: (length: string) => typedLength(notebook, length),
     landOf: (household: Household) => `Land of ${householdName(notebook, household)}`,
     groundOf: (household: Household) => `ground of ${householdName(notebook, household)}`,
     plan: 'From above',
@@ -42,14 +43,14 @@ function sectionLine(notebook: Notebook, index: number): string {
   const section = notebook.sections[index]
   if (section === undefined) return ''
   const name = section.name.trim() === '' ? '' : ` ${section.name.trim()}`
-  return `${index + 1}${name}: ${unbroken(section.from)} to ${unbroken(section.to)}`
+  return `${index + 1}${name}: ${typedLength(notebook, section.from)} to ${typedLength(notebook, section.to)}`
 }
 
 function gateLine(notebook: Notebook, index: number): string {
   const gate = notebook.gates[index]
   if (gate === undefined) return ''
   const name = gate.name.trim() === '' ? '' : ` ${gate.name.trim()}`
-  const wide = gate.opening === '' ? '' : `, ${unbroken(gate.opening)} wide`
+  const wide = gate.opening === '' ? '' : `, ${typedLength(notebook, gate.opening)} wide`
   const land = {
     line: ', on the line',
     a: `, on the land of ${householdName(notebook, 'a')}`,
