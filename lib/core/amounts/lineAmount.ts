@@ -7,6 +7,13 @@ import { scaledInteger } from './typedNumber.ts'
 const millionths = 1_000_000n
 
 /**
+ * What a line actually came to, in minor units, where the books put that in the place of its planned amount. A symbol, so
+ * that no file can say it.
+ */
+export const actualAmount: unique symbol = Symbol('actual amount')
+export type MayBeActual = { readonly [actualAmount]?: Minor }
+
+/**
  * A cost line's exact amount in whole units of the currency: quantity × unit price × (1 + tax/100). An empty price is
  * "not priced yet" and counts as 0.
  */
@@ -35,8 +42,11 @@ export function exactLabour(line: { readonly hours: string; readonly rate: strin
  * A cost line's amount: exact, then rounded once, half away from zero, to the minor unit. Whole-number arithmetic
  * throughout, so nothing is rounded before that. Rule 1 of the file format.
  */
-export function costLineAmount(line: Parameters<typeof exactCostLine>[0], digits: number): Minor {
-  return rounded(exactCostLine(line), digits)
+export function costLineAmount(
+  line: Parameters<typeof exactCostLine>[0] & MayBeActual,
+  digits: number,
+): Minor {
+  return line[actualAmount] ?? rounded(exactCostLine(line), digits)
 }
 
 /** A cost line's amount as it enters the pot: a credit is taken off. */
@@ -48,8 +58,11 @@ export function signedCostAmount(
 }
 
 /** A labour line's or an hours entry's amount: hours × rate, rounded like a cost line. */
-export function labourAmount(line: { readonly hours: string; readonly rate: string }, digits: number): Minor {
-  return rounded(exactLabour(line), digits)
+export function labourAmount(
+  line: { readonly hours: string; readonly rate: string } & MayBeActual,
+  digits: number,
+): Minor {
+  return line[actualAmount] ?? rounded(exactLabour(line), digits)
 }
 
 function rounded(exact: Ratio, digits: number): Minor {

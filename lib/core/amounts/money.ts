@@ -15,3 +15,7 @@ export function moneyText(minor: Minor, digits: number): string {
   if (digits === 0) return sign + figures
   return `${sign}${figures.slice(0, -digits)}.${figures.slice(-digits)}`
 }
+
+export function lesser(left: Minor, right: Minor): Minor {
+  return left < right ? left : right
+}

@@ -1,4 +1,4 @@
-import type { Minor } from '../amounts/money.ts'
+import { lesser, type Minor } from '../amounts/money.ts'
 import type { ForBoth, Household } from '../people/household.ts'
 
 /** The one payment between the households that evens the two. */
@@ -9,11 +9,7 @@ export type Evening = { readonly from: Household; readonly to: Household; readon
  * zero. `balance` is asked less contributed: positive is still to give.
  */
 export function eveningPayment(balance: ForBoth<Minor>): Evening | undefined {
-  if (balance.a > 0n && balance.b < 0n) return { from: 'a', to: 'b', amount: smaller(balance.a, -balance.b) }
-  if (balance.b > 0n && balance.a < 0n) return { from: 'b', to: 'a', amount: smaller(balance.b, -balance.a) }
+  if (balance.a > 0n && balance.b < 0n) return { from: 'a', to: 'b', amount: lesser(balance.a, -balance.b) }
+  if (balance.b > 0n && balance.a < 0n) return { from: 'b', to: 'a', amount: lesser(balance.b, -balance.a) }
   return undefined
-}
-
-function smaller(left: Minor, right: Minor): Minor {
-  return left < right ? left : right
 }
