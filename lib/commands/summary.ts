@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto'
 import { writeFileSync } from 'node:fs'
 import { agreementText } from '../core/agreement/canonicalText.ts'
-import { statementOf } from '../core/shares/statement.ts'
+import { plannedStatement } from '../core/shares/statement.ts'
 import { printFonts } from '../files/printFonts.ts'
 import { summaryPaper } from '../pdf/summaryPaper.ts'
 import { readNotebookFile, stopWithFaults } from './readFile.ts'
@@ -16,7 +16,7 @@ if (file === undefined || target === undefined || more.length > 0) {
 const read = readNotebookFile(file)
 if (!read.ok) stopWithFaults(read.faults)
 const { document, notebook } = read.value
-const statement = statementOf(notebook)
+const statement = plannedStatement(notebook)
 if (!statement.ok) stopWithFaults(statement.faults)
 const text = agreementText(document)
 const standing = { kind: 'draft', sha256: createHash('sha256').update(text).digest('hex') } as const

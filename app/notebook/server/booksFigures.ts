@@ -19,12 +19,12 @@ export type BooksFigures = {
 
 export function booksFigures(opened: Opened): BooksFigures {
   const signed = opened.revisions.find(({ stillToSign }) => stillToSign.length === 0)
-  if (!signed)
-    return { notebook: opened.notebook, statement: opened.statement, signed: undefined, draft: undefined }
+  const draft = () => statementOf(opened.notebook)
+  if (!signed) return { notebook: opened.notebook, statement: draft(), signed: undefined, draft: undefined }
   return {
     notebook: signed.notebook,
     statement: statementOf(signed.notebook),
     signed: signed.revision.number,
-    draft: draftDiffers(opened, signed) ? opened.statement : undefined,
+    draft: draftDiffers(opened, signed) ? draft() : undefined,
   }
 }

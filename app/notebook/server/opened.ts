@@ -7,10 +7,10 @@ import { assert } from '../../../lib/core/assert.ts'
 import type { Household } from '../../../lib/core/people/household.ts'
 import type { Result } from '../../../lib/core/result.ts'
 import {
+  plannedStatement,
   type SharedItems,
   type Statement,
   shareItems,
-  statementOf,
 } from '../../../lib/core/shares/statement.ts'
 import { type NotebookDocument, readNotebook, unknownKeys } from '../../../lib/forms/readNotebook.ts'
 import { type Change, latestChanges } from '../../../lib/store/changes.ts'
@@ -36,6 +36,7 @@ export type Opened = {
   readonly document: NotebookDocument
   readonly notebook: Notebook
   readonly shared: SharedItems
+  /** Of the plan alone; with the actual figures of the books it is that of `booksFigures`. */
   readonly statement: Result<Statement>
   readonly standings: readonly Standing[]
   readonly unknownKeys: readonly string[]
@@ -62,7 +63,7 @@ export const openNotebook = cache(async (notebookId: string): Promise<Opened> =>
     document,
     notebook,
     shared: shareItems(notebook),
-    statement: statementOf(notebook),
+    statement: plannedStatement(notebook),
     standings: await standingsOf(notebookId, document),
     unknownKeys: unknownKeys(document),
     revisions: await frozenRevisions(notebookId, notebook),

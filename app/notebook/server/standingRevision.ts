@@ -30,11 +30,11 @@ async function freeze(current: Notebook, revision: Revision, outdated: boolean):
   assert(read.ok, 'only agreements that hold are frozen')
   const frozen = read.value.notebook
   // Books in another currency than the revision's (after an import) can't be held against it.
-  const contributions = frozen.currency === current.currency ? current.contributions : []
+  const { contributions, books } = frozen.currency === current.currency ? current : frozen
   const signatures = await signaturesOf(revision.id)
   return {
     revision,
-    notebook: { ...frozen, contributions },
+    notebook: { ...frozen, contributions, books },
     signatures,
     stillToSign: partiesStillToSign(frozen, signatures),
     outdated,

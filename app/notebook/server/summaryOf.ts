@@ -1,5 +1,5 @@
 import { agreementText } from '../../../lib/core/agreement/canonicalText.ts'
-import { statementOf } from '../../../lib/core/shares/statement.ts'
+import { plannedStatement } from '../../../lib/core/shares/statement.ts'
 import { sha256Hex } from '../../../lib/store/sha256.ts'
 import type { SummaryInput } from '../../../lib/words/summary/summaryInput.ts'
 import { amendmentOf } from './amendment.ts'
@@ -30,7 +30,7 @@ export function revisionSummary(
   const amends = amendmentOf(JSON.parse(revision.canonicalText), all, number)
   return {
     notebook,
-    statement: statementOf(notebook),
+    statement: plannedStatement(notebook),
     standing: { kind: stillToSign.length === 0 ? 'signed' : 'up for signing', number, sha256, frozenAt },
     signatures,
     booksAsOf: today(),

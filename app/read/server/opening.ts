@@ -3,7 +3,7 @@ import { type ReaderThing, requireReader } from '../../../lib/access/readerAcces
 import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
 import { assert } from '../../../lib/core/assert.ts'
 import type { Result } from '../../../lib/core/result.ts'
-import { type Statement, statementOf } from '../../../lib/core/shares/statement.ts'
+import { plannedStatement, type Statement } from '../../../lib/core/shares/statement.ts'
 import { type NotebookDocument, readNotebook } from '../../../lib/forms/readNotebook.ts'
 import { findNotebook } from '../../../lib/store/notebooks.ts'
 import type { ReaderLink } from '../../../lib/store/readerLinks.ts'
@@ -33,7 +33,7 @@ export async function openForReader(token: string, thing: ReaderThing): Promise<
     link,
     document,
     notebook,
-    statement: statementOf(notebook),
+    statement: plannedStatement(notebook),
     revisions,
     signed: revisions.find(({ stillToSign }) => stillToSign.length === 0),
   }

@@ -1,5 +1,5 @@
 import { notFound } from 'next/navigation'
-import { statementOf } from '../../../lib/core/shares/statement.ts'
+import { plannedStatement } from '../../../lib/core/shares/statement.ts'
 import { notebookWithoutCosts } from '../../../lib/words/summary/withoutCosts.ts'
 import { type SheetName, sheetOf } from '../../notebook/server/sheetOf.ts'
 import { paperDate, revisionSummary } from '../../notebook/server/summaryOf.ts'
@@ -18,7 +18,7 @@ export async function sheetForReader(token: string, name: SheetName): Promise<Re
   const signed = opening.signed ?? notFound()
   const whole = revisionSummary(signed, opening.revisions)
   const plain = notebookWithoutCosts(signed.notebook)
-  const summary = name === 'buyer' ? whole : { ...whole, notebook: plain, statement: statementOf(plain) }
+  const summary = name === 'buyer' ? whole : { ...whole, notebook: plain, statement: plannedStatement(plain) }
   const pdf = await sheetOf(name, summary, paperDate(signed))
   return fileForReader(opening, pdf, `-revision-${signed.revision.number}-${name}.pdf`, 'application/pdf')
 }

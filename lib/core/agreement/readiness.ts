@@ -1,6 +1,6 @@
 import type { Fault } from '../faults.ts'
 import { type Household, households } from '../people/household.ts'
-import { statementOf } from '../shares/statement.ts'
+import { plannedStatement } from '../shares/statement.ts'
 import { type AgreedItem, agreedItems } from './agreedItems.ts'
 import type { Notebook } from './notebook.ts'
 
@@ -24,7 +24,7 @@ export function obstaclesToSigning(
   unknownKeys: readonly string[],
   markedBy: MarkedBy,
 ): readonly Obstacle[] {
-  const statement = statementOf(notebook)
+  const statement = plannedStatement(notebook)
   return [
     ...unknownKeys.map((path) => ({ kind: 'unknown key' as const, path })),
     ...(statement.ok ? [] : statement.faults.map((fault) => ({ kind: 'fault' as const, fault }))),

@@ -3,6 +3,7 @@ import { currencyDigits } from '../amounts/currency.ts'
 import type { Minor } from '../amounts/money.ts'
 import { assert } from '../assert.ts'
 import type { Fault } from '../faults.ts'
+import { asBuilt } from '../ledger/asBuilt.ts'
 import { contributed } from '../ledger/contributed.ts'
 import { type Evening, eveningPayment } from '../ledger/evening.ts'
 import type { ForBoth } from '../people/household.ts'
@@ -57,19 +58,21 @@ export function shareItems(notebook: Notebook): SharedItems {
 }
 
 /**
- * The statement of a notebook whose file holds. Refused, with every fault, where a share cannot be worked out
- * (weights of zero, a saving that is none, a pot below zero) or two caps fall short.
+ * The statement of a notebook whose file holds, with the actual figures of what both marked in the books. Refused, with
+ * every fault, where a share cannot be worked out (weights of zero, a saving that is none, a pot below zero) or two caps
+ * fall short.
  */
 export function statementOf(notebook: Notebook): Result<Statement> {
   const digits = digitsOf(notebook)
-  const { items, faults } = shareItems(notebook)
+  const built = asBuilt(notebook, digits)
+  const { items, faults } = shareItems(built.notebook)
   if (faults.length > 0) return refused(...faults)
   const beforeCaps = sumForBoth(items)
   const capped = applyCaps(beforeCaps, notebook.caps, digits)
   if (!capped.ok) return capped
   const asked = capped.value
   const promised = sumForBoth(items.map((item) => item.promised))
-  const given = contributed(notebook.contributions, digits)
+  const given = contributed(notebook.contributions, digits, built.things)
   const balance = subtract(asked, given)
   const total = beforeCaps.a + beforeCaps.b
   return held({
@@ -86,6 +89,14 @@ export function statementOf(notebook: Notebook): Result<Statement> {
     outstanding: total - given.a - given.b,
     transfer: eveningPayment(balance),
   })
+}
+
+/**
+ * The statement of the plan alone, as it is agreed and signed: whatever was marked as bought, or valued, in the books
+ * moves no figure in it.
+ */
+export function plannedStatement(notebook: Notebook): Result<Statement> {
+  return statementOf({ ...notebook, books: { ...notebook.books, bought: [], things: [] } })
 }
 
 /** Digits after the point of the notebook's currency. */
