@@ -2,6 +2,7 @@ import type { Notebook } from '../core/agreement/notebook.ts'
 import type { SheetBlock } from '../words/sheets/sheetBlock.ts'
 import type { Standing } from '../words/summary/summaryInput.ts'
 import { blockPieces } from './blockPieces.ts'
+import { enlarged, reductions } from './enlarged.ts'
 import { type Faces, facesOf } from './faces.ts'
 import { furnitureMarks, underMarks } from './furniture.ts'
 import { bytesOf, makeDocument } from './makeDocument.ts'
@@ -21,9 +22,6 @@ export type SheetInput = {
   readonly madeAt?: Date
   readonly fonts: PrintFonts
 }
-
-/** How much smaller a sheet may be printed so that it fits on one page: at the last one the text is 7 points high. */
-const reductions = [1, 1.08, 1.16, 1.24, 1.32, 1.4] as const
 
 /**
  * A sheet on one page: at its full size where it fits, else a little smaller. Only where even the smallest does not hold
@@ -82,15 +80,4 @@ function roomPiece(title: string, lines: number, page: PageSize): Piece {
     marks.push(rule({ x: 0, y }, { x: columnWidth(page), y }, 'ink', 0.6))
   }
   return { height: top + lines * lineHeight + 2, before: 10, keepWithNext: false, marks }
-}
-
-function enlarged({ width, height, left, top }: PageSize, by: number): PageSize {
-  return {
-    width: width * by,
-    height: height * by,
-    left,
-    right: width * by - left,
-    top,
-    bottom: height * by - left,
-  }
 }

@@ -53,7 +53,7 @@ export const roomRules: Readonly<Record<Room, RoomRule>> = {
   },
   pdf: {
     rooms: ['core', 'words', 'drawing'],
-    packages: ['pdf-lib', '@pdf-lib/fontkit'],
+    packages: ['pdf-lib', '@pdf-lib/fontkit', 'qrcode-generator'],
   },
   // The seal over a finished PDF, and the reader that checks one; it asks pdf-lib only for the field to sign in.
   seal: {
