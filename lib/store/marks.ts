@@ -48,18 +48,32 @@ export async function setMark(mark: {
     if (current !== fingerprint) {
       return 'changed-since'
     }
-    const key = { notebookId, itemKey, household }
-    const standing = await tables.mark.findUnique({ where: { notebookId_itemKey_household: key } })
-    if (standing?.fingerprint !== fingerprint) {
-      await tables.mark.upsert({
-        where: { notebookId_itemKey_household: key },
-        create: { ...key, fingerprint, at },
-        update: { fingerprint, at },
-      })
-      await putOnRecord(tables, { notebookId, household, at, kind: 'mark', itemKey, detail: { fingerprint } })
-    }
+    await markIn(tables, { notebookId, household, itemKey, fingerprint, at })
     return 'set'
   })
+}
+
+/**
+ * Sets a mark inside a write transaction, on what the caller knows to stand there, and puts it on record. One that is there
+ * already for the same content keeps its date.
+ *
+ * @param mark.detail what is to be known about it besides the fingerprint
+ */
+export async function markIn(
+  tables: Tables,
+  mark: Mark & { readonly notebookId: string; readonly detail?: Readonly<Record<string, unknown>> },
+): Promise<void> {
+  const { notebookId, household, itemKey, fingerprint, at } = mark
+  const key = { notebookId, itemKey, household }
+  const standing = await tables.mark.findUnique({ where: { notebookId_itemKey_household: key } })
+  if (standing?.fingerprint === fingerprint) return
+  await tables.mark.upsert({
+    where: { notebookId_itemKey_household: key },
+    create: { ...key, fingerprint, at },
+    update: { fingerprint, at },
+  })
+  const detail = { fingerprint, ...mark.detail }
+  await putOnRecord(tables, { notebookId, household, at, kind: 'mark', itemKey, detail })
 }
 
 /** Takes a household's own mark off an item; says whether there was one. */

@@ -35,7 +35,9 @@ export function happeningWords({ kind, detail = {} }: Happened, title: string): 
   const said = (key: string) => textOf(detail[key])
   switch (kind) {
     case 'mark':
-      return `Marked ${title} as agreed.`
+      return detail.proposal === undefined
+        ? `Marked ${title} as agreed.`
+        : `Marked ${title} as agreed, by proposal ${said('proposal')}.`
     case 'unmark':
       return `Took the mark off ${title}.`
     case 'freeze':
@@ -61,7 +63,7 @@ export function happeningWords({ kind, detail = {} }: Happened, title: string): 
     case 'proposal':
       return `Made proposal ${said('proposal')}.${quoted(said('text'))}`
     case 'reply':
-      return `${wordsFor(replyWords, said('reply')) ?? 'Replied to'} proposal ${said('proposal')}.${quoted(said('text'))}`
+      return replySentence(detail)
     case 'books':
       return wordsFor(bookWords, said('books')) ?? 'Kept the books.'
     case 'account':
@@ -95,6 +97,13 @@ const bookWords: Readonly<Record<string, string>> = {
   thing: 'Wrote down a tool, a leftover or salvage.',
   conversion: 'Turned hours into money, or money into hours.',
   valuation: 'Marked how goods in kind were valued.',
+}
+
+function replySentence(detail: Readonly<Record<string, unknown>>): string {
+  const [kind, number, by] = [textOf(detail.reply), textOf(detail.proposal), textOf(detail.by)]
+  if (kind === 'answered' && by !== '') return `Answered proposal ${number} with proposal ${by}.`
+  const ended = by === '' ? '' : ` Proposal ${by} takes its place.`
+  return `${wordsFor(replyWords, kind) ?? 'Replied to'} proposal ${number}.${ended}${quoted(textOf(detail.text))}`
 }
 
 function quoted(text: string): string {

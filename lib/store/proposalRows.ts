@@ -1,0 +1,69 @@
+import type { Household } from '../core/people/household.ts'
+import type { Tables } from './database.ts'
+import { putOnRecord } from './happenings.ts'
+import { storedHousehold } from './storedHousehold.ts'
+
+/** An item as it would be, and the fingerprint of what it was when that was proposed. */
+export type ProposedItem = {
+  readonly id: string
+  readonly fingerprint: string
+  readonly item: Readonly<Record<string, unknown>>
+}
+
+export const proposalEnds = ['accepted', 'declined', 'answered', 'withdrawn'] as const
+export type ProposalEnd = (typeof proposalEnds)[number]
+
+/** What a writer has to know about a proposal. */
+export type ProposalRow = {
+  readonly id: number
+  readonly number: number
+  readonly household: Household
+  readonly items: readonly ProposedItem[]
+  readonly ended: boolean
+}
+
+/** A proposal of this notebook inside a write transaction; undefined where there is none with this id. */
+export async function rowOf(
+  tables: Tables,
+  notebookId: string,
+  id: number,
+): Promise<ProposalRow | undefined> {
+  const row = await tables.proposal.findFirst({ where: { id, notebookId }, include: { reply: true } })
+  if (row === null) return undefined
+  return {
+    id,
+    number: await numberIn(tables, notebookId, id),
+    household: storedHousehold(row.household),
+    items: JSON.parse(row.items) as ProposedItem[],
+    ended: row.reply !== null,
+  }
+}
+
+/** What a proposal is called: 1, 2, 3 … within its notebook. */
+export async function numberIn(tables: Tables, notebookId: string, id: number): Promise<number> {
+  return tables.proposal.count({ where: { notebookId, id: { lte: id } } })
+}
+
+/**
+ * Ends a proposal and puts that on record.
+ *
+ * @param end.by the number of the proposal that ended it, where one did
+ */
+export async function endIn(
+  tables: Tables,
+  end: {
+    readonly notebookId: string
+    readonly household: Household
+    readonly id: number
+    readonly number: number
+    readonly kind: ProposalEnd
+    readonly text: string
+    readonly at: Date
+    readonly by?: number
+  },
+): Promise<void> {
+  const { notebookId, household, id, number, kind, text, at, by } = end
+  await tables.proposalReply.create({ data: { proposalId: id, household, kind, text, at } })
+  const detail = { reply: kind, proposal: number, text, ...(by === undefined ? {} : { by }) }
+  await putOnRecord(tables, { notebookId, household, at, kind: 'reply', detail })
+}
