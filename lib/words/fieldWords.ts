@@ -1,3 +1,5 @@
+import { needWords } from './needText.ts'
+
 type Words = Readonly<Record<string, string>>
 
 /** What the keys of a notebook file are called where two states of it are compared. */
@@ -197,14 +199,7 @@ export const valueWords: Readonly<Record<string, Words>> = {
   takes: households,
   spread: { length: 'by length', cost: 'by direct cost', equal: 'equally' },
   skill: { skilled: 'skilled', plain: 'plain' },
-  need: {
-    'animals-in': 'an animal kept in',
-    privacy: 'privacy',
-    light: 'light',
-    stock: 'stock kept out or in',
-    'low-cost': 'low cost',
-    repair: 'repair is enough',
-  },
+  need: needWords,
   measuredFrom: { ...households, higher: 'whichever is higher', lower: 'whichever is lower' },
   exposure: { B: 'houses or trees', C: 'open country', D: 'open water' },
   slope: { raked: 'rails follow the ground', stepped: 'bays stay level' },

@@ -6,7 +6,8 @@ import { type ForBoth, otherHousehold } from '../core/people/household.ts'
 import type { PotPart } from '../core/shares/potShare.ts'
 import { exactMoneyWords, fractionWords } from './exactWords.ts'
 import { moneyWords } from './money.ts'
-import type { ShareNames } from './shareText.ts'
+import { halvesMeanwhile } from './passageText.ts'
+import { type ShareNames, sourceClause } from './shareText.ts'
 
 /** The arithmetic of one principle on one pot: how the exact shares come about, and where an odd unit goes. */
 export function partSteps(part: PotPart, names: ShareNames, askedSoFar: ForBoth<bigint>): string[] {
@@ -45,6 +46,7 @@ function exactSteps(part: PotPart, names: ShareNames): string[] {
     case 'length':
       return weighed('By length', principle.a, principle.b, part, names, rest)
     case 'use':
+      if (names.uses?.apart) return [`${halvesMeanwhile} ${pot} ÷ 2 = ${exact.a} for each.`]
       return weighed('By use, passages a week', names.uses?.a || '0', names.uses?.b || '0', part, names, rest)
     case 'benefit':
       return weighed('By benefit, in points', principle.a, principle.b, part, names, rest)
@@ -73,7 +75,7 @@ function weighed(
 
 function savingSteps(
   part: PotPart,
-  typed: { readonly aloneA: string; readonly aloneB: string },
+  typed: Extract<PotPart['principle'], { principle: 'saving' }>,
   names: ShareNames,
 ): string[] {
   const digits = currencyDigits(names.currency) ?? 2
@@ -82,7 +84,7 @@ function savingSteps(
   const exact = (of: Ratio) => exactMoneyWords(of, names.currency)
   const pot = money(part.pot)
   return [
-    `Share the saving: alone, ${names.a} would pay ${money(alone.a)} and ${names.b} ${money(alone.b)}. Together it is ${pot}.`,
+    `Share the saving: alone, ${names.a} would pay ${money(alone.a)}${sourceClause(typed.sourceA)} and ${names.b} ${money(alone.b)}${sourceClause(typed.sourceB)}. Together it is ${pot}.`,
     `The saving is ${money(alone.a)} + ${money(alone.b)} − ${pot} = ${money(alone.a + alone.b - part.pot)}. Each keeps half of it.`,
     `${names.a}: (${pot} + ${money(alone.a)} − ${money(alone.b)}) ÷ 2 = ${exact(part.exactA)}.`,
     `${names.b}: (${pot} + ${money(alone.b)} − ${money(alone.a)}) ÷ 2 = ${exact(exactB(part))}.`,

@@ -5,6 +5,7 @@ import { never } from '../core/assert.ts'
 import { type Household, otherHousehold } from '../core/people/household.ts'
 import type { Capped } from '../core/shares/caps.ts'
 import type { ItemShares } from '../core/shares/itemShares.ts'
+import type { SharedUses } from '../core/shares/passages.ts'
 import type { PotPart, PotShare } from '../core/shares/potShare.ts'
 import { householdName } from './labels.ts'
 import { moneyWords } from './money.ts'
@@ -14,8 +15,8 @@ export type ShareNames = {
   readonly currency: string
   readonly a: string
   readonly b: string
-  /** Passages a week, on a gate. */
-  readonly uses?: { readonly a: string; readonly b: string } | undefined
+  /** Passages a week, on a gate, or that they are counted apart. */
+  readonly uses?: SharedUses | undefined
 }
 
 export function shareNames(notebook: Notebook, uses?: ShareNames['uses']): ShareNames {
@@ -108,6 +109,7 @@ function partClause(part: PotPart, names: ShareNames): string {
     case 'length':
       return `is shared by length, ${principle.a} for ${names.a} to ${principle.b} for ${names.b}`
     case 'use':
+      if (names.uses?.apart) return `is halved for now, by use: ${countedApart}`
       return `is shared by use, ${counted(names.uses?.a || '0', 'passage')} a week for ${names.a} to ${names.uses?.b || '0'} for ${names.b}`
     case 'benefit':
       return `is shared by benefit, ${counted(principle.a, 'point')} for ${names.a} to ${principle.b} for ${names.b}`
@@ -118,6 +120,8 @@ function partClause(part: PotPart, names: ShareNames): string {
   }
 }
 
+const countedApart = 'passages are counted apart and not settled, and until both take one count each has half'
+
 function counted(figure: string, one: string): string {
   return `${figure} ${figure === '1' ? one : `${one}s`}`
 }
@@ -126,9 +130,14 @@ function savingWords(part: PotPart, names: ShareNames): string {
   if (part.principle.principle !== 'saving') return ''
   const digits = currencyDigits(names.currency) ?? 2
   const money = (typed: string) => moneyWords(minorUnits(typed, digits), names.currency)
-  const { aloneA, aloneB } = part.principle
+  const { aloneA, aloneB, sourceA, sourceB } = part.principle
   const together = moneyWords(part.pot, names.currency)
-  return `alone ${names.a} would have paid ${money(aloneA)} and ${names.b} ${money(aloneB)}; together it is ${together}, and each keeps half of what that saves`
+  return `alone ${names.a} would have paid ${money(aloneA)}${sourceClause(sourceA)} and ${names.b} ${money(aloneB)}${sourceClause(sourceB)}; together it is ${together}, and each keeps half of what that saves`
+}
+
+/** Where a figure for building alone comes from, behind it; nothing where nobody said. */
+export function sourceClause(source: string): string {
+  return source.trim() === '' ? '' : ` (by ${source.trim()})`
 }
 
 /** Who was asked for the odd unit and why, for every part that had one. */

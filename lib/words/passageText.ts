@@ -1,0 +1,94 @@
+import type { ForBoth, Household } from '../core/people/household.ts'
+import { otherHousehold } from '../core/people/household.ts'
+import type { CountsSideBySide } from '../core/shares/countsSideBySide.ts'
+import { faultText } from './faultText.ts'
+import { moneyWords } from './money.ts'
+import type { ShareNames } from './shareText.ts'
+
+/** How a gate's count stands, and how it came about. */
+export type CountStanding =
+  | { readonly kind: 'none' }
+  | { readonly kind: 'counting' }
+  | { readonly kind: 'apart' }
+  | {
+      readonly kind: 'settled'
+      readonly uses: ForBoth<string>
+      readonly how: 'alike' | Household | 'as typed'
+    }
+
+export const countFaults = {
+  needed: 'Needed: a number of passages a week; 0 if there are none.',
+} as const
+export const countKept = 'Kept.'
+export const gateGone = 'This gate was removed in the meantime.'
+export const countsChanged =
+  'The counts were changed since you opened the page. Load the page again, and look at them as they are now.'
+
+/** Said wherever halves stand in for a count. */
+export const halvesMeanwhile = 'Counted apart and not settled: halves until both take one count.'
+
+export function countStandingWords(standing: CountStanding, names: ShareNames): string {
+  switch (standing.kind) {
+    case 'none':
+      return 'Nobody has counted yet. Each household counts what both make, and sees the other’s count once both have.'
+    case 'counting':
+      return 'The passages are being counted. Until both take one count, sharing by use asks each for half.'
+    case 'apart':
+      return 'The two counts differ. Until both take one of them, sharing by use asks each for half.'
+    default:
+      return `${countWords(standing.uses, names)} a week. ${howWords(standing.how, names)}`
+  }
+}
+
+function howWords(how: 'alike' | Household | 'as typed', names: ShareNames): string {
+  if (how === 'alike') return 'Both counted the same.'
+  if (how === 'as typed') return 'It stands as it was entered, or came with the file; nobody counted apart.'
+  return `Both took the count of ${names[how]}.`
+}
+
+/** "no. 12 goes through 5 times, no. 14 9 times". */
+export function countWords(count: ForBoth<string>, names: ShareNames): string {
+  return `${names.a} goes through ${times(count.a)}, ${names.b} ${times(count.b)}`
+}
+
+function times(count: string): string {
+  return count === '1' ? '1 time' : `${count || '0'} times`
+}
+
+/** Who has counted in the round that is open, for one household. `again`: an earlier count stands meanwhile. */
+export function openRoundWords(
+  round: { readonly own: boolean; readonly other: boolean; readonly again: boolean },
+  household: Household,
+  names: ShareNames,
+): string | undefined {
+  const other = names[otherHousehold(household)]
+  const meanwhile = round.again ? ' Until then the counts above stand.' : ''
+  if (round.own)
+    return `Your count is kept. ${other} has not counted${round.again ? ' again' : ''} yet; both are shown once it has.${meanwhile}`
+  if (round.other)
+    return `${other} has counted${round.again ? ' again' : ''}. Its count is shown once you have counted too.${meanwhile}`
+  return undefined
+}
+
+/** How far apart two counts are in money, and what stands meanwhile. */
+export function countsApartWords(found: CountsSideBySide, names: ShareNames): readonly string[] {
+  const money = (minor: bigint) => moneyWords(minor, names.currency)
+  const faults = [found.under.a, found.under.b].flatMap((one) => (one.ok ? [] : one.faults))
+  return [
+    ...(found.byUse ? [] : ['This gate is not shared by use now; the figures are what it would ask by use.']),
+    ...(found.apart === undefined
+      ? faults.map((fault) => faultText(fault))
+      : [`In money the two counts are ${money(found.apart)} apart at this gate.`]),
+    ...(found.now.ok
+      ? [
+          `Meanwhile it asks ${names.a} for ${money(found.now.value.a)} and ${names.b} for ${money(found.now.value.b)}.`,
+        ]
+      : []),
+  ]
+}
+
+export function takesWords(takes: Household, by: Household, names: ShareNames): string {
+  return takes === by
+    ? `${names[by]} takes its own count.`
+    : `${names[by]} takes the count of ${names[takes]}.`
+}
