@@ -5,7 +5,7 @@ import type { TakeOff } from '../../../lib/core/takeoff/takeOff.ts'
 import type { cutPlansFile } from '../../../lib/cutting/cutPlansFile.ts'
 import { itemTitle } from '../../../lib/words/itemWords.ts'
 import { capitalised, spokenList } from '../../../lib/words/summary/names.ts'
-import { percentWords, roughWeightWords } from '../../../lib/words/takeoff/figures.ts'
+import { percentWords, plainFigure, roughWeightWords } from '../../../lib/words/takeoff/figures.ts'
 import { FigureTable } from '../../ui/FigureTable.tsx'
 import { Panel } from '../../ui/Panel.tsx'
 import { CutBar } from './CutBar.tsx'
@@ -88,7 +88,7 @@ export function CutPlanPanel({ plan }: { plan: CutPlan }) {
       <p>
         {plan.leastBought === 'proven'
           ? 'No plan buys less: this is proven.'
-          : `A plan that buys less may exist; at most ${plan.leastBought.gapPercent} percent less.`}
+          : `A plan that buys less may exist; at most ${plainFigure(Math.ceil(plan.leastBought.gapPercent * 10) / 10, 1)} percent less.`}
       </p>
       {[...plan.tooLong, ...plan.unplaced].map((piece) => (
         <p key={piece.label}>
@@ -130,7 +130,7 @@ function partOf(label: string): string {
 /** One profile can be cut for several parts: then its title names them, not the first one's own words. */
 function cutPlanTitle(plan: CutPlan): string {
   const parts = [...new Set(plan.lengths.flatMap(({ pieces }) => pieces.map(({ label }) => partOf(label))))]
-  if (parts.length < 2) return plan.what
+  if (parts.length < 2) return capitalised(plan.what)
   const [_ofTheFirst, ...sizes] = plan.what.split(', ')
   const named = spokenList(parts.map((part) => partWords[part]?.[1] ?? part))
   return [capitalised(named), ...sizes].join(', ')
@@ -139,7 +139,7 @@ function cutPlanTitle(plan: CutPlan): string {
 function cutPlanWords(plan: CutPlan): string {
   const bought = plan.lengths.filter((length) => length.bought).reduce((sum, { times }) => sum + times, 0)
   const lengths = `${bought} ${bought === 1 ? 'length' : 'lengths'} to buy, ${plan.bought.text} in all.`
-  return `${bought === 0 ? 'Nothing to buy.' : lengths} ${plan.waste.text} is over, saw cuts counted: ${plan.wastePercent} percent of all lengths that are cut. ${plan.cuts} cuts.`
+  return `${bought === 0 ? 'Nothing to buy.' : lengths} ${plan.waste.text} is over, saw cuts counted: ${plainFigure(plan.wastePercent, 1)} percent of all lengths that are cut. ${plan.cuts} cuts.`
 }
 
 /** Equal pieces for the same part as one, with what they are for. */
