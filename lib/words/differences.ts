@@ -35,6 +35,9 @@ function unwrapped(data: unknown): unknown {
   if (data !== null && typeof data === 'object' && 'item' in data && 'currency' in data) {
     return { currency: data.currency, ...(data.item as object) }
   }
+  if (data !== null && typeof data === 'object' && 'arrangements' in data && 'currency' in data) {
+    return { currency: data.currency, ...(data.arrangements as object) }
+  }
   return data
 }
 

@@ -66,6 +66,7 @@ const unmarkedTitles: Readonly<Record<string, string>> = {
   buildUps: 'Build-ups of your own',
   inventory: 'Pieces at hand',
   contributions: 'Money and hours',
+  letter: 'The first letter',
 }
 
 /** What an item of the history is called: by its name now, else by its name then. */
@@ -80,6 +81,8 @@ export function changedItemTitle(
   const data = (change.after ?? change.before) as { item?: { name?: unknown }; text?: unknown } | null
   if (change.itemKey.startsWith('decision:'))
     return itemTitle({ kind: 'decision', name: String(data?.text ?? ''), key: change.itemKey })
+  if (change.itemKey === 'arrangements' || change.itemKey === 'closing')
+    return `${itemTitle({ kind: change.itemKey, name: '', key: change.itemKey })} (removed)`
   const id = change.itemKey.slice('item:'.length)
   return `${String(data?.item?.name ?? '') || id} (removed)`
 }

@@ -26,7 +26,7 @@ export function pageOfItem(notebookId: string, key: string, kind: string): strin
     case 'caps':
       return `${home}/shares#caps`
     case 'arrangements':
-      return `${home}/money#arrangements`
+      return `${home}/arrangements`
     case 'terms':
       return `${home}/terms`
     case 'decision':

@@ -5,7 +5,8 @@ import { type Part, pathOfPart, readPart, writePart } from '../../../lib/forms/p
 import { type NotebookDocument, readNotebook } from '../../../lib/forms/readNotebook.ts'
 import { latestChanges } from '../../../lib/store/changes.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
-import { editNotebook, findNotebook } from '../../../lib/store/notebooks.ts'
+import { type Edit, editNotebook, findNotebook } from '../../../lib/store/notebooks.ts'
+import { editOnRecord, type RecordedEdit } from '../../../lib/store/recordedEdits.ts'
 import { momentWords } from '../../../lib/words/day.ts'
 import { differences } from '../../../lib/words/differences.ts'
 import { faultText } from '../../../lib/words/faultText.ts'
@@ -33,13 +34,14 @@ export type Edited =
 /**
  * The one way in which a page's form is saved: who asks → read the form → load → decide → save → answer. `base` is the
  * fingerprint of the part as it was when the form was opened: where it has changed since, nothing is written and both
- * versions are shown.
+ * versions are shown. `asks` says what a form of its own asks about before it saves.
  */
 export async function savePart(
   notebookId: string,
   part: Part,
   base: string,
   draft: unknown,
+  asks: (next: NotebookDocument) => readonly FieldFault[] = () => [],
 ): Promise<SaveAnswer> {
   const { household } = await requireHousehold(notebookId)
   const read = readDraft.safeParse(draft)
@@ -58,6 +60,8 @@ export async function savePart(
       const faults = nameFaults(keptBuildUps(next), (index) => `buildUps[${index}].name`)
       if (faults.length > 0) return { faults }
     }
+    const asked = asks(next)
+    if (asked.length > 0) return { faults: [...asked] }
     return { next, renamed: part.part === 'decisions' ? renamedDecisions(document, next) : new Map() }
   })
   return withRows(answer, read.data, notebookId, part)
@@ -99,34 +103,36 @@ async function edit(
 /**
  * Edits the whole document in one transaction. Faults of the file refuse the edit; shares that cannot be worked out yet
  * do not, they stay open matters. Changed items lose both marks. A closed notebook refuses it, but for the books and for
- * opening it again.
+ * opening it again. `record`: what else goes on record with it, where it was stored.
  */
 export async function editDocument(
   notebookId: string,
   household: Household,
   change: (document: NotebookDocument) => Edited,
   when: 'while open' | 'also while closed' = 'while open',
+  record?: RecordedEdit,
 ): Promise<SaveAnswer> {
   const closed = when === 'while open' ? await closedByNumber(notebookId) : undefined
   if (closed !== undefined) return { faults: [{ path: '', message: closedWords(closed) }] }
-  return editNotebook<SaveAnswer>({
-    id: notebookId,
-    household,
-    at: new Date(),
-    change: (stored) => {
-      const document = JSON.parse(stored) as NotebookDocument
-      const edited = change(document)
-      if (!('next' in edited)) return { refused: edited }
-      const stores = toStore(edited.next)
-      const part = edited.within
-      const path = part ? pathOfPart(edited.next, part) : (edited.prefix ?? '')
-      if (!stores.ok) return { refused: { faults: stores.faults.map((fault) => fieldFault(fault, path)) } }
-      const { text, document: next } = stores.value
-      const saved = { saved: true as const, base: part ? fingerprintOf(readPart(next, part) ?? {}) : '' }
-      if (text === stored) return { refused: { ...saved, note: 'Nothing had changed.' } }
-      return { document: text, changed: itemChanges(document, next, edited.renamed), kept: saved }
-    },
-  })
+  const edit = { id: notebookId, household, at: new Date(), change: changeOfStored(change) }
+  return record === undefined ? editNotebook(edit) : editOnRecord(edit, record)
+}
+
+/** An edit of the document as an edit of its stored text. */
+function changeOfStored(change: (document: NotebookDocument) => Edited) {
+  return (stored: string): Edit<SaveAnswer> => {
+    const document = JSON.parse(stored) as NotebookDocument
+    const edited = change(document)
+    if (!('next' in edited)) return { refused: edited }
+    const stores = toStore(edited.next)
+    const part = edited.within
+    const path = part ? pathOfPart(edited.next, part) : (edited.prefix ?? '')
+    if (!stores.ok) return { refused: { faults: stores.faults.map((fault) => fieldFault(fault, path)) } }
+    const { text, document: next } = stores.value
+    const saved = { saved: true as const, base: part ? fingerprintOf(readPart(next, part) ?? {}) : '' }
+    if (text === stored) return { refused: { ...saved, note: 'Nothing had changed.' } }
+    return { document: text, changed: itemChanges(document, next, edited.renamed), kept: saved }
+  }
 }
 
 /** A fault of the file as a fault of the form: the part's own path is taken off. */
