@@ -51,7 +51,7 @@ export type FaultFacts =
       readonly pot: string
     }
   | { readonly kind: 'pot-below-zero'; readonly below: string }
-  // a common cost that is to be laid on sections and gates: `on` are the paths of those that can't be shared yet
+  // a common cost that is to be laid on sections and gates: `on` names those that can't be shared yet
   | { readonly kind: 'spread-waits'; readonly on: readonly string[] }
   | { readonly kind: 'spread-nowhere' }
   | { readonly kind: 'gift-hired' }

@@ -147,7 +147,8 @@ function shareFaultsElsewhere(document: NotebookDocument, faults: readonly Fault
       const read = notebookSchema(currency, digits, 'keep').safeParse(alone)
       const place = read.success ? placesOf(read.data as unknown as Notebook)[0] : undefined
       const shared = place && shareItem({ ...place, path }, digits, nothingAsked)
-      if (shared && !shared.ok) found.push(...shared.faults)
+      // What a common cost would be laid on is not there when it is tried alone.
+      if (shared && !shared.ok) found.push(...shared.faults.filter(({ kind }) => kind !== 'spread-nowhere'))
     })
   }
   return found

@@ -9,10 +9,24 @@ export function decimalWords(exact: Ratio): string {
   return text.includes('.') ? text.replace(/\.?0+$/, '') : text
 }
 
-/** A fraction in its lowest terms: 30/90 is "1/3", a whole number stands alone. */
+/**
+ * A fraction in its lowest terms: 30/90 is "1/3", a whole number stands alone. One that nobody could write down, as parts
+ * of many unlike lengths add to, is a decimal cut off after twelve digits, and says so.
+ */
 export function fractionWords(exact: Ratio): string {
+  if (exact.under >= reducible) return cutOff(exact)
   const { over, under } = lowest(exact)
+  if (under >= writable) return cutOff(exact)
   return under === 1n ? `${over}` : `${over}/${under}`
+}
+
+const writable = 10n ** 24n
+/** Finding the lowest terms of longer ones takes longer than anybody waits. */
+const reducible = 10n ** 2_000n
+
+function cutOff({ over, under }: Ratio): string {
+  const digits = 12
+  return `${moneyText((over * 10n ** BigInt(digits)) / under, digits)}…`
 }
 
 /** An exact amount in minor units: whole units as money, and what is left as a fraction of the smallest unit. */

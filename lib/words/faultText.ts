@@ -66,7 +66,7 @@ export function faultText(fault: FaultFacts): string {
     case 'pot-below-zero':
       return `Credits take the pot ${fault.below} below zero; a pot may not be less than nothing. Lower the credits or add the costs they belong to.`
     case 'spread-waits':
-      return `This cost is laid on the sections and gates, and ${fault.on.length === 1 ? 'one of them' : `${fault.on.length} of them`} can't be shared yet; mend that first, or share this cost by itself.`
+      return `This cost is laid on the sections and gates, and some can't be shared yet: ${listed(fault.on)}. Mend that first, or share this cost by itself.`
     case 'spread-nowhere':
       return 'This cost is to be laid on the sections and gates, but there is none yet; add one, or share this cost by itself.'
     case 'gift-hired':

@@ -8,6 +8,7 @@ import { exactMoneyWords, fractionWords } from './exactWords.ts'
 import { moneyWords } from './money.ts'
 import { halvesMeanwhile } from './passageText.ts'
 import { type ShareNames, sourceClause } from './shareText.ts'
+import { laidSteps } from './spreadText.ts'
 
 /** The arithmetic of one principle on one pot: how the exact shares come about, and where an odd unit goes. */
 export function partSteps(part: PotPart, names: ShareNames, askedSoFar: ForBoth<bigint>): string[] {
@@ -52,6 +53,8 @@ function exactSteps(part: PotPart, names: ShareNames): string[] {
       return weighed('By benefit, in points', principle.a, principle.b, part, names, rest)
     case 'saving':
       return savingSteps(part, principle, names)
+    case 'laid':
+      return laidSteps(part, principle, names)
     default:
       return never(principle)
   }

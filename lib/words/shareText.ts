@@ -1,4 +1,4 @@
-import type { Notebook, SimplePrinciple } from '../core/agreement/notebook.ts'
+import type { Notebook } from '../core/agreement/notebook.ts'
 import { currencyDigits } from '../core/amounts/currency.ts'
 import { minorUnits } from '../core/amounts/money.ts'
 import { never } from '../core/assert.ts'
@@ -9,6 +9,7 @@ import type { SharedUses } from '../core/shares/passages.ts'
 import type { PotPart, PotShare } from '../core/shares/potShare.ts'
 import { householdName } from './labels.ts'
 import { moneyWords } from './money.ts'
+import { laidClause } from './spreadText.ts'
 
 /** What a sentence about shares needs to know besides the figures. */
 export type ShareNames = {
@@ -88,6 +89,7 @@ function sentenceStart(part: PotPart, names: ShareNames, pot: string): string {
     case 'length':
     case 'use':
     case 'benefit':
+    case 'laid':
       return `${pot} ${partClause(part, names)}`
     case 'saving':
       return `Share the saving: ${savingWords(part, names)}`
@@ -98,7 +100,7 @@ function sentenceStart(part: PotPart, names: ShareNames, pot: string): string {
 
 /** How one part of a pot is shared, as the end of a sentence that began with the part. */
 function partClause(part: PotPart, names: ShareNames): string {
-  const principle: SimplePrinciple = part.principle
+  const { principle } = part
   switch (principle.principle) {
     case 'equal':
       return 'is halved'
@@ -115,6 +117,8 @@ function partClause(part: PotPart, names: ShareNames): string {
       return `is shared by benefit, ${counted(principle.a, 'point')} for ${names.a} to ${principle.b} for ${names.b}`
     case 'saving':
       return `is shared by the saving (${savingWords(part, names)})`
+    case 'laid':
+      return laidClause(principle)
     default:
       return never(principle)
   }

@@ -34,6 +34,8 @@ const oneOfEach: { readonly [Kind in FaultFacts['kind']]: Extract<FaultFacts, { 
   'saving-dearer': { kind: 'saving-dearer', pot: '24.00', alone: '20.00', over: '4.00' },
   'saving-outside': { kind: 'saving-outside', household: 'a', share: '-5.00', pot: '10.00' },
   'pot-below-zero': { kind: 'pot-below-zero', below: '0.01' },
+  'spread-waits': { kind: 'spread-waits', on: ['Lane to the gates', 'g3'] },
+  'spread-nowhere': { kind: 'spread-nowhere' },
   'gift-hired': { kind: 'gift-hired' },
   'caps-short': { kind: 'caps-short', a: '1.00', b: '2.00', total: '3.01', short: '0.01' },
   'instalments-sum': {

@@ -1,4 +1,4 @@
-import type { CommonCost, Gate, ItemKind, Notebook, Section, Share } from '../agreement/notebook.ts'
+import type { CommonCost, Gate, ItemKind, Notebook, Section, Share, Spread } from '../agreement/notebook.ts'
 import { labourAmount, signedCostAmount } from '../amounts/lineAmount.ts'
 import { type Minor, moneyText } from '../amounts/money.ts'
 import type { Fault } from '../faults.ts'
@@ -6,7 +6,9 @@ import type { ForBoth } from '../people/household.ts'
 import { held, type Result, refused } from '../result.ts'
 import type { ShareContext } from './context.ts'
 import { type HoursShare, shareHours } from './hoursShare.ts'
+import { sharedUses } from './passages.ts'
 import { type PotShare, sharePot } from './potShare.ts'
+import { type Laying, laidOnNothing, laidPot } from './spread.ts'
 
 /** Where an item stands in the file. */
 export type ItemPlace = { readonly kind: ItemKind; readonly index: number; readonly path: string }
@@ -49,27 +51,55 @@ export function placesOf(notebook: Notebook): readonly (ItemPlace & { readonly i
   ]
 }
 
-/** Shares one item; the faults carry full paths. */
+/** What a spread common cost is laid on: the sections and gates, or why they can't bear it. */
+export type LayingAt = (path: string) => Result<Laying>
+
+/** Tried alone, a common cost has nothing to be laid on. */
+const nowhere: LayingAt = (path) => refused({ path, kind: 'spread-nowhere' })
+
+/** What the principles of an item look at besides their own keys. */
+export function shareContext(
+  { item, path }: ItemPlace & { readonly item: PricedItem },
+  digits: number,
+): ShareContext {
+  return { path: `${path}.share`, digits, uses: sharedUses(item) }
+}
+
+/** How a common cost is laid on the sections and gates; undefined on every item that is shared by itself. */
+export function spreadOf(item: PricedItem): Spread | undefined {
+  return 'spread' in item && item.spread !== '' ? item.spread : undefined
+}
+
+/**
+ * Shares one item; the faults carry full paths. A common cost that is laid on sections and gates has two pots, whatever
+ * its own share, which rests.
+ */
 export function shareItem(
   place: ItemPlace & { readonly item: PricedItem },
   digits: number,
   asked: AskedSoFar,
+  laying: LayingAt = nowhere,
 ): Result<ItemShares> {
   const { item, kind, index, path } = place
   const sums = sumLines(item, digits)
-  const lowest = 'together' in item.share ? sums.materials + sums.labour : sums.materials
+  const spread = spreadOf(item)
+  const asOne = spread === undefined && 'together' in item.share
+  const lowest = asOne ? sums.materials + sums.labour : sums.materials
   const belowZero: Fault[] =
     lowest < 0n
       ? [{ path: `${path}.materials`, kind: 'pot-below-zero', below: moneyText(-lowest, digits) }]
       : []
-  const context = { path: `${path}.share`, digits, uses: 'uses' in item ? item.uses : undefined }
   // A pot below zero is shared as if it were empty, so that faults of the other pot are found as well.
-  const pots = sharePots(item.share, lowest < 0n ? emptied(item.share, sums) : sums, context, asked.money)
+  const shared = lowest < 0n ? { ...sums, materials: 0n, ...(asOne ? { labour: 0n } : {}) } : sums
+  const pots =
+    spread === undefined
+      ? sharePots(item.share, shared, shareContext(place, digits), asked.money)
+      : layPots(spread, shared, laying(`${path}.spread`), asked.money)
   if (!pots.ok || lowest < 0n) return refused(...belowZero, ...(pots.ok ? [] : pots.faults))
   const labourPot = pots.value.form === 'together' ? pots.value.together : pots.value.labour
-  const shared =
+  const each =
     pots.value.form === 'together' ? [pots.value.together] : [pots.value.materials, pots.value.labour]
-  const sumOf = (household: 'a' | 'b') => shared.reduce((sum, pot) => sum + pot[household], 0n)
+  const sumOf = (household: 'a' | 'b') => each.reduce((sum, pot) => sum + pot[household], 0n)
   return held({
     kind,
     index,
@@ -113,8 +143,20 @@ export function sumLines(item: Pick<PricedItem, 'materials' | 'labour'>, digits:
   return { materials, labour, promised }
 }
 
-function emptied(share: Share, sums: LineSums): LineSums {
-  return { ...sums, materials: 0n, ...('together' in share ? { labour: 0n } : {}) }
+/** Nothing to share asks nobody for anything, so that a draft may be laid on what is not there yet. */
+function layPots(
+  spread: Spread,
+  sums: LineSums,
+  laying: Result<Laying>,
+  asked: ForBoth<Minor>,
+): Result<ItemPots> {
+  const empty = sums.materials === 0n && sums.labour === 0n
+  if (!laying.ok && !empty) return laying
+  const laid = (pot: 'materials' | 'labour') =>
+    laying.ok ? laying.value(spread, pot) : ({ ...laidOnNothing, by: spread } as const)
+  const materials = laidPot(laid('materials'), sums.materials, asked)
+  const labour = laidPot(laid('labour'), sums.labour, { a: asked.a + materials.a, b: asked.b + materials.b })
+  return held({ form: 'two pots', materials, labour })
 }
 
 function sharePots(

@@ -7,13 +7,14 @@ import type { ForBoth } from '../people/household.ts'
 import { held, type Result, refused } from '../result.ts'
 import type { ShareContext } from './context.ts'
 import { exactShare } from './exactShare.ts'
+import type { Laid } from './spread.ts'
 
 /**
  * One pot that was split by one principle: the whole pot, or under `difference` the basic fence, each upgrade that one
  * household wants, and what lies above all of them.
  */
 export type PotPart = PartName & {
-  readonly principle: SimplePrinciple
+  readonly principle: SimplePrinciple | Laid
   readonly pot: bigint
   /** a's exact share before rounding. */
   readonly exactA: Ratio
@@ -29,7 +30,7 @@ export type PotShare = {
   readonly total: bigint
   readonly a: bigint
   readonly b: bigint
-  readonly principle: Principle
+  readonly principle: Principle | Laid
   readonly parts: readonly PotPart[]
   /** a's exact, unrounded fraction of the pot; one half where the pot is zero. Hours are asked by it. */
   readonly fractionA: Ratio

@@ -9,7 +9,16 @@ import { type Evening, eveningPayment } from '../ledger/evening.ts'
 import type { ForBoth } from '../people/household.ts'
 import { held, type Result, refused } from '../result.ts'
 import { applyCaps, type Capped } from './caps.ts'
-import { type AskedSoFar, type ItemShares, nothingAsked, placesOf, shareItem } from './itemShares.ts'
+import {
+  type AskedSoFar,
+  type ItemShares,
+  type LayingAt,
+  nothingAsked,
+  placesOf,
+  shareItem,
+} from './itemShares.ts'
+import { type Laying, layingOn, type SpreadTarget } from './spread.ts'
+import { spreadTarget } from './spreadTargets.ts'
 
 /** Everything the notebook's figures come to. Money in minor units of `currency`, which has `digits` after the point. */
 export type Statement = {
@@ -41,20 +50,38 @@ export function shareItems(notebook: Notebook): SharedItems {
   const items: ItemShares[] = []
   const faults: Fault[] = []
   let asked: AskedSoFar = nothingAsked
+  const spreads = notebook.common.some(({ spread }) => spread !== '')
+  const targets: SpreadTarget[] = []
+  const unshared: string[] = []
+  const laying = layingOnce(targets, unshared)
   for (const place of placesOf(notebook)) {
-    const shared = shareItem(place, digits, asked)
+    const shared = shareItem(place, digits, asked, laying)
     if (!shared.ok) {
       faults.push(...shared.faults)
+      if (place.kind !== 'common') unshared.push(place.item.name.trim() || place.item.id)
       continue
     }
     const item = shared.value
     items.push(item)
+    const target = spreads ? spreadTarget(place, item, digits) : undefined
+    if (target) targets.push(target)
     asked = {
       money: { a: asked.money.a + item.a, b: asked.money.b + item.b },
       hours: { a: asked.hours.a + item.hours.a, b: asked.hours.b + item.hours.b },
     }
   }
   return { items, faults }
+}
+
+/** Common costs come last in the file, so by then every section and gate has been shared, or can't be. */
+function layingOnce(targets: readonly SpreadTarget[], unshared: readonly string[]): LayingAt {
+  let once: Laying | undefined
+  return (path) => {
+    if (unshared.length > 0) return refused({ path, kind: 'spread-waits', on: unshared })
+    if (targets.length === 0) return refused({ path, kind: 'spread-nowhere' })
+    once ??= layingOn(targets)
+    return held(once)
+  }
 }
 
 /**
