@@ -49,7 +49,7 @@ export const principleMeaning: Readonly<Record<PrincipleName, string>> = {
   difference:
     'A basic fence is shared one way; what is spent above it another way, often by whoever wants more.',
   saving:
-    'Each household is asked for what it would have paid building alone, less half of what building together saves. Fits only where both would build.',
+    'Each household is asked for what it would have paid building alone, less half of what building together saves. It fits only two households that would each build alone: say where each price for that comes from.',
 }
 
 export const kindWords: Readonly<Record<ItemKind, string>> = {

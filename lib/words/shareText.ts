@@ -141,7 +141,7 @@ function savingWords(part: PotPart, names: ShareNames): string {
 
 /** Where a figure for building alone comes from, behind it; nothing where nobody said. */
 export function sourceClause(source: string): string {
-  return source.trim() === '' ? '' : ` (by ${source.trim()})`
+  return source.trim() === '' ? '' : ` (source: ${source.trim()})`
 }
 
 /** Who was asked for the odd unit and why, for every part that had one. */

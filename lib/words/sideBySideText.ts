@@ -4,6 +4,7 @@ import type { ItemWay, Range, UnusableWay } from '../core/shares/sideBySide.ts'
 import { faultText } from './faultText.ts'
 import { principleMeaning, principleWords } from './labels.ts'
 import { moneyWords } from './money.ts'
+import { halvesMeanwhile } from './passageText.ts'
 import type { ShareNames } from './shareText.ts'
 
 /** What a way to share is called. */
@@ -21,13 +22,18 @@ export function staysWords({ stays }: Pick<ItemWay, 'stays'>): string | undefine
   return stays && `The ${stays} stay${stays === 'labour' ? 's' : ''} shared as chosen now.`
 }
 
+/** What stands in for the figures of a way; undefined where they stand. */
+export function apartWords(way: Way, names: ShareNames): string | undefined {
+  return way === 'use' && names.uses?.apart ? halvesMeanwhile : undefined
+}
+
 /** Why a way can't be used on this item, and what would make it usable. */
 export function unusableWords(unusable: UnusableWay): string {
   switch (unusable.because) {
     case 'no gate':
       return 'Only a gate has passages to count.'
     case 'no passages':
-      return 'No passages were counted at this gate yet.'
+      return 'No passages were counted at this gate yet. Count them on the gate’s page.'
     case 'no figures':
       return `No ${figuresOf(unusable.way)} stand in this item yet. Enter them on the item’s page.`
     case 'faults':

@@ -2,7 +2,7 @@ import type { ItemSideBySide, ItemWay } from '../../../lib/core/shares/sideBySid
 import { faultText } from '../../../lib/words/faultText.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
 import type { ShareNames } from '../../../lib/words/shareText.ts'
-import { staysWords, unusableWords, wayMeaning, wayWords } from '../../../lib/words/sideBySideText.ts'
+import { apartWords, staysWords, unusableWords, wayMeaning, wayWords } from '../../../lib/words/sideBySideText.ts'
 import { type PressAction, PressForm } from '../../ui/draft/PressForm.tsx'
 import { FigureTable } from '../../ui/FigureTable.tsx'
 import { Panel } from '../../ui/Panel.tsx'
@@ -51,7 +51,7 @@ export function ItemWays({ found, names, id, fingerprint, choose }: Props) {
           rows={[
             ...asNow.map((row) => [row.label, money(row.a), money(row.b), 'Chosen now']),
             ...rows.map((row) => [
-              <WayName key="name" way={row.ways} label={row.label} />,
+              <WayName key="name" way={row.ways} label={row.label} apart={apartWords(row.ways.way, names)} />,
               money(row.a),
               money(row.b),
               row.chosen ? (
@@ -91,7 +91,7 @@ function figures(one: ItemWay, names: ShareNames) {
   return { label: wayWords(one.way, names), a: one.shares.a, b: one.shares.b, chosen: one.chosen }
 }
 
-function WayName({ way, label }: { way: ItemWay; label: string }) {
+function WayName({ way, label, apart }: { way: ItemWay; label: string; apart: string | undefined }) {
   const stays = staysWords(way)
   return (
     <>
@@ -99,6 +99,7 @@ function WayName({ way, label }: { way: ItemWay; label: string }) {
       <span className="choice-hint">
         {wayMeaning(way.way)}
         {stays ? ` ${stays}` : ''}
+        {apart ? ` ${apart}` : ''}
       </span>
     </>
   )

@@ -1,5 +1,6 @@
 import type { ItemShares } from '../../../lib/core/shares/itemShares.ts'
 import { placesOf } from '../../../lib/core/shares/itemShares.ts'
+import { sharedUses } from '../../../lib/core/shares/passages.ts'
 import { askedBeforeItem } from '../../../lib/core/shares/sideBySide.ts'
 import { itemSteps } from '../../../lib/words/shareSteps.ts'
 import { shareNames } from '../../../lib/words/shareText.ts'
@@ -11,6 +12,6 @@ export function ItemWhy({ opened, shares }: { opened: Opened; shares: ItemShares
   const { notebook } = opened
   const item = placesOf(notebook).find((place) => place.item.id === shares.id)?.item
   if (item === undefined) return null
-  const names = shareNames(notebook, 'uses' in item ? item.uses : undefined)
+  const names = shareNames(notebook, sharedUses(item))
   return <StepsView groups={itemSteps(item, shares, names, askedBeforeItem(notebook, shares.id))} />
 }

@@ -4,6 +4,7 @@ import { ratio } from '../../core/amounts/ratio.ts'
 import { setbackAlong } from '../../core/boundary/setbackAlong.ts'
 import { householdName } from '../labels.ts'
 import { lengthWords } from '../length.ts'
+import { meetsWords } from '../needText.ts'
 import type { Block } from './block.ts'
 import { householdStart, itemTitle, typedSentence } from './names.ts'
 import { unbroken } from './unbroken.ts'
@@ -60,6 +61,7 @@ function sectionWords(notebook: Notebook, section: Section): string {
     labelled('Infill', section.infill),
     labelled('Drainage', section.drainage),
     keepingWords(notebook, section),
+    labelled('Meets', meetsWords(notebook, section.meets)),
     labelled('Notes', section.notes),
   ])
 }
@@ -130,7 +132,9 @@ function gateWords(notebook: Notebook, gate: Gate): string {
   ])
 }
 
-function passageWords(notebook: Notebook, { uses }: Gate): string {
+function passageWords(notebook: Notebook, { uses, passages: apart }: Gate): string {
+  if (apart !== undefined)
+    return 'The passages through it are counted by each household apart, and not settled yet.'
   if (uses.a === '' && uses.b === '') return ''
   const passages = (count: string) => unbroken(count === '1' ? '1 time' : `${count || '0'} times`)
   return `${householdStart(notebook, 'a')} goes through it ${passages(uses.a)} a week, and ${householdName(notebook, 'b')} ${passages(uses.b)}.`

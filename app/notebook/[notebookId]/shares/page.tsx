@@ -1,5 +1,6 @@
 import Link from 'next/link'
 import { itemKey } from '../../../../lib/core/agreement/agreedItems.ts'
+import { sharedUses } from '../../../../lib/core/shares/passages.ts'
 import { readPart } from '../../../../lib/forms/parts.ts'
 import { fingerprintOf } from '../../../../lib/store/fingerprint.ts'
 import { itemTitle } from '../../../../lib/words/itemWords.ts'
@@ -56,7 +57,7 @@ export default async function SharesPage({ params }: { params: Promise<{ noteboo
             >
               <ItemShareView
                 item={item}
-                names={shareNames(notebook, notebook.gates.find((gate) => gate.id === item.id)?.uses)}
+                names={shareNames(notebook, sharedUses(notebook.gates.find((gate) => gate.id === item.id)))}
               />
               <p>
                 <Link href={`${home}/side-by-side/${encodeURIComponent(item.id)}`} prefetch={false}>

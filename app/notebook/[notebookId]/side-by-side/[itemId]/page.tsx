@@ -1,5 +1,6 @@
 import { notFound } from 'next/navigation'
 import { itemKey } from '../../../../../lib/core/agreement/agreedItems.ts'
+import { sharedUses } from '../../../../../lib/core/shares/passages.ts'
 import { itemSideBySide } from '../../../../../lib/core/shares/sideBySide.ts'
 import { readPart } from '../../../../../lib/forms/parts.ts'
 import { fingerprintOf } from '../../../../../lib/store/fingerprint.ts'
@@ -32,7 +33,7 @@ export default async function ItemSideBySidePage({
   const found = itemSideBySide(notebook, id) ?? notFound()
   const draft = readPart(document, { part: 'item', id }) ?? notFound()
   const standing = standingOf(opened, itemKey(id))
-  const names = shareNames(notebook, notebook.gates.find((gate) => gate.id === id)?.uses)
+  const names = shareNames(notebook, sharedUses(notebook.gates.find((gate) => gate.id === id)))
   const home = `/notebook/${notebookId}`
   const itemPage = `${home}/item/${encodeURIComponent(id)}`
   const here = `${home}/side-by-side/${encodeURIComponent(id)}`
