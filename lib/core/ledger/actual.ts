@@ -95,7 +95,7 @@ function add(
  */
 function taskFinder(notebook: Notebook): (entry: Contribution) => PlannedLine | undefined {
   let byTask: Map<string, PlannedLine[]> | undefined
-  const key = (item: string, task: string) => JSON.stringify([item, task])
+  const key = (item: string, task: string) => JSON.stringify([item, task.trim()])
   return ({ for: item, task, household }) => {
     byTask ??= tasksOf(notebook, key)
     const lines = byTask.get(key(item, task)) ?? []
