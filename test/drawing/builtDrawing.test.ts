@@ -265,7 +265,7 @@ describe('from the side', () => {
     expect(limits).toHaveLength(4)
     const shown = shownOn(drawing).join(' ')
     expect(shown).toContain(
-      'Limit 1: 2 m over the lower ground, from 0 m to 20 m. Said by permit desk of Oldmere, 2027-02-03',
+      'Limit 1: 2 m over the lower ground, from 0 m to 20 m. Said by permit desk of Oldmere on 3 February 2027',
     )
     expect(shown).toContain(
       'Limit 2: 1.5 m over each household’s own ground, from 30 m to the end. Said by nobody named',

@@ -6,6 +6,7 @@ import { sizeOf } from '../../core/takeoff/exact.ts'
 import type { PostKind } from '../../core/takeoff/runEdges.ts'
 import type { BuiltPost } from '../../core/takeoff/sectionParts.ts'
 import type { Answer } from '../../core/takeoff/setbacks.ts'
+import { dayWords } from '../day.ts'
 import { householdName } from '../labels.ts'
 import { lengthWords } from '../length.ts'
 import { exaggeration } from './drawingExaggeration.ts'
@@ -123,7 +124,7 @@ function limitLine(notebook: Notebook, index: number): string {
       ? 'along the whole line'
       : `from ${from === '' ? 'the start' : typedLength(notebook, from)} to ${to === '' ? 'the end' : typedLength(notebook, to)}`
   const who = saidBy.trim() === '' ? 'nobody named' : saidBy.trim()
-  return `Limit\u00A0${index + 1}: ${typedLength(notebook, limit.limit)} ${over}, ${where}. Said by ${who}${on === '' ? '' : `, ${unbroken(on)}`}`
+  return `Limit\u00A0${index + 1}: ${typedLength(notebook, limit.limit)} ${over}, ${where}. Said by ${who}${on === '' ? '' : ` on ${unbroken(dayWords(on))}`}`
 }
 
 function sectionName(notebook: Notebook, index: number): string {
