@@ -1,5 +1,5 @@
 import type { Household } from '../core/people/household.ts'
-import { database } from './database.ts'
+import { database, type Tables } from './database.ts'
 import { putOnRecord } from './happenings.ts'
 import { storedHousehold } from './storedHousehold.ts'
 
@@ -34,8 +34,7 @@ export async function messagesOf(notebookId: string, itemKey?: string): Promise<
   }))
 }
 
-/** Says something beside an item; `no-such-message` where it answers what was never said there. */
-export async function sayBesideItem(said: {
+type Said = {
   readonly notebookId: string
   readonly itemKey: string
   readonly household: Household
@@ -43,18 +42,24 @@ export async function sayBesideItem(said: {
   readonly text: string
   readonly answers?: number
   readonly at: Date
-}): Promise<'said' | 'no-such-message'> {
+}
+
+/** Says something beside an item; `no-such-message` where it answers what was never said there. */
+export async function sayBesideItem(said: Said): Promise<'said' | 'no-such-message'> {
+  return database().write((tables) => sayIn(tables, said))
+}
+
+/** The same inside a write transaction that holds more. */
+export async function sayIn(tables: Tables, said: Said): Promise<'said' | 'no-such-message'> {
   const { notebookId, itemKey, household, kind, text, answers, at } = said
-  return database().write(async (tables) => {
-    if (answers !== undefined) {
-      const answered = await tables.message.count({ where: { id: answers, notebookId, itemKey } })
-      if (answered === 0) return 'no-such-message'
-    }
-    const { id } = await tables.message.create({
-      data: { notebookId, itemKey, household, kind, text, answers: answers ?? null, at },
-    })
-    const detail = { message: id, kind, text, ...(answers === undefined ? {} : { answers }) }
-    await putOnRecord(tables, { notebookId, household, at, kind: 'message', itemKey, detail })
-    return 'said'
+  if (answers !== undefined) {
+    const answered = await tables.message.count({ where: { id: answers, notebookId, itemKey } })
+    if (answered === 0) return 'no-such-message'
+  }
+  const { id } = await tables.message.create({
+    data: { notebookId, itemKey, household, kind, text, answers: answers ?? null, at },
   })
+  const detail = { message: id, kind, text, ...(answers === undefined ? {} : { answers }) }
+  await putOnRecord(tables, { notebookId, household, at, kind: 'message', itemKey, detail })
+  return 'said'
 }

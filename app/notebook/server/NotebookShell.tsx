@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react'
+import { wholeNotebook } from '../../../lib/core/agreement/agreedItems.ts'
 import { never } from '../../../lib/core/assert.ts'
 import { type Clash, clashes } from '../../../lib/core/boundary/clashes.ts'
 import { clashText } from '../../../lib/words/clashText.ts'
@@ -9,6 +10,7 @@ import { whatThisIs } from '../../../lib/words/standingTexts.ts'
 import { NotebookFrame } from '../../ui/NotebookFrame.tsx'
 import { type OpenMatter, OpenMatters } from '../../ui/OpenMatters.tsx'
 import { findingField } from './findingField.ts'
+import { firstAnswerMatters } from './firstAnswerMatters.ts'
 import { agreedByBoth, type Opened } from './opened.ts'
 import { notebookPages, pageOfItem } from './pages.ts'
 import { draftDiffers, type FrozenRevision } from './standingRevision.ts'
@@ -52,6 +54,7 @@ function openMatters(opened: Opened, newest: FrozenRevision | undefined): OpenMa
   const checks = notebook.checks.filter((check) => !check.done)
   return [
     ...signingMatters(opened, newest),
+    ...firstAnswerMatters(opened, new Date().toISOString().slice(0, 10)),
     ...clashes(notebook).map((clash) => ({
       text: clashText(notebook, clash),
       href: findingField(notebookId, notebook, { path: clashPath(clash), kind: clash.kind }).href,
@@ -95,13 +98,16 @@ function openMatters(opened: Opened, newest: FrozenRevision | undefined): OpenMa
 
 /** Objections that wait for an answer, at the first item that has one; those to what was removed wait for nothing. */
 function objectionMatters({ notebookId, messages, standings }: Opened): OpenMatter[] {
-  const items = standings.map(({ item }) => item)
+  const items = [...standings.map(({ item }) => item), { key: wholeNotebook, kind: 'whole' }]
   const waiting = unansweredObjections(messages).filter(({ itemKey }) =>
     items.some(({ key }) => key === itemKey),
   )
   const first = items.find(({ key }) => key === waiting[0]?.itemKey)
   if (first === undefined) return []
-  const page = pageOfItem(notebookId, first.key, first.kind).replace(/#.*$/, '')
+  const page =
+    first.key === wholeNotebook
+      ? `/notebook/${notebookId}/answer`
+      : pageOfItem(notebookId, first.key, first.kind).replace(/#.*$/, '')
   return [{ text: unansweredWords(waiting.length), href: `${page}#conversation` }]
 }
 

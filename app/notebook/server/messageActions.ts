@@ -2,7 +2,7 @@
 
 import { z } from 'zod'
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
-import { agreedItems } from '../../../lib/core/agreement/agreedItems.ts'
+import { agreedItems, wholeNotebook } from '../../../lib/core/agreement/agreedItems.ts'
 import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
 import { type MessageKind, messageKinds, messagesOf, sayBesideItem } from '../../../lib/store/messages.ts'
 import { findNotebook } from '../../../lib/store/notebooks.ts'
@@ -23,9 +23,8 @@ export async function sayAboutItem(
   const { household } = await requireHousehold(notebookId)
   const read = z.object({ itemKey: keySchema, draft: readDraft }).safeParse({ itemKey, draft })
   if (!read.success) return refusedDraft
-  const item = await itemWithKey(notebookId, read.data.itemKey)
-  if (item === undefined) return removed
-  const { key } = item
+  const key = await knownKey(notebookId, read.data.itemKey)
+  if (key === undefined) return removed
   const [text, kind] = [typedText(read.data.draft.text), kindOf(read.data.draft.kind)]
   const answers = kind === 'answer' ? idOf(read.data.draft.answers) : undefined
   const ofOther = (await messagesOf(notebookId, key)).filter((one) => one.household !== household)
@@ -46,10 +45,13 @@ export async function sayAboutItem(
   return { saved: true, base: 'new', note: 'Said.' }
 }
 
-async function itemWithKey(notebookId: string, key: string) {
+/** The key again where an item has it, or where it stands for the whole notebook; else undefined. */
+async function knownKey(notebookId: string, key: string): Promise<string | undefined> {
+  if (key === wholeNotebook) return key
   const stored = await findNotebook(notebookId)
   if (stored === undefined) return undefined
-  return agreedItems(JSON.parse(stored.document) as NotebookDocument).find((item) => item.key === key)
+  const items = agreedItems(JSON.parse(stored.document) as NotebookDocument)
+  return items.some((item) => item.key === key) ? key : undefined
 }
 
 function kindOf(value: unknown): MessageKind | undefined {

@@ -15,6 +15,7 @@ import {
 import { type NotebookDocument, readNotebook, unknownKeys } from '../../../lib/forms/readNotebook.ts'
 import { type Change, latestChanges } from '../../../lib/store/changes.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
+import { type FirstAnswer, newestFirstAnswer } from '../../../lib/store/firstAnswers.ts'
 import { marksOf } from '../../../lib/store/marks.ts'
 import { type Message, messagesOf } from '../../../lib/store/messages.ts'
 import { findNotebook } from '../../../lib/store/notebooks.ts'
@@ -44,6 +45,8 @@ export type Opened = {
   readonly revisions: readonly FrozenRevision[]
   /** What the households said about its items, oldest first. */
   readonly messages: readonly Message[]
+  /** What the invited household last answered to being asked at all; undefined until it has. */
+  readonly firstAnswer: FirstAnswer | undefined
 }
 
 /**
@@ -68,6 +71,7 @@ export const openNotebook = cache(async (notebookId: string): Promise<Opened> =>
     unknownKeys: unknownKeys(document),
     revisions: await frozenRevisions(notebookId, notebook),
     messages: await messagesOf(notebookId),
+    firstAnswer: await newestFirstAnswer(notebookId),
   }
 })
 

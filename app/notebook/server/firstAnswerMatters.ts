@@ -1,0 +1,53 @@
+import { wholeNotebook } from '../../../lib/core/agreement/agreedItems.ts'
+import type { FirstAnswer } from '../../../lib/store/firstAnswers.ts'
+import type { Message } from '../../../lib/store/messages.ts'
+import { firstAnswerLine } from '../../../lib/words/firstAnswerText.ts'
+import { householdName } from '../../../lib/words/labels.ts'
+import type { OpenMatter } from '../../ui/OpenMatters.tsx'
+import type { Opened } from './opened.ts'
+import { pageOfItem } from './pages.ts'
+
+/** The message that a question became: what its household said at the very same time. */
+export function questionMessage(answer: FirstAnswer, messages: readonly Message[]): Message | undefined {
+  if (answer.answer !== 'a question') return undefined
+  return messages.find(
+    ({ household, at, text }) =>
+      household === answer.household && text === answer.text && at.getTime() === answer.at.getTime(),
+  )
+}
+
+/** Whether the answer still asks the first household for something, as the notebook stands on a day. */
+export function stillAsks(opened: Opened, answer: FirstAnswer, today: string): boolean {
+  switch (answer.answer) {
+    case 'a question': {
+      const question = questionMessage(answer, opened.messages)
+      return !opened.messages.some(
+        ({ household, answers, at }) =>
+          household === 'a' && (answers === question?.id || (question === undefined && at > answer.at)),
+      )
+    }
+    case 'fine without money':
+      return opened.statement.ok && opened.statement.value.inMoney.b > 0n
+    case 'not now':
+      return (answer.until ?? '') <= today
+    default:
+      return false
+  }
+}
+
+/** What the invited household's answer leaves open for the first. */
+export function firstAnswerMatters(opened: Opened, today: string): OpenMatter[] {
+  const { firstAnswer: answer, household, notebook, notebookId } = opened
+  if (answer === undefined || household !== 'a' || !stillAsks(opened, answer, today)) return []
+  const text = firstAnswerLine(answer, householdName(notebook, 'b'))
+  return [{ text, href: conversationPage(opened, answer) ?? `/notebook/${notebookId}/answer` }]
+}
+
+/** Where a question stands, if it is about one item. */
+export function conversationPage(opened: Opened, answer: FirstAnswer): string | undefined {
+  const asked = questionMessage(answer, opened.messages)
+  const item = opened.standings.find((standing) => standing.item.key === asked?.itemKey)?.item
+  if (asked === undefined || asked.itemKey === wholeNotebook || item === undefined) return undefined
+  const page = pageOfItem(opened.notebookId, item.key, item.kind).replace(/#.*$/, '')
+  return `${page}#conversation`
+}

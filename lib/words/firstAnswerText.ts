@@ -1,0 +1,77 @@
+import { dayWords } from './day.ts'
+import { clipped } from './letter/clipped.ts'
+
+export type FirstAnswerName = 'fine' | 'fine without money' | 'a question' | 'not now' | 'no'
+
+/** What the invited household is given to choose from. */
+export const firstAnswerWords: Readonly<Record<FirstAnswerName, string>> = {
+  fine: 'Fine',
+  'fine without money': 'Fine, but without money',
+  'a question': 'A question',
+  'not now': 'Not now',
+  no: 'No',
+}
+
+/** What comes of an answer, told before it is given. `a` is the name of the household that asks. */
+export function firstAnswerMeaning(answer: FirstAnswerName, a: string): string {
+  switch (answer) {
+    case 'fine':
+      return 'You go through the items one by one, and mark those that you agree to.'
+    case 'fine without money':
+      return `You are shown what can stand in the place of money: hours, things that you have, or a limit of nothing. ${a} is told.`
+    case 'a question':
+      return `${a} reads it at once and can answer here.`
+    case 'not now':
+      return `You name a day, and ${a} asks again then. Both of you see it among the dates.`
+    case 'no':
+      return 'Nothing is asked of you. You can change your answer at any time.'
+  }
+}
+
+/** At the top of the first screen and beside its figure. */
+export const nothingBinds = 'Nothing binds until you sign.'
+
+type Given = {
+  readonly answer: FirstAnswerName
+  readonly text: string
+  readonly until?: string
+  readonly at: Date
+}
+
+/** "no. 14 answered on 3 March 2027: a question – “Who mends it?”" */
+export function firstAnswerLine({ answer, text, until, at }: Given, b: string): string {
+  const words = text === '' ? '' : ` – “${clipped(text, 200)}”`
+  const again = until === undefined ? '' : `, ask again on ${dayWords(until)}`
+  const name = firstAnswerWords[answer]
+  return `${b} answered on ${dayWords(at.toISOString().slice(0, 10))}: ${name.charAt(0).toLowerCase()}${name.slice(1)}${again}${words}`
+}
+
+/** The words of the date that "not now" puts among the dates. */
+export function askAgainWords(b: string): string {
+  return `Ask ${clipped(b)} again about the fence`
+}
+
+/** What is most asked of the invited household, and why it can't become more behind its back. */
+export function askedAtMostWords(limit: 'cap agreed' | 'own cap' | 'plan'): string {
+  switch (limit) {
+    case 'cap agreed':
+      return 'That is your limit, which both households have marked. It counts your goods and hours too.'
+    case 'own cap':
+      return 'That is the limit that you set. It counts your goods and hours too, and holds once both households mark it.'
+    case 'plan':
+      return 'That is what the plan asks of you now, goods and hours counted in money. It can’t rise without your mark.'
+  }
+}
+
+/** Why an answer was not taken; names the field and what would be right. */
+export const firstAnswerRefusals = {
+  notInvited: 'Only the invited household answers; you are in as the first.',
+  unknown: 'This press could not be read. Load the page again.',
+  question: 'Your question: needed, what you want to ask.',
+  tooLong: (length: number, most: number) => `Your words: at most ${most} characters; this has ${length}.`,
+  about: 'What it is about: this item was removed in the meantime. Choose another, or the whole fence.',
+  day: 'The day: needed, when to ask again.',
+  noDay: 'The day: this is no day of the calendar. Type it as year, month and day, such as 2027-04-30.',
+  past: 'The day: it is past. Choose today or a later day.',
+  tooFar: (last: string) => `The day: at most two years from now, so ${dayWords(last)} or before.`,
+} as const
