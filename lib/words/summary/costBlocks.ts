@@ -2,6 +2,7 @@ import type { CostLine, LabourLine, Notebook } from '../../core/agreement/notebo
 import { hoursText } from '../../core/amounts/hours.ts'
 import { costLineAmount, labourAmount } from '../../core/amounts/lineAmount.ts'
 import { type ItemShares, placesOf } from '../../core/shares/itemShares.ts'
+import { sharedUses } from '../../core/shares/passages.ts'
 import { digitsOf, shareItems } from '../../core/shares/statement.ts'
 import { householdName } from '../labels.ts'
 import { moneyWords } from '../money.ts'
@@ -61,7 +62,7 @@ function itemBlocks(notebook: Notebook, place: Place, shared: ItemShares | undef
     ...unpricedBlocks(item.materials, counted),
     ...(shared === undefined
       ? [{ kind: 'paragraph' as const, text: 'How this part is shared can’t be worked out yet.' }]
-      : potBlocks(notebook, item, shared, 'uses' in item ? item.uses : undefined)),
+      : potBlocks(notebook, item, shared, sharedUses(item))),
   ]
 }
 

@@ -1,6 +1,7 @@
 import type { Notebook } from '../../core/agreement/notebook.ts'
 import type { Minor } from '../../core/amounts/money.ts'
 import type { ItemShares } from '../../core/shares/itemShares.ts'
+import type { SharedUses } from '../../core/shares/passages.ts'
 import { householdName } from '../labels.ts'
 import { moneyWords } from '../money.ts'
 import { itemShareSentences, shareNames } from '../shareText.ts'
@@ -11,7 +12,7 @@ export function potBlocks(
   notebook: Notebook,
   lines: { readonly materials: readonly unknown[]; readonly labour: readonly unknown[] },
   item: ItemShares,
-  uses: { a: string; b: string } | undefined,
+  uses: SharedUses | undefined,
 ): Block[] {
   const money = (minor: Minor) => moneyWords(minor, notebook.currency)
   const row = (name: string, pot: { total: Minor; a: Minor; b: Minor }) => ({
