@@ -22,6 +22,7 @@ import {
   takeBackForm,
   tomorrow,
 } from './givenForms.ts'
+import { putArrangements } from './givenHours.ts'
 import { type Outcome, outcomeOf } from './outcome.ts'
 import { type AnyFunction, everyAction, serverActionFiles } from './serverFiles.ts'
 import { browseAs, markEverything, sessionCookie, strangers, type World, worldForEachTest } from './world.ts'
@@ -82,6 +83,12 @@ const withClosing = async ({ notebook, waiting }: World) => {
       }),
     })
 }
+const withArrangements = async ({ notebook, waiting }: World) => {
+  for (const { id } of [notebook, waiting]) await putArrangements(id, { tolerance: '10' })
+}
+const withoutArrangements = async ({ notebook, waiting }: World) => {
+  for (const { id } of [notebook, waiting]) await putArrangements(id, undefined)
+}
 const signer = { a: 'Marnie Oakshott', b: 'Ines Vandermolen' }
 
 const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
@@ -118,6 +125,26 @@ const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
     sends: async (id) => [{}, await markForm(id, 'line')],
     ...bothTo('/line'),
     changes: ['Change', 'Mark'],
+  },
+  'app/notebook/server/arrangementActions.ts#beginArrangements': {
+    before: withoutArrangements,
+    sends: press,
+    ...bothTo('/arrangements'),
+    changes: ['Change', 'Notebook'],
+  },
+  'app/notebook/server/arrangementActions.ts#saveArrangements': {
+    sends: async (id) => {
+      const { base } = await openedPart(id, { part: 'arrangements' })
+      return [base, { arrangements: { tolerance: '12.5' } }]
+    },
+    ...bothSaved,
+    changes: ['Change', 'Notebook'],
+  },
+  'app/notebook/server/arrangementActions.ts#removeArrangements': {
+    before: withArrangements,
+    sends: async (id) => [(await openedPart(id, { part: 'arrangements' })).base],
+    ...bothTo('/arrangements'),
+    changes: ['Change', 'Notebook'],
   },
   'app/notebook/server/bookActions.ts#enterContribution': {
     sends: () => ['new', { household: 'b', kind: 'cash', amount: '12.50', date: '2027-04-01' }],

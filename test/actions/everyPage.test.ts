@@ -58,6 +58,7 @@ const aFile = {
 
 const ofNotebooks: Readonly<Record<string, NotebookAddress>> = {
   [at('page.tsx#default')]: aPage,
+  [at('arrangements/page.tsx#default')]: aPage,
   [at('add/[kind]/page.tsx#default')]: {
     ...aPage,
     names: { kind: 'gate' },

@@ -127,6 +127,19 @@ const readings: Readonly<Record<string, Reading>> = {
     sends: async (id) => [id, {}, await markForm(id, 'line')],
     reads: [0, 2],
   },
+  // Begun already in the notebook of this world, so that it only leads there.
+  'app/notebook/server/arrangementActions.ts#beginArrangements': { sends: press, reads: [0] },
+  'app/notebook/server/arrangementActions.ts#saveArrangements': {
+    sends: async (id) => {
+      const { base } = await openedPart(id, { part: 'arrangements' })
+      return [id, base, { arrangements: { tolerance: '12.5' } }]
+    },
+    reads: [0, 1, 2],
+  },
+  'app/notebook/server/arrangementActions.ts#removeArrangements': {
+    sends: async (id) => [id, (await openedPart(id, { part: 'arrangements' })).base],
+    reads: [0, 1],
+  },
   'app/notebook/server/bookActions.ts#enterContribution': {
     sends: (id) => [id, 'new', { household: 'b', kind: 'cash', amount: '12.50', date: '2027-04-01' }],
     reads: [0, 2],

@@ -1,0 +1,78 @@
+'use client'
+
+import { ChoiceField } from '../../ui/draft/ChoiceField.tsx'
+import { DateField } from '../../ui/draft/DateField.tsx'
+import { useDraft } from '../../ui/draft/draftContext.ts'
+import { getAt, removeAt, setAt, textAt } from '../../ui/draft/draftPath.ts'
+import { FieldLine } from '../../ui/draft/FieldLine.tsx'
+import { FigureField } from '../../ui/draft/FigureField.tsx'
+import { RowsField } from '../../ui/draft/RowsField.tsx'
+import { TickField } from '../../ui/draft/TickField.tsx'
+import { type FormNames, householdChoices } from './partWords.ts'
+
+const path = 'arrangements.instalments'
+
+/** A payment plan: shown only once somebody says that there is one. */
+export function InstalmentFields({
+  names,
+  planned,
+}: {
+  names: FormNames
+  planned: { readonly a: string; readonly b: string } | undefined
+}) {
+  const { draft, change, ready } = useDraft()
+  if (getAt(draft, path) === undefined) {
+    const first = { from: '', total: '', parts: [{ on: '', amount: '' }] }
+    return (
+      <button
+        type="button"
+        className="button button-plain"
+        disabled={!ready}
+        onClick={() => change((old) => setAt(old, path, first))}
+      >
+        One household pays in instalments
+      </button>
+    )
+  }
+  const from = textAt(draft, `${path}.from`)
+  const brings = from === 'a' || from === 'b' ? planned?.[from] : undefined
+  return (
+    <fieldset className="field special-post">
+      <legend className="field-label">Instalments</legend>
+      <ChoiceField path={`${path}.from`} label="Paid by" options={householdChoices(names)} />
+      <FigureField
+        path={`${path}.total`}
+        label="In all"
+        hint={brings === undefined ? undefined : `As planned it brings ${brings} in money.`}
+        suffix={names.currency}
+      />
+      <TickField
+        path="totalIsMeant"
+        label="The total is meant, also where the plan asks for another amount"
+      />
+      <RowsField
+        path={`${path}.parts`}
+        label="Parts"
+        hint="In the order of their days. They have to add to exactly the total."
+        rowLabel={(row) => textAt(row, 'on')}
+        empty={{ on: '', amount: '' }}
+        addLabel="Add an instalment"
+      >
+        {(row) => (
+          <FieldLine>
+            <DateField path={`${row}.on`} label="Due on" />
+            <FigureField path={`${row}.amount`} label="Amount" suffix={names.currency} />
+          </FieldLine>
+        )}
+      </RowsField>
+      <button
+        type="button"
+        className="button button-plain"
+        disabled={!ready}
+        onClick={() => change((old) => removeAt(old, path))}
+      >
+        No instalments
+      </button>
+    </fieldset>
+  )
+}

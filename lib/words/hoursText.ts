@@ -1,0 +1,77 @@
+import type { Contribution, Conversion, Notebook } from '../core/agreement/notebook.ts'
+import { plainNumber } from '../core/amounts/typedNumber.ts'
+import { conversionAmount } from '../core/hours/conversions.ts'
+import type { RowKind } from '../core/hours/hoursByTask.ts'
+import { type ExactHours, exactHours } from '../core/hours/ownHours.ts'
+import { digitsOf } from '../core/shares/statement.ts'
+import { householdName } from './labels.ts'
+import { moneyWords } from './money.ts'
+
+/** Exact hours for a table: at least two digits after the point, "8.25", "−3.00", "0.333". */
+export function hoursFigure(hours: ExactHours): string {
+  const [whole, fraction = ''] = plainNumber(hours < 0n ? -hours : hours, 6).split('.')
+  return `${hours < 0n ? '−' : ''}${whole}.${fraction.padEnd(2, '0')}`
+}
+
+/** Exact hours in a sentence: "8.25 h", "9 h". */
+export function hoursWords(hours: ExactHours): string {
+  return `${hours < 0n ? '−' : ''}${plainNumber(hours < 0n ? -hours : hours, 6)} h`
+}
+
+/** What a row of hours is, where it is not plain work. */
+export const rowKindWords: Readonly<Record<RowKind, string>> = {
+  work: '',
+  hired: 'hired',
+  gift: 'a gift',
+  'no line': 'no line for it',
+}
+
+/** An hours entry: "6 h at 28, 2 h of them the worker’s own, beyond the ceiling". */
+export function entryHoursWords(entry: Pick<Contribution, 'hours' | 'rate' | 'own'>): string {
+  const own = exactHours(entry.own)
+  const beyond = own === 0n ? '' : `, ${hoursWords(own)} of them the worker’s own, beyond the ceiling`
+  return `${entry.hours} h at ${entry.rate || 'no rate'}${beyond}`
+}
+
+/** Asked where hours lie beyond a ceiling. */
+export function beyondWords(
+  task: string,
+  hours: ExactHours,
+  own: ExactHours,
+  ceiling: ExactHours,
+  counted: ExactHours,
+): string {
+  return `Of these ${hoursWords(hours)}, ${hoursWords(own)} lie beyond the ceiling: for “${task}” no more than ${hoursWords(ceiling)} count, and ${hoursWords(counted)} were counted before. Tick that they are yours, enter fewer hours, or let both mark a higher ceiling first.`
+}
+
+export const noSuchTaskWords =
+  'This item has no labour line with this task any more. Choose another one, or say that it is for none of them.'
+
+export const giftRateWords = 'This work is planned as a gift, and a gift is in no sum: leave the rate empty.'
+
+/** What a conversion says: "no. 14 gives $210.00 in the place of 7.5 h on Lane to the gardens, at 28 an hour". */
+export function conversionWords(notebook: Notebook, conversion: Conversion, item: string): string {
+  const name = householdName(notebook, conversion.household)
+  const amount = moneyWords(conversionAmount(conversion, digitsOf(notebook)), notebook.currency)
+  const hours = hoursWords(exactHours(conversion.hours))
+  return conversion.to === 'money'
+    ? `${name} gives ${amount} in the place of ${hours} on ${item}, at ${conversion.rate} an hour`
+    : `${name} gives ${hours} on ${item} in the place of ${amount}, at ${conversion.rate} an hour`
+}
+
+/** Why hours can’t be turned into money: there are not so many still to give. */
+export function tooManyHoursWords(
+  name: string,
+  item: string,
+  still: ExactHours,
+  waiting: ExactHours,
+): string {
+  const left = still > waiting ? still - waiting : 0n
+  const taken = waiting === 0n ? '' : ` (${hoursWords(waiting)} more wait for a mark already)`
+  return `More than are still to give: on ${item}, ${name} has ${hoursWords(left)} still to give${taken}.`
+}
+
+/** Why money can’t be turned into hours: they would be worth more than what is still to give. */
+export function tooMuchMoneyWords(name: string, worth: string, still: string): string {
+  return `More than is still to give: these hours come to ${worth}, and ${name} has ${still} still to give.`
+}
