@@ -5,6 +5,8 @@ import { documentIn } from './notebooks.ts'
 import { endIn, numberIn, type ProposalEnd, type ProposedItem, proposalEnds, rowOf } from './proposalRows.ts'
 import { storedHousehold } from './storedHousehold.ts'
 
+export type { ProposalEnd, ProposedItem } from './proposalRows.ts'
+
 /** "We propose this for these items", and how it ended, if it did. */
 export type Proposal = {
   readonly id: number

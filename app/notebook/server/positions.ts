@@ -1,0 +1,50 @@
+import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
+import type { Household } from '../../../lib/core/people/household.ts'
+import type { Result } from '../../../lib/core/result.ts'
+import { held } from '../../../lib/core/result.ts'
+import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
+import type { Proposal, ProposedItem } from '../../../lib/store/proposals.ts'
+import { proposedPlan, sinceProposed } from './proposedPlan.ts'
+
+/** Proposals that have no reply yet. */
+export function standingProposals(proposals: readonly Proposal[]): readonly Proposal[] {
+  return proposals.filter(({ reply }) => reply === undefined)
+}
+
+/**
+ * What a household holds, oldest first: its standing proposals, and what it proposed that was answered with another while
+ * that answer stands, unless it has proposed something newer for the same items.
+ */
+export function heldProposals(proposals: readonly Proposal[], household: Household): readonly Proposal[] {
+  const standing = standingProposals(proposals)
+  const answered = new Set(standing.flatMap(({ answers }) => answers ?? []))
+  const own = proposals.filter((one) => one.household === household)
+  return own.filter((one) => {
+    if (one.reply === undefined) return true
+    const newer = own.some((other) => other.id > one.id && other.reply === undefined && touch(other, one))
+    return one.reply.kind === 'answered' && answered.has(one.id) && !newer
+  })
+}
+
+function touch(one: Proposal, other: Proposal): boolean {
+  return one.items.some(({ id }) => other.items.some((item) => item.id === id))
+}
+
+/** A household's position: the plan with what it holds, in as far as the items are still what they were. */
+export type Position = {
+  readonly holds: readonly Proposal[]
+  readonly items: readonly ProposedItem[]
+  readonly plan: Result<Notebook>
+}
+
+export function positionOf(
+  document: NotebookDocument,
+  proposals: readonly Proposal[],
+  household: Household,
+): Position {
+  const holds = heldProposals(proposals, household)
+  const newest = new Map(holds.flatMap(({ items }) => items).map((item) => [item.id, item]))
+  const items = [...newest.values()].filter((item) => sinceProposed(document, item) === 'as it was')
+  const plan = proposedPlan(document, items)
+  return { holds, items, plan: plan.ok ? held(plan.value.notebook) : plan }
+}

@@ -1,0 +1,56 @@
+import { canonicalText } from '../../../lib/core/agreement/canonicalText.ts'
+import type { ProposalRefusal } from '../../../lib/core/agreement/proposalRefusal.ts'
+import type { Fault } from '../../../lib/core/faults.ts'
+import { type Result, refusedAll } from '../../../lib/core/result.ts'
+import { plannedStatement } from '../../../lib/core/shares/statement.ts'
+import { readPart } from '../../../lib/forms/parts.ts'
+import { withProposedItems } from '../../../lib/forms/proposedItems.ts'
+import { type NotebookDocument, type ReadNotebook, readDocument } from '../../../lib/forms/readNotebook.ts'
+import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
+import type { ProposedItem } from '../../../lib/store/proposals.ts'
+import { toStore } from './toStore.ts'
+
+/** What has become of an item since something was proposed for it. */
+export type SinceProposed = 'as it was' | 'changed' | 'gone'
+
+export function sinceProposed(document: NotebookDocument, { id, fingerprint }: ProposedItem): SinceProposed {
+  const now = readPart(document, { part: 'item', id })
+  if (now === undefined) return 'gone'
+  return fingerprintOf(now) === fingerprint ? 'as it was' : 'changed'
+}
+
+/**
+ * The plan with these items in it, as it would be stored. Refused where the file would not hold, or where shares could not
+ * be worked out that can be now: what stands in the way already is nobody's proposal.
+ */
+export function proposedPlan(
+  document: NotebookDocument,
+  items: readonly ProposedItem[],
+): Result<ReadNotebook & { readonly text: string }> {
+  const plan = toStore(withProposedItems(document, items))
+  if (!plan.ok) return plan
+  const after = plannedStatement(plan.value.notebook)
+  if (after.ok) return plan
+  const now = readDocument(document)
+  const before = now.ok ? plannedStatement(now.value.notebook) : now
+  const known = new Set(before.ok ? [] : before.faults.map((fault) => canonicalText(fault)))
+  const brought = after.faults.filter((fault: Fault) => !known.has(canonicalText(fault)))
+  return brought.length > 0 ? refusedAll(brought) : plan
+}
+
+/** Why these items can't be proposed, or taken into the plan, as the document stands; undefined where they can. */
+export function proposalRefusal(
+  document: NotebookDocument,
+  items: readonly ProposedItem[],
+): ProposalRefusal | undefined {
+  if (items.length === 0) return { kind: 'no items' }
+  const idsThatAre = (since: SinceProposed) =>
+    items.filter((item) => sinceProposed(document, item) === since).map(({ id }) => id)
+  const [gone, changed] = [idsThatAre('gone'), idsThatAre('changed')]
+  if (gone.length > 0) return { kind: 'items gone', items: gone }
+  if (changed.length > 0) return { kind: 'items changed', items: changed }
+  if (items.every(({ fingerprint, item }) => fingerprintOf(item) === fingerprint))
+    return { kind: 'nothing proposed' }
+  const plan = proposedPlan(document, items)
+  return plan.ok ? undefined : { kind: 'does not hold', faults: plan.faults }
+}

@@ -1,0 +1,19 @@
+import type { Fault } from '../faults.ts'
+
+/** Why a proposal can't be made, or can't be accepted: what a person can mend. `items` are ids. */
+export type ProposalRefusal =
+  | { readonly kind: 'no items' }
+  | { readonly kind: 'items gone'; readonly items: readonly string[] }
+  /** What the proposal was made for is not there any more: somebody changed it since. */
+  | { readonly kind: 'items changed'; readonly items: readonly string[] }
+  /** Nothing in it differs from what stands. */
+  | { readonly kind: 'nothing proposed' }
+  /** With it the file would not hold, or its shares could no longer be worked out. */
+  | { readonly kind: 'does not hold'; readonly faults: readonly Fault[] }
+  | { readonly kind: 'too long'; readonly length: number; readonly limit: number }
+  /** By the revision of this number, which all have signed. */
+  | { readonly kind: 'closed'; readonly revision: number }
+  | { readonly kind: 'no such proposal' }
+  /** Nobody answers or accepts what they proposed themselves. */
+  | { readonly kind: 'own' }
+  | { readonly kind: 'ended' }
