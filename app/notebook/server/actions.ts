@@ -4,6 +4,7 @@ import { redirect } from 'next/navigation'
 import { z } from 'zod'
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
 import { agreedItems, idOfItemKey } from '../../../lib/core/agreement/agreedItems.ts'
+import { withoutPassages } from '../../../lib/forms/gatePassages.ts'
 import { addItem, moveItem, type Part, removeItem, wholeParts } from '../../../lib/forms/parts.ts'
 import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
 import { itemKeysOnRecord } from '../../../lib/store/changes.ts'
@@ -13,7 +14,7 @@ import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import type { SaveAnswer } from '../../ui/draft/saveAnswer.ts'
 import { pressFields } from './pressFields.ts'
 import { readDraft, refusedDraft } from './readDraft.ts'
-import { editDocument, removePart, savePart } from './savePart.ts'
+import { editDocument, removePart, savePart, wantedSources } from './savePart.ts'
 
 // Everything here can be called by anyone with any arguments: each action checks who asks and reads what it was given.
 
@@ -49,9 +50,10 @@ export async function addNotebookItem(
   const usedBefore = (await itemKeysOnRecord(notebookId)).flatMap((key) => idOfItemKey(key) ?? [])
   let id = ''
   const answer = await editDocument(notebookId, household, (document) => {
-    const added = addItem(document, read.data.kind, read.data.draft, usedBefore)
+    const added = addItem(document, read.data.kind, withoutPassages(read.data.draft), usedBefore)
     id = added.id
-    return { next: added.document, within: { part: 'item', id } }
+    const wanting = wantedSources(undefined, read.data.draft)
+    return { next: added.document, within: { part: 'item', id }, wanting }
   })
   if ('saved' in answer) redirect(`/notebook/${notebookId}/item/${encodeURIComponent(id)}`)
   return answer

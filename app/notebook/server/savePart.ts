@@ -1,8 +1,10 @@
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
 import { type Fault, wholeFile } from '../../../lib/core/faults.ts'
 import type { Household } from '../../../lib/core/people/household.ts'
+import { keepPassages } from '../../../lib/forms/gatePassages.ts'
 import { type Part, pathOfPart, readPart, writePart } from '../../../lib/forms/parts.ts'
 import { type NotebookDocument, readNotebook } from '../../../lib/forms/readNotebook.ts'
+import { missingSources } from '../../../lib/forms/savingSources.ts'
 import { latestChanges } from '../../../lib/store/changes.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
 import { type Edit, editNotebook, findNotebook } from '../../../lib/store/notebooks.ts'
@@ -11,6 +13,7 @@ import { momentWords } from '../../../lib/words/day.ts'
 import { differences } from '../../../lib/words/differences.ts'
 import { faultText } from '../../../lib/words/faultText.ts'
 import { householdName } from '../../../lib/words/labels.ts'
+import { sourceNeeded } from '../../../lib/words/savingText.ts'
 import type { Fault as FieldFault, SaveAnswer } from '../../ui/draft/saveAnswer.ts'
 import { closedByNumber, closedWords } from './closed.ts'
 import { isOfPart, itemChanges, renamedDecisions } from './itemChanges.ts'
@@ -28,6 +31,8 @@ export type Edited =
       readonly within?: Part
       /** The same for a form that adds something which is no part yet. */
       readonly prefix?: string
+      /** What the form asks for beyond what the file does: paths of the form. */
+      readonly wanting?: readonly FieldFault[]
     }
   | SaveAnswer
 
@@ -47,7 +52,7 @@ export async function savePart(
   const read = readDraft.safeParse(draft)
   if (!read.success) return refusedDraft
   const answer = await edit(notebookId, household, part, base, (document) => {
-    const next = writePart(document, part, read.data)
+    const next = keepPassages(document, writePart(document, part, read.data), part)
     const booked = Array.isArray(document.contributions) && document.contributions.length > 0
     if (booked && next.currency !== document.currency) {
       return {
@@ -62,7 +67,8 @@ export async function savePart(
     }
     const asked = asks(next)
     if (asked.length > 0) return { faults: [...asked] }
-    return { next, renamed: part.part === 'decisions' ? renamedDecisions(document, next) : new Map() }
+    const renamed = part.part === 'decisions' ? renamedDecisions(document, next) : new Map()
+    return { next, renamed, wanting: wantedSources(readPart(document, part), readPart(next, part)) }
   })
   return withRows(answer, read.data, notebookId, part)
 }
@@ -119,7 +125,7 @@ export async function editDocument(
 }
 
 /** An edit of the document as an edit of its stored text. */
-function changeOfStored(change: (document: NotebookDocument) => Edited) {
+export function changeOfStored(change: (document: NotebookDocument) => Edited) {
   return (stored: string): Edit<SaveAnswer> => {
     const document = JSON.parse(stored) as NotebookDocument
     const edited = change(document)
@@ -127,12 +133,19 @@ function changeOfStored(change: (document: NotebookDocument) => Edited) {
     const stores = toStore(edited.next)
     const part = edited.within
     const path = part ? pathOfPart(edited.next, part) : (edited.prefix ?? '')
-    if (!stores.ok) return { refused: { faults: stores.faults.map((fault) => fieldFault(fault, path)) } }
+    const ofFile = stores.ok ? [] : stores.faults.map((fault) => fieldFault(fault, path))
+    const faults = [...ofFile, ...(edited.wanting ?? [])]
+    if (!stores.ok || faults.length > 0) return { refused: { faults } }
     const { text, document: next } = stores.value
     const saved = { saved: true as const, base: part ? fingerprintOf(readPart(next, part) ?? {}) : '' }
     if (text === stored) return { refused: { ...saved, note: 'Nothing had changed.' } }
     return { document: text, changed: itemChanges(document, next, edited.renamed), kept: saved }
   }
+}
+
+/** Figures for building alone come with their source, wherever a form enters or changes them. */
+export function wantedSources(before: unknown, after: unknown): readonly FieldFault[] {
+  return missingSources(before, after).map((path) => ({ path, message: sourceNeeded }))
 }
 
 /** A fault of the file as a fault of the form: the part's own path is taken off. */

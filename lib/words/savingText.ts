@@ -1,0 +1,7 @@
+/** Said at every figure for building alone that comes without its source. */
+export const sourceNeeded =
+  'Needed: where this figure comes from, such as an offer with its date, or your own reckoning.'
+
+/** Said where shares by the saving are entered. */
+export const savingFits =
+  'It fits only where each of you would build alone. Whoever would not build would pay nothing alone, and has no saving to share.'
