@@ -55,6 +55,13 @@ export type FaultFacts =
   | { readonly kind: 'spread-waits'; readonly on: readonly string[] }
   | { readonly kind: 'spread-nowhere' }
   | { readonly kind: 'gift-hired' }
+  // the lines that an entry in the book was for, against its amount
+  | {
+      readonly kind: 'lines-above-amount'
+      readonly amount: string
+      readonly sum: string
+      readonly excess: string
+    }
   | {
       readonly kind: 'caps-short'
       readonly a: string

@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { contributionKinds, thingKinds } from '../core/agreement/notebook.ts'
 import { instalmentFaults } from '../core/ledger/instalments.ts'
+import { linesFault } from '../core/ledger/linesFault.ts'
 import {
   choice,
   date,
@@ -62,7 +63,12 @@ export function booksSchemas(object: typeof z.looseObject, currency: string, dig
       hours: number('needed'),
       rate: number('may be missing', 6, 'may be missing'),
     }),
-    object({ ...note, kind: z.literal(ofMoney), amount, hours: text, rate: text }),
+    object({ ...note, kind: z.literal(ofMoney), amount, hours: text, rate: text }).superRefine(
+      (entry, context) => {
+        const fault = linesFault(entry, digits)
+        if (fault) context.addIssue(faultIssue(fault, ['lines']))
+      },
+    ),
   ])
   const rate = object({ rate: figure, quote: figure, quoteFrom: text, on: date(true) }).optional()
   return {

@@ -69,6 +69,8 @@ export function faultText(fault: FaultFacts): string {
       return `This cost is laid on the sections and gates, and some can't be shared yet: ${listed(fault.on)}. Mend that first, or share this cost by itself.`
     case 'spread-nowhere':
       return 'This cost is to be laid on the sections and gates, but there is none yet; add one, or share this cost by itself.'
+    case 'lines-above-amount':
+      return `The lines add to ${fault.sum}, ${fault.excess} more than the ${fault.amount} of the whole entry. Lower a line, or correct the amount.`
     case 'gift-hired':
       return "Hired labour can't be a gift; let it count, or name the household that gives it."
     case 'caps-short':

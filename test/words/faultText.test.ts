@@ -36,6 +36,7 @@ const oneOfEach: { readonly [Kind in FaultFacts['kind']]: Extract<FaultFacts, { 
   'pot-below-zero': { kind: 'pot-below-zero', below: '0.01' },
   'spread-waits': { kind: 'spread-waits', on: ['Lane to the gates', 'g3'] },
   'spread-nowhere': { kind: 'spread-nowhere' },
+  'lines-above-amount': { kind: 'lines-above-amount', amount: '40.00', sum: '43.00', excess: '3.00' },
   'gift-hired': { kind: 'gift-hired' },
   'caps-short': { kind: 'caps-short', a: '1.00', b: '2.00', total: '3.01', short: '0.01' },
   'instalments-sum': {

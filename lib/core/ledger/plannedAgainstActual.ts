@@ -1,0 +1,148 @@
+import type { BookMarks, BoughtLine, Notebook } from '../agreement/notebook.ts'
+import { labourAmount, signedCostAmount } from '../amounts/lineAmount.ts'
+import { type Minor, minorUnits } from '../amounts/money.ts'
+import type { ForBoth } from '../people/household.ts'
+import { type ItemPlace, placesOf } from '../shares/itemShares.ts'
+import { type Actual, type Actuals, actualsOf, countedLines, nothingSpent } from './actual.ts'
+import { boughtHolds } from './asBuilt.ts'
+import { contributionAmount } from './contributed.ts'
+import { lineFinder, type PlannedLine, plannedLines } from './findLine.ts'
+import { countedThings } from './things.ts'
+
+/** One line of the plan against the books. Amounts in minor units, as they enter the pot: a credit is below zero. */
+export type LineStanding = {
+  readonly line: PlannedLine
+  readonly planned: Minor
+  readonly actual: Minor
+  /** Actual of each household. */
+  readonly by: ForBoth<Minor>
+  /** Places in the book of the entries that were for it. */
+  readonly entries: readonly number[]
+  /** Its own amount, as a mark has it: a credit is above zero. Below zero nobody can mark it. */
+  readonly markable: Minor
+  /** Marks on this very amount. */
+  readonly marks: BookMarks
+  /** Amounts that were marked, and are no longer what the line came to. */
+  readonly outdated: readonly BoughtLine[]
+  /** Both marks hold: the actual amount has the planned one's place. */
+  readonly bought: boolean
+  /** What counts: the actual amount where both marked it, else the planned one. */
+  readonly counts: Minor
+}
+
+export type ItemStanding = ItemPlace & {
+  readonly id: string
+  readonly name: string
+  readonly lines: readonly LineStanding[]
+  readonly planned: Minor
+  /** What was spent on its lines. */
+  readonly onLines: Minor
+  /** What was given for the item and for no line of it. */
+  readonly onNoLine: Minor
+  /** Value of things that are kept or were sold, taken off its materials; zero or more. */
+  readonly things: Minor
+  /** What it comes to in the statement. */
+  readonly counts: Minor
+}
+
+/** The whole plan against the books. */
+export type PlannedAgainstActual = {
+  readonly items: readonly ItemStanding[]
+  readonly actuals: Actuals
+  /** Given for the whole fence and for no line; transfers between the households are no cost. */
+  readonly onNothing: Minor
+}
+
+export function plannedAgainstActual(notebook: Notebook, digits: number): PlannedAgainstActual {
+  const find = lineFinder(notebook)
+  const actuals = actualsOf(notebook, digits, find)
+  const boughtAt = new Map<string, BoughtLine[]>()
+  for (const bought of notebook.books.bought) {
+    const path = find(bought)?.path
+    if (path !== undefined) boughtAt.set(path, [...(boughtAt.get(path) ?? []), bought])
+  }
+  const things = countedThings(notebook, digits)
+  const lines = plannedLines(notebook).filter(({ pot, line }) => pot === 'materials' || line.counts)
+  const byItem = new Map<string, LineStanding[]>()
+  for (const line of lines) {
+    const standing = standingOf(
+      line,
+      actuals.byPath.get(line.path) ?? nothingSpent,
+      boughtAt.get(line.path) ?? [],
+      digits,
+    )
+    const own = byItem.get(line.item.path)
+    if (own === undefined) byItem.set(line.item.path, [standing])
+    else own.push(standing)
+  }
+  const onTask = new Set([...byItem.values()].flatMap((own) => own.flatMap(({ entries }) => entries)))
+  const rest = restByItem(notebook, onTask, digits)
+  return {
+    items: placesOf(notebook).map(({ item, kind, index, path }) => {
+      const own = byItem.get(path) ?? []
+      const kept = sumOf(things.filter((thing) => thing.item === item.id).map(({ value }) => value))
+      return {
+        kind,
+        index,
+        path,
+        id: item.id,
+        name: item.name,
+        lines: own,
+        planned: sumOf(own.map(({ planned }) => planned)),
+        onLines: sumOf(own.map(({ actual }) => actual)),
+        onNoLine: rest.get(item.id) ?? 0n,
+        things: kept,
+        counts: sumOf(own.map(({ counts }) => counts)) - kept,
+      }
+    }),
+    actuals,
+    onNothing: rest.get('') ?? 0n,
+  }
+}
+
+function standingOf(
+  line: PlannedLine,
+  actual: Actual,
+  marked: readonly BoughtLine[],
+  digits: number,
+): LineStanding {
+  const sign = line.pot === 'materials' && line.line.credit ? -1n : 1n
+  const planned =
+    line.pot === 'materials' ? signedCostAmount(line.line, digits) : labourAmount(line.line, digits)
+  const current = marked.filter(({ amount }) => minorUnits(amount, digits) === actual.amount)
+  const held = current.find((one) => boughtHolds(one, actual.amount, digits))
+  const signed = sign * actual.amount
+  return {
+    line,
+    planned,
+    actual: signed,
+    by: { a: sign * actual.by.a, b: sign * actual.by.b },
+    entries: actual.entries,
+    markable: actual.amount,
+    marks: (held ?? current[0])?.marks ?? {},
+    outdated: marked.filter((one) => !current.includes(one) && Object.keys(one.marks).length > 0),
+    bought: held !== undefined,
+    counts: held ? signed : planned,
+  }
+}
+
+/** What of the entries was for no line, by the item that they are for; '' is the whole fence. */
+function restByItem(
+  notebook: Notebook,
+  onTask: ReadonlySet<number>,
+  digits: number,
+): ReadonlyMap<string, Minor> {
+  const rest = new Map<string, Minor>()
+  notebook.contributions.forEach((entry, index) => {
+    if (entry.kind === 'transfer' || entry.struck !== undefined) return
+    if (entry.kind === 'hours' && onTask.has(index)) return
+    const onLines = sumOf(countedLines(entry, digits).map(({ amount }) => amount))
+    const left = contributionAmount(entry, digits) - onLines
+    rest.set(entry.for, (rest.get(entry.for) ?? 0n) + (entry.kind === 'refund' ? -left : left))
+  })
+  return rest
+}
+
+function sumOf(amounts: readonly Minor[]): Minor {
+  return amounts.reduce((sum, amount) => sum + amount, 0n)
+}
