@@ -41,6 +41,12 @@ export function quoteWords({ quote, quoteFrom, on }: AgreedRate): string {
   return `${quote}, ${source}${on === '' ? '' : `, ${dayWords(on)}`}`
 }
 
+/** The agreed rates as forms are given them, as arrangements that hold nothing else. */
+export function ratesAlone(rates: Readonly<Record<'skilled' | 'plain', string>>): Arrangements {
+  const one = (rate: string) => ({ rate, quote: '', quoteFrom: '', on: '' })
+  return { tolerance: '', rates: { skilled: one(rates.skilled), plain: one(rates.plain) }, notes: '' }
+}
+
 /** Said beside a rate that is not the agreed one: it is no fault, the line's own rate counts. */
 export function departsWords(
   line: Pick<LabourLine, 'skill' | 'rate'>,

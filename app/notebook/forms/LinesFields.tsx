@@ -8,6 +8,7 @@ import { Shown } from '../../ui/draft/Shown.tsx'
 import { TextField } from '../../ui/draft/TextField.tsx'
 import { TickField } from '../../ui/draft/TickField.tsx'
 import { type FormNames, householdChoices } from './partWords.ts'
+import { RateField, SkillField } from './RateFields.tsx'
 
 function textOf(row: unknown, key: string): string {
   const value = row !== null && typeof row === 'object' ? (row as Record<string, unknown>)[key] : undefined
@@ -71,14 +72,23 @@ export function LabourFields({ names, path = 'labour' }: { names: FormNames; pat
           <TextField path={`${row}.task`} label="Task" />
           <FieldLine>
             <FigureField path={`${row}.hours`} label="Hours" suffix="h" />
-            <FigureField path={`${row}.rate`} label="Rate an hour" suffix={names.currency} />
+            <RateField row={row} names={names} />
           </FieldLine>
+          <SkillField row={row} names={names} />
           <ChoiceField
             path={`${row}.by`}
             label="Done by"
             options={[...householdChoices(names), { value: 'hired', label: 'Hired labour' }]}
           />
           <TickField path={`${row}.counts`} label="Counts in the split" whenMissing />
+          <Shown path={`${row}.counts`} is={[true, '']}>
+            <FigureField
+              path={`${row}.ceiling`}
+              label="No more count than"
+              hint="A ceiling: hours beyond it are the worker’s own, unless both marked more before. Empty: none."
+              suffix="h"
+            />
+          </Shown>
         </>
       )}
     </RowsField>

@@ -3,7 +3,13 @@ import { principleMeaning, principleNamesFor, principleWords } from '../../../li
 import type { Choice } from '../../ui/draft/ChoiceField.tsx'
 
 /** What every form of a notebook needs to know about the two households and their money. */
-export type FormNames = { readonly a: string; readonly b: string; readonly currency: string }
+export type FormNames = {
+  readonly a: string
+  readonly b: string
+  readonly currency: string
+  /** The rates an hour that both agreed on, as typed; empty where there is none. */
+  readonly rates?: { readonly skilled: string; readonly plain: string }
+}
 
 export function householdChoices(names: FormNames): Choice[] {
   return [

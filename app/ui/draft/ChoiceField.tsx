@@ -15,6 +15,8 @@ type ChoiceWords = {
   optionalLabel?: string | undefined
   /** Radios whatever their number; otherwise only up to four. */
   asRadios?: boolean | undefined
+  /** Told what was chosen, once it stands in the draft: to fill in what follows from it. */
+  onChosen?: ((value: string) => void) | undefined
 }
 
 /** All that can be chosen, and a value that is in the draft but in no option, so that it is shown and not lost. */
@@ -111,7 +113,14 @@ function Selection({ words, field }: { words: ChoiceWords; field: FieldHold }) {
 
 /** One of several values: radios up to four of them, a list to open beyond that. */
 export function ChoiceField(words: ChoiceWords) {
-  const field = useField(words.path)
+  const plain = useField(words.path)
+  const field = {
+    ...plain,
+    put: (value: unknown) => {
+      plain.put(value)
+      words.onChosen?.(String(value))
+    },
+  }
   const count = words.options.length
   return words.asRadios === true || count <= 4 ? (
     <Radios words={words} field={field} />

@@ -23,6 +23,13 @@ export function agreedRate(arrangements: Arrangements | undefined, skill: Labour
   return skill === '' ? '' : (arrangements?.rates[skill]?.rate ?? '')
 }
 
+/** Both agreed rates, as typed. */
+export function agreedRates(
+  arrangements: Arrangements | undefined,
+): Readonly<Record<'skilled' | 'plain', string>> {
+  return { skilled: agreedRate(arrangements, 'skilled'), plain: agreedRate(arrangements, 'plain') }
+}
+
 /** The agreed rate that a line departs from; `undefined` where it keeps to it, has no rate yet, or none was agreed. */
 export function departsFrom(
   { skill, rate }: Pick<LabourLine, 'skill' | 'rate'>,

@@ -1,5 +1,6 @@
 import { notFound } from 'next/navigation'
 import type { ItemKind } from '../../../../../lib/core/agreement/notebook.ts'
+import { agreedRates } from '../../../../../lib/core/hours/rates.ts'
 import { shareNames } from '../../../../../lib/words/shareText.ts'
 import { Page } from '../../../../ui/Page.tsx'
 import { ItemForm } from '../../../forms/ItemForm.tsx'
@@ -29,7 +30,7 @@ export default async function AddPage({ params }: { params: Promise<{ notebookId
           initial={{ name: '', materials: [], labour: [], share: halves }}
           base="new"
           save={addNotebookItem.bind(null, notebookId, kind)}
-          names={shareNames(opened.notebook)}
+          names={{ ...shareNames(opened.notebook), rates: agreedRates(opened.notebook.arrangements) }}
         />
       </Page>
     </NotebookShell>

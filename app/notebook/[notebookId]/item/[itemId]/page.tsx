@@ -1,5 +1,6 @@
 import { notFound } from 'next/navigation'
 import { itemKey } from '../../../../../lib/core/agreement/agreedItems.ts'
+import { agreedRates } from '../../../../../lib/core/hours/rates.ts'
 import { takeOff } from '../../../../../lib/core/takeoff/takeOff.ts'
 import { kindOf, readPart } from '../../../../../lib/forms/parts.ts'
 import { fingerprintOf } from '../../../../../lib/store/fingerprint.ts'
@@ -13,6 +14,8 @@ import { Panel } from '../../../../ui/Panel.tsx'
 import { ItemForm } from '../../../forms/ItemForm.tsx'
 import { ApartFromTakeOff } from '../../../server/ApartFromTakeOff.tsx'
 import { removeNotebookItem, saveNotebookPart } from '../../../server/actions.ts'
+import { BasicFenceOfItem } from '../../../server/BasicFenceHeld.tsx'
+import { basicFenceOf } from '../../../server/basicOffers.ts'
 import { FoundPanel } from '../../../server/FindingList.tsx'
 import { findingsHere } from '../../../server/findingField.ts'
 import { ItemConversation } from '../../../server/ItemConversation.tsx'
@@ -45,6 +48,7 @@ export default async function ItemPage({
   const faults = shared.faults.filter((fault) => fault.path.startsWith(`${standing.item.path}.`))
   const uses = notebook.gates.find((gate) => gate.id === id)?.uses
   const item = [...notebook.sections, ...notebook.gates].find((one) => one.id === id)
+  const section = notebook.sections.find((one) => one.id === id)
   const home = `/notebook/${notebookId}`
   const here = `${home}/item/${encodeURIComponent(id)}`
   const worked = takeOff(notebook)
@@ -64,6 +68,7 @@ export default async function ItemPage({
             </ButtonLink>
           </div>
         </Panel>
+        {section ? <BasicFenceOfItem opened={opened} section={section} draft={draft} /> : null}
         <Panel heading="Where this stands">
           <MarkBox opened={opened} standing={standing} back={here} />
         </Panel>
@@ -89,8 +94,9 @@ export default async function ItemPage({
           base={fingerprintOf(draft)}
           save={saveNotebookPart.bind(null, notebookId, part)}
           remove={removeNotebookItem.bind(null, notebookId, id)}
-          names={shareNames(notebook)}
+          names={{ ...shareNames(notebook), rates: agreedRates(notebook.arrangements) }}
           findings={found.atFields}
+          basicFence={section && basicFenceOf(notebookId, notebook, section)}
         />
         <ItemConversation opened={opened} itemKey={itemKey(id)} />
       </Page>
