@@ -1,11 +1,20 @@
+import type { Spread } from '../../../lib/core/agreement/notebook.ts'
 import type { ItemSideBySide, ItemWay } from '../../../lib/core/shares/sideBySide.ts'
 import { faultText } from '../../../lib/words/faultText.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
 import type { ShareNames } from '../../../lib/words/shareText.ts'
-import { apartWords, staysWords, unusableWords, wayMeaning, wayWords } from '../../../lib/words/sideBySideText.ts'
+import {
+  apartWords,
+  staysWords,
+  unusableWords,
+  wayMeaning,
+  wayWords,
+} from '../../../lib/words/sideBySideText.ts'
+import { waysRestWords } from '../../../lib/words/spreadText.ts'
 import { type PressAction, PressForm } from '../../ui/draft/PressForm.tsx'
 import { FigureTable } from '../../ui/FigureTable.tsx'
 import { Panel } from '../../ui/Panel.tsx'
+import { ItemShareView } from './ItemShareView.tsx'
 import { WaysOnAxis } from './WaysOnAxis.tsx'
 
 type Props = {
@@ -19,7 +28,8 @@ type Props = {
 /** The ways to share one item, drawn and in a table, each to be chosen with one press; and those that can't be used. */
 export function ItemWays({ found, names, id, fingerprint, choose }: Props) {
   const money = (minor: bigint) => moneyWords(minor, names.currency)
-  const { ways, chosen, range, total, unusable } = found
+  const { ways, chosen, range, total, unusable, laid } = found
+  if (laid !== undefined) return <WaysRest laid={laid} chosen={chosen} names={names} />
   const rows = ways.map((one) => ({ ...figures(one, names), ways: one }))
   const other = chosen.ok && !ways.some((one) => one.chosen) ? chosen.value : undefined
   const asNow = other ? [{ label: 'As it is now', a: other.a, b: other.b, chosen: true }] : []
@@ -84,6 +94,24 @@ export function ItemWays({ found, names, id, fingerprint, choose }: Props) {
         </Panel>
       )}
     </>
+  )
+}
+
+/** A common cost that is laid on the sections and gates: what it asks for, and why no way is chosen here. */
+function WaysRest({
+  laid,
+  chosen,
+  names,
+}: Pick<ItemSideBySide, 'chosen'> & { laid: Spread; names: ShareNames }) {
+  return (
+    <Panel heading="Laid on the sections and gates">
+      <p>{waysRestWords(laid)}</p>
+      {chosen.ok ? (
+        <ItemShareView item={chosen.value} names={names} />
+      ) : (
+        chosen.faults.map((fault) => <p key={fault.path}>It can’t be shared yet: {faultText(fault)}</p>)
+      )}
+    </Panel>
   )
 }
 

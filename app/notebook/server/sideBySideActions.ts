@@ -3,11 +3,12 @@
 import { redirect } from 'next/navigation'
 import { z } from 'zod'
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
-import { placesOf } from '../../../lib/core/shares/itemShares.ts'
+import { placesOf, spreadOf } from '../../../lib/core/shares/itemShares.ts'
 import { shareUnder, wayNames } from '../../../lib/core/shares/shareUnder.ts'
 import { readPart, writePart } from '../../../lib/forms/parts.ts'
 import { readDocument } from '../../../lib/forms/readNotebook.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
+import { waysRestWords } from '../../../lib/words/spreadText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import { pressFields } from './pressFields.ts'
 import { editDocument } from './savePart.ts'
@@ -41,6 +42,8 @@ export async function chooseWay(
       return { gone: true, message: 'This item was removed in the meantime.' }
     if (fingerprintOf(current) !== fingerprint) return { gone: true, message: changedSince }
     const item = placesOf(checked.value.notebook).find((place) => place.item.id === id)?.item
+    const laid = item && spreadOf(item)
+    if (laid !== undefined) return { gone: true, message: waysRestWords(laid) }
     const under = item === undefined ? undefined : shareUnder(item, way)
     if (under === undefined || 'missing' in under) return { gone: true, message: notUsable }
     return { next: writePart(document, part, { ...current, share: under.share }) }

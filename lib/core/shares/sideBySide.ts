@@ -1,14 +1,21 @@
 import { canonicalText } from '../agreement/canonicalText.ts'
-import type { Notebook, Share } from '../agreement/notebook.ts'
+import type { Notebook, Share, Spread } from '../agreement/notebook.ts'
 import type { Minor } from '../amounts/money.ts'
 import { ratio } from '../amounts/ratio.ts'
 import { type Split, splitExactly } from '../amounts/split.ts'
 import type { Fault } from '../faults.ts'
 import type { ForBoth } from '../people/household.ts'
 import { held, type Result } from '../result.ts'
-import { type AskedSoFar, type ItemShares, nothingAsked, placesOf, shareItem } from './itemShares.ts'
+import {
+  type AskedSoFar,
+  type ItemShares,
+  nothingAsked,
+  placesOf,
+  shareItem,
+  spreadOf,
+} from './itemShares.ts'
 import { type NoShare, type StandingPot, shareUnder, type Way, wayNames } from './shareUnder.ts'
-import { digitsOf, type Statement, shareItems, statementOf } from './statement.ts'
+import { digitsOf, layingIn, type Statement, shareItems, statementOf } from './statement.ts'
 
 /** A way that can't be used, and why: figures that nobody gave, or figures that don't hold for this pot. */
 export type UnusableWay = { readonly way: Way } & (
@@ -36,6 +43,8 @@ export type ItemSideBySide = {
   readonly chosen: Result<ItemShares>
   readonly range: Range | undefined
   readonly askedBefore: AskedSoFar
+  /** It is laid on the sections and gates, each of which shares its part its own way: no way is chosen here. */
+  readonly laid: Spread | undefined
 }
 
 /**
@@ -50,6 +59,12 @@ export function itemSideBySide(notebook: Notebook, id: string): ItemSideBySide |
   if (place === undefined) return undefined
   const digits = digitsOf(notebook)
   const askedBefore = askedBeforeItem(notebook, id)
+  const laid = spreadOf(place.item)
+  if (laid !== undefined) {
+    const chosen = shareItem(place, digits, askedBefore, layingIn(notebook))
+    const total = chosen.ok ? chosen.value.total : 0n
+    return { total, ways: [], unusable: [], chosen, range: undefined, askedBefore, laid }
+  }
   const shareAs = (share: Share) =>
     shareItem({ ...place, item: { ...place.item, share } }, digits, askedBefore)
   const ways: ItemWay[] = []
@@ -72,7 +87,7 @@ export function itemSideBySide(notebook: Notebook, id: string): ItemSideBySide |
     ...(chosen.ok ? [chosen.value] : []),
   ]
   const total = chosen.ok ? chosen.value.total : (ways[0]?.shares.total ?? 0n)
-  return { total, ways, unusable, chosen, range: rangeOf(ranged, askedBefore.money), askedBefore }
+  return { total, ways, unusable, chosen, range: rangeOf(ranged, askedBefore.money), askedBefore, laid }
 }
 
 /** What one way asks for over the whole fence, after caps. */
@@ -80,7 +95,7 @@ export type WholeWay = {
   readonly way: Way
   readonly asked: ForBoth<Minor>
   readonly beforeCaps: ForBoth<Minor>
-  /** Items that follow the way, of all; the others stay as they are chosen. */
+  /** Items that follow the way, of all that can choose one; the others stay as they are chosen. */
   readonly follow: number
   /** Every item follows it as it stands. */
   readonly chosen: boolean
@@ -88,6 +103,7 @@ export type WholeWay = {
 
 export type WholeSideBySide = {
   readonly total: Minor
+  /** Items that can choose a way: a common cost that is laid on the others follows them. */
   readonly items: number
   readonly ways: readonly WholeWay[]
   /** Ways that no item can follow. */
@@ -104,13 +120,14 @@ export function wholeSideBySide(notebook: Notebook): Result<WholeSideBySide> {
   const chosen = statementOf(notebook)
   if (!chosen.ok) return chosen
   const digits = digitsOf(notebook)
-  const places = placesOf(notebook)
+  const places = placesOf(notebook).filter(({ item }) => spreadOf(item) === undefined)
   const now = canonicalText(places.map(({ item }) => item.share))
   const ways: WholeWay[] = []
   const unusable: Way[] = []
   for (const way of wayNames) {
     let follow = 0
     const turned = withShares(notebook, (item, path) => {
+      if (spreadOf(item) !== undefined) return item
       const under = shareUnder(item, way)
       if ('missing' in under) return item
       const place = places.find((one) => one.path === path)
@@ -121,7 +138,8 @@ export function wholeSideBySide(notebook: Notebook): Result<WholeSideBySide> {
     })
     const statement = follow === 0 ? undefined : statementOf(turned)
     if (statement?.ok) {
-      const same = canonicalText(placesOf(turned).map(({ item }) => item.share)) === now
+      const turnedNow = placesOf(turned).filter(({ item }) => spreadOf(item) === undefined)
+      const same = canonicalText(turnedNow.map(({ item }) => item.share)) === now
       const { asked, beforeCaps } = statement.value
       const chosen = same && follow === places.length
       ways.push({ way, asked: { a: asked.a, b: asked.b }, beforeCaps, follow, chosen })

@@ -46,11 +46,23 @@ export type SharedItems = { readonly items: readonly ItemShares[]; readonly faul
 
 /** Shares every item in file order; an item at fault is left out and asks nobody for anything. */
 export function shareItems(notebook: Notebook): SharedItems {
+  const { items, faults } = shareAll(
+    notebook,
+    notebook.common.some(({ spread }) => spread !== ''),
+  )
+  return { items, faults }
+}
+
+/** What a common cost of this notebook is laid on, for trying one that stands by itself. */
+export function layingIn(notebook: Notebook): LayingAt {
+  return shareAll({ ...notebook, common: [] }, true).laying
+}
+
+function shareAll(notebook: Notebook, spreads: boolean): SharedItems & { readonly laying: LayingAt } {
   const digits = digitsOf(notebook)
   const items: ItemShares[] = []
   const faults: Fault[] = []
   let asked: AskedSoFar = nothingAsked
-  const spreads = notebook.common.some(({ spread }) => spread !== '')
   const targets: SpreadTarget[] = []
   const unshared: string[] = []
   const laying = layingOnce(targets, unshared)
@@ -70,7 +82,7 @@ export function shareItems(notebook: Notebook): SharedItems {
       hours: { a: asked.hours.a + item.hours.a, b: asked.hours.b + item.hours.b },
     }
   }
-  return { items, faults }
+  return { items, faults, laying }
 }
 
 /** Common costs come last in the file, so by then every section and gate has been shared, or can't be. */

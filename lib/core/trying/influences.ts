@@ -4,8 +4,8 @@ import { exactCostLine, exactLabour } from '../amounts/lineAmount.ts'
 import type { Minor } from '../amounts/money.ts'
 import { addRatios, compareRatios, multiplyRatios, type Ratio, ratio } from '../amounts/ratio.ts'
 import type { Household } from '../people/household.ts'
-import { nothingAsked, placesOf, shareItem } from '../shares/itemShares.ts'
-import { digitsOf, statementOf } from '../shares/statement.ts'
+import { nothingAsked, placesOf, shareItem, spreadOf } from '../shares/itemShares.ts'
+import { digitsOf, layingIn, statementOf } from '../shares/statement.ts'
 import { subtractRatios } from '../takeoff/exact.ts'
 import { fromTakeOff } from '../takeoff/offeredLines.ts'
 import { applyTried, millimetresText, movedLength, type TryingWith } from './applyTried.ts'
@@ -145,9 +145,10 @@ function movesOfItem(
 ): { readonly input: TriedEdit; readonly size: Minor }[] {
   const digits = digitsOf(notebook)
   const alone = aloneWith(notebook, place.item)
+  const laying = spreadOf(place.item) === undefined ? undefined : layingIn(notebook)
   const shareOf = (one: Notebook): Minor | undefined => {
     const [only] = placesOf(one).filter(({ item }) => item.id === place.item.id)
-    const shared = only && shareItem({ ...place, item: only.item }, digits, nothingAsked)
+    const shared = only && shareItem({ ...place, item: only.item }, digits, nothingAsked, laying)
     return shared?.ok ? shared.value[household] : undefined
   }
   const planned = shareOf(alone)
