@@ -6,6 +6,7 @@ import { documentText } from '../../lib/forms/parts.ts'
 import { editNotebook } from '../../lib/store/notebooks.ts'
 import { openBrowser } from './browser.ts'
 import { everyTable, newRows, type Remembered } from './everyTable.ts'
+import { aBasicFence, sectionForm } from './givenBasicFence.ts'
 import { aFileOnRecord, photoForm, takeAwayForm } from './givenFiles.ts'
 import {
   aHeading,
@@ -88,6 +89,9 @@ const withArrangements = async ({ notebook, waiting }: World) => {
 }
 const withoutArrangements = async ({ notebook, waiting }: World) => {
   for (const { id } of [notebook, waiting]) await putArrangements(id, undefined)
+}
+const withBasicFence = async ({ notebook, waiting }: World) => {
+  for (const { id } of [notebook, waiting]) await aBasicFence(id, 's1')
 }
 const signer = { a: 'Marnie Oakshott', b: 'Ines Vandermolen' }
 
@@ -176,6 +180,24 @@ const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
   'app/notebook/server/buildUpActions.ts#keepBuildUp': {
     sends: () => ['s1', 'new', { name: 'Our pipe and mesh' }],
     ...bothSaved,
+    changes: ['Change', 'Notebook'],
+  },
+  'app/notebook/server/basicFenceActions.ts#holdAgainstBasicFence': {
+    before: withBasicFence,
+    sends: async (id) => [{}, await sectionForm(id, 's1', { pots: 'apart', above: 'a' })],
+    ...bothTo('/item/s1'),
+    changes: ['Change', 'Notebook'],
+  },
+  'app/notebook/server/basicFenceActions.ts#offerBasicQuantities': {
+    before: withBasicFence,
+    sends: async (id) => [{}, await sectionForm(id, 's1')],
+    ...bothTo('/basic-fence/s1'),
+    changes: ['Change', 'Notebook'],
+  },
+  'app/notebook/server/basicFenceActions.ts#removeBasicFence': {
+    before: withBasicFence,
+    sends: async (id) => [{}, await sectionForm(id, 's1')],
+    ...bothTo('/item/s1'),
     changes: ['Change', 'Notebook'],
   },
   'app/notebook/server/fileActions.ts#replaceByFile': {

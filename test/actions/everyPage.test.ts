@@ -65,6 +65,11 @@ const ofNotebooks: Readonly<Record<string, NotebookAddress>> = {
     namesNothing: { kind: 'constructor' },
   },
   [at('ask-first/page.tsx#default')]: aPage,
+  [at('basic-fence/[itemId]/page.tsx#default')]: {
+    ...aPage,
+    names: { itemId: 's1' },
+    namesNothing: { itemId: 'g1' },
+  },
   [at('build-up/[itemId]/page.tsx#default')]: {
     ...aPage,
     names: { itemId: 's1' },

@@ -4,6 +4,7 @@ import { wholeParts } from '../../lib/forms/parts.ts'
 import { readNotebook } from '../../lib/forms/readNotebook.ts'
 import { findNotebook } from '../../lib/store/notebooks.ts'
 import { everyTable } from './everyTable.ts'
+import { sectionForm } from './givenBasicFence.ts'
 import { aFileOnRecord, photoForm, takeAwayForm } from './givenFiles.ts'
 import {
   aHeading,
@@ -160,6 +161,18 @@ const readings: Readonly<Record<string, Reading>> = {
   'app/notebook/server/buildUpActions.ts#keepBuildUp': {
     sends: (id) => [id, 's1', 'new', { name: 'Our pipe and mesh' }],
     reads: [0, 1, 3],
+  },
+  'app/notebook/server/basicFenceActions.ts#holdAgainstBasicFence': {
+    sends: async (id) => [id, {}, await sectionForm(id, 's1', { pots: 'apart', above: 'a' })],
+    reads: [0, 2],
+  },
+  'app/notebook/server/basicFenceActions.ts#offerBasicQuantities': {
+    sends: async (id) => [id, {}, await sectionForm(id, 's1')],
+    reads: [0, 2],
+  },
+  'app/notebook/server/basicFenceActions.ts#removeBasicFence': {
+    sends: async (id) => [id, {}, await sectionForm(id, 's1')],
+    reads: [0, 2],
   },
   'app/notebook/server/fileActions.ts#replaceByFile': {
     sends: (id) => [id, {}, formWithFile('{}')],

@@ -1,6 +1,7 @@
 'use client'
 
 import type { ItemKind } from '../../../lib/core/agreement/notebook.ts'
+import { ButtonLink } from '../../ui/ButtonLink.tsx'
 import { ChoiceField } from '../../ui/draft/ChoiceField.tsx'
 import { FieldLine } from '../../ui/draft/FieldLine.tsx'
 import { FigureField } from '../../ui/draft/FigureField.tsx'
@@ -9,6 +10,7 @@ import type { Fault } from '../../ui/draft/saveAnswer.ts'
 import { TextField } from '../../ui/draft/TextField.tsx'
 import type { RemoveAction, SaveAction } from '../../ui/draft/useSaving.ts'
 import { Panel } from '../../ui/Panel.tsx'
+import type { BasicSums } from './DifferenceFields.tsx'
 import { LabourFields, MaterialsFields } from './LinesFields.tsx'
 import { NotebookForm } from './NotebookForm.tsx'
 import { type FormNames, groundChoices, householdChoices, keeperChoices } from './partWords.ts'
@@ -23,6 +25,7 @@ export function ItemForm({
   remove,
   names,
   findings,
+  basicFence,
 }: {
   kind: ItemKind
   initial: object
@@ -31,6 +34,8 @@ export function ItemForm({
   remove?: RemoveAction | undefined
   names: FormNames
   findings?: readonly Fault[] | undefined
+  /** Where a section's basic fence is described, and what it comes to once it is. */
+  basicFence?: { readonly href: string; readonly sums: BasicSums | undefined } | undefined
 }) {
   const thing = { section: 'section', gate: 'gate', common: 'common cost' }[kind]
   return (
@@ -57,7 +62,16 @@ export function ItemForm({
         <LabourFields names={names} />
       </Panel>
       <Panel heading="How it is shared">
-        <ShareFields names={names} onGate={kind === 'gate'} />
+        <ShareFields names={names} onGate={kind === 'gate'} basic={basicFence?.sums} />
+        {basicFence === undefined ? null : (
+          <div className="button-row">
+            <ButtonLink href={basicFence.href}>
+              {basicFence.sums
+                ? 'The basic fence it is held against'
+                : 'Describe a basic fence to hold it against'}
+            </ButtonLink>
+          </div>
+        )}
       </Panel>
     </NotebookForm>
   )

@@ -5,20 +5,37 @@ import { useDraft } from '../../ui/draft/draftContext.ts'
 import { getAt, setAt } from '../../ui/draft/draftPath.ts'
 import { FieldLine } from '../../ui/draft/FieldLine.tsx'
 import { FigureField } from '../../ui/draft/FigureField.tsx'
+import { fieldId } from '../../ui/draft/fieldId.ts'
 import { LengthField } from '../../ui/draft/LengthField.tsx'
 import { Shown } from '../../ui/draft/Shown.tsx'
+import { BasicCostField, type BasicSums, UpgradesField } from './DifferenceFields.tsx'
 import { PrincipleField } from './PrincipleField.tsx'
 import { type FormNames, householdChoices } from './partWords.ts'
 
-/** How an item is shared: two pots with a principle each, or one pot of both. */
-export function ShareFields({ names, onGate }: { names: FormNames; onGate: boolean }) {
-  const { draft, change, ready } = useDraft()
-  const together = getAt(draft, 'share.together') !== undefined
+/**
+ * How an item is shared: two pots with a principle each, or one pot of both. `basic`: what the basic fence that a section
+ * is held against comes to.
+ */
+export function ShareFields({
+  names,
+  onGate,
+  basic,
+  path = 'share',
+}: {
+  names: FormNames
+  onGate: boolean
+  /** Where the share stands in the draft. */
+  path?: string | undefined
+  basic?: BasicSums | undefined
+}) {
+  const { draft, change, ready, form } = useDraft()
+  const potsId = path === 'share' ? 'pots' : fieldId(form, `${path}.pots`)
+  const together = getAt(draft, `${path}.together`) !== undefined
   const choose = (pots: 'each' | 'together') =>
     change((old) => {
-      const first = getAt(old, together ? 'share.together' : 'share.materials') ?? { principle: 'equal' }
+      const first = getAt(old, together ? `${path}.together` : `${path}.materials`) ?? { principle: 'equal' }
       const share = pots === 'together' ? { together: first } : { materials: first, labour: first }
-      return setAt(old, 'share', share)
+      return setAt(old, path, share)
     })
   return (
     <>
@@ -29,13 +46,13 @@ export function ShareFields({ names, onGate }: { names: FormNames; onGate: boole
             <div className="choice" key={pots}>
               <input
                 type="radio"
-                id={`pots-${pots}`}
-                name="pots"
+                id={`${potsId}-${pots}`}
+                name={potsId}
                 checked={together === (pots === 'together')}
                 disabled={!ready}
                 onChange={() => choose(pots)}
               />
-              <label htmlFor={`pots-${pots}`}>
+              <label htmlFor={`${potsId}-${pots}`}>
                 {pots === 'each' ? 'Materials and labour each by itself' : 'Materials and labour together'}
                 <span className="choice-hint">
                   {pots === 'each'
@@ -48,21 +65,46 @@ export function ShareFields({ names, onGate }: { names: FormNames; onGate: boole
         </div>
       </fieldset>
       {together ? (
-        <PotFields path="share.together" label="Both together" names={names} onGate={onGate} />
+        <PotFields
+          path={`${path}.together`}
+          label="Both together"
+          names={names}
+          onGate={onGate}
+          basic={basic?.together}
+        />
       ) : (
         <>
-          <PotFields path="share.materials" label="Materials" names={names} onGate={onGate} />
-          <PotFields path="share.labour" label="Labour" names={names} onGate={onGate} />
+          <PotFields
+            path={`${path}.materials`}
+            label="Materials"
+            names={names}
+            onGate={onGate}
+            basic={basic?.materials}
+          />
+          <PotFields
+            path={`${path}.labour`}
+            label="Labour"
+            names={names}
+            onGate={onGate}
+            basic={basic?.labour}
+          />
         </>
       )}
     </>
   )
 }
 
-type PotProps = { path: string; label: string; names: FormNames; onGate: boolean; nested?: boolean }
+type PotProps = {
+  path: string
+  label: string
+  names: FormNames
+  onGate: boolean
+  nested?: boolean
+  basic?: string | undefined
+}
 
 /** One pot's principle with the figures that it needs. */
-function PotFields({ path, label, names, onGate, nested = false }: PotProps) {
+function PotFields({ path, label, names, onGate, nested = false, basic }: PotProps) {
   return (
     <div className="pot-fields">
       <PrincipleField path={path} label={label} onGate={onGate} nested={nested} />
@@ -94,13 +136,9 @@ function PotFields({ path, label, names, onGate, nested = false }: PotProps) {
         </FieldLine>
       </Shown>
       <Shown path={`${path}.principle`} is="difference">
-        <FigureField
-          path={`${path}.basic`}
-          label="Cost of the basic fence here"
-          hint="What a plain fence that is enough for both would cost; anything above it is the upgrade."
-          suffix={names.currency}
-        />
+        <BasicCostField path={`${path}.basic`} names={names} sum={basic} />
         <PotFields path={`${path}.basicShare`} label="The basic fence" names={names} onGate={onGate} nested />
+        <UpgradesField path={`${path}.upgrades`} names={names} />
         <PotFields
           path={`${path}.upgradeShare`}
           label="What is above it"

@@ -10,6 +10,7 @@ import { wayWords } from '../../../../../lib/words/sideBySideText.ts'
 import { ButtonLink } from '../../../../ui/ButtonLink.tsx'
 import { Page } from '../../../../ui/Page.tsx'
 import { Panel } from '../../../../ui/Panel.tsx'
+import { BasicFenceLink } from '../../../server/BasicFenceLink.tsx'
 import { ItemWays } from '../../../server/ItemWays.tsx'
 import { ItemWhy } from '../../../server/ItemWhy.tsx'
 import { itemIdOf } from '../../../server/itemIdOf.ts'
@@ -21,22 +22,20 @@ import { standingOf } from '../../../server/standingOf.ts'
 
 export const metadata = { title: 'Side by side' }
 
-export default async function ItemSideBySidePage({
-  params,
-}: {
-  params: Promise<{ notebookId: string; itemId: string }>
-}) {
+type Address = { params: Promise<{ notebookId: string; itemId: string }> }
+
+export default async function ItemSideBySidePage({ params }: Address) {
   const { notebookId, itemId } = await params
   const opened = await openNotebook(notebookId)
   const id = itemIdOf(itemId) ?? notFound()
   const { document, notebook } = opened
   const found = itemSideBySide(notebook, id) ?? notFound()
-  const draft = readPart(document, { part: 'item', id }) ?? notFound()
+  const fingerprint = fingerprintOf(readPart(document, { part: 'item', id }) ?? notFound())
   const standing = standingOf(opened, itemKey(id))
   const names = shareNames(notebook, sharedUses(notebook.gates.find((gate) => gate.id === id)))
   const home = `/notebook/${notebookId}`
+  const back = `${home}/side-by-side/${encodeURIComponent(id)}`
   const itemPage = `${home}/item/${encodeURIComponent(id)}`
-  const here = `${home}/side-by-side/${encodeURIComponent(id)}`
   const asNow = found.chosen.ok && !found.ways.some((one) => one.chosen) ? [found.chosen.value] : []
   return (
     <NotebookShell opened={opened} page="">
@@ -49,7 +48,7 @@ export default async function ItemSideBySidePage({
           found={found}
           names={names}
           id={id}
-          fingerprint={fingerprintOf(draft)}
+          fingerprint={fingerprint}
           choose={chooseWay.bind(null, notebookId)}
         />
         <Panel heading="Why each asks for what it asks">
@@ -67,11 +66,12 @@ export default async function ItemSideBySidePage({
           ))}
         </Panel>
         <Panel heading="Where this stands">
-          <MarkBox opened={opened} standing={standing} back={here} />
+          <MarkBox {...{ opened, standing, back }} />
         </Panel>
         <div className="button-row">
           <ButtonLink href={`${home}/side-by-side`}>The whole fence, side by side</ButtonLink>
           <ButtonLink href={itemPage}>Enter other figures</ButtonLink>
+          <BasicFenceLink notebookId={notebookId} item={standing.item} id={id} />
         </div>
       </Page>
     </NotebookShell>
