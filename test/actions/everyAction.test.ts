@@ -93,6 +93,10 @@ const withoutArrangements = async ({ notebook, waiting }: World) => {
 const withBasicFence = async ({ notebook, waiting }: World) => {
   for (const { id } of [notebook, waiting]) await aBasicFence(id, 's1')
 }
+const aTriedChange = {
+  edits: [{ item: 's1', field: 'unitPrice', line: 0, text: '21.50' }],
+  moves: { prices: '', hours: '10', rates: '' },
+}
 const signer = { a: 'Marnie Oakshott', b: 'Ines Vandermolen' }
 
 const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
@@ -171,6 +175,12 @@ const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
     sends: async (id) => [{}, await chooseForm(id, 's1', 'one-b')],
     ...bothTo('/side-by-side/s1'),
     changes: ['Change', 'Notebook'],
+  },
+  'app/notebook/server/tryActions.ts#keepTried': {
+    sends: () => [aTriedChange, 'Pipe got dearer.'],
+    a: { answers: 'made' },
+    b: { answers: 'made' },
+    changes: ['Change', 'Proposal'],
   },
   'app/notebook/server/takeOffActions.ts#offerQuantities': {
     sends: () => [{}, formOf({ id: 's1' })],

@@ -101,6 +101,7 @@ const ofNotebooks: Readonly<Record<string, NotebookAddress>> = {
   [at('setbacks/page.tsx#default')]: aPage,
   [at('shares/page.tsx#default')]: aPage,
   [at('side-by-side/page.tsx#default')]: aPage,
+  [at('try/page.tsx#default')]: aPage,
   [at('side-by-side/[itemId]/page.tsx#default')]: {
     ...aPage,
     names: { itemId: 's1' },

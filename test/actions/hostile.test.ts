@@ -154,6 +154,17 @@ const readings: Readonly<Record<string, Reading>> = {
     sends: async (id) => [id, {}, await chooseForm(id, 's1', 'one-b')],
     reads: [0, 2],
   },
+  'app/notebook/server/tryActions.ts#keepTried': {
+    sends: (id) => [
+      id,
+      {
+        edits: [{ item: 's1', field: 'unitPrice', line: 0, text: '21.50' }],
+        moves: { prices: '', hours: '', rates: '' },
+      },
+      'Pipe got dearer.',
+    ],
+    reads: [0, 1],
+  },
   'app/notebook/server/takeOffActions.ts#offerQuantities': {
     sends: (id) => [id, {}, formOf({ id: 's1' })],
     reads: [0, 2],

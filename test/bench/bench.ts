@@ -15,6 +15,7 @@ import { sha256Hex } from '../../lib/store/sha256.ts'
 import { notebookTitle } from '../../lib/words/labels.ts'
 import { drawingWords } from '../../lib/words/summary/drawingWords.ts'
 import { summaryContent } from '../../lib/words/summary/summaryContent.ts'
+import { browserRows } from './browserBench.ts'
 import { cuttingRows } from './cuttingBench.ts'
 import { largeNotebook } from './largeNotebook.ts'
 import { takeoffRows } from './takeoffBench.ts'
@@ -124,6 +125,7 @@ const rows = [
   ...(await takeoffRows(median)),
   ...(await cuttingRows()),
   ...(await paperRows()),
+  ...(await browserRows()),
 ]
 for (const { what, figure, limit, unit } of rows) {
   const verdict = figure <= limit ? 'within' : 'OVER'

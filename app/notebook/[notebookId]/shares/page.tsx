@@ -41,6 +41,7 @@ export default async function SharesPage({ params }: { params: Promise<{ noteboo
         <WholeWhy opened={opened} />
         <div className="button-row">
           <ButtonLink href={`${home}/side-by-side`}>Ways to share, side by side</ButtonLink>
+          <ButtonLink href={`${home}/try`}>Try a change</ButtonLink>
         </div>
         {statement.ok ? <PlanTable opened={opened} statement={statement.value} names={names} /> : null}
         {shared.items.map((item) => {

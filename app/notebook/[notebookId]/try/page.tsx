@@ -1,0 +1,35 @@
+import { shareNames } from '../../../../lib/words/shareText.ts'
+import { tryWords } from '../../../../lib/words/tryText.ts'
+import { Page } from '../../../ui/Page.tsx'
+import { TryAChange } from '../../forms/trying/TryAChange.tsx'
+import { NotebookShell } from '../../server/NotebookShell.tsx'
+import { openNotebook } from '../../server/opened.ts'
+import { keepTried } from '../../server/tryActions.ts'
+import { tryOffers } from '../../server/tryOffers.ts'
+
+export const metadata = { title: 'Try a change' }
+
+export default async function TryPage({ params }: { params: Promise<{ notebookId: string }> }) {
+  const { notebookId } = await params
+  const opened = await openNotebook(notebookId)
+  const { notebook, document } = opened
+  // A tried change is held against the plan; what was given and bought so far is no part of it.
+  const plan = { ...notebook, contributions: [], books: { bought: [], things: [], conversions: [] } }
+  return (
+    <NotebookShell opened={opened} page="shares">
+      <Page
+        title="Try a change"
+        lead={tryWords.lead}
+        back={{ href: `/notebook/${notebookId}/shares`, label: 'Shares' }}
+      >
+        <TryAChange
+          notebookId={notebookId}
+          plan={plan}
+          offers={tryOffers(document)}
+          names={shareNames(notebook)}
+          keep={keepTried.bind(null, notebookId)}
+        />
+      </Page>
+    </NotebookShell>
+  )
+}
