@@ -16,8 +16,17 @@ export const spreadWords: Readonly<Record<Spread, string>> = {
   equal: 'equally',
 }
 
+/** The choices, '' for a cost that is shared by itself. */
+export const spreadLabels: Readonly<Record<Spread | '', string>> = {
+  '': 'Shared by itself',
+  length: 'Laid on sections and gates, by length',
+  cost: 'Laid on sections and gates, by direct cost',
+  equal: 'Laid on sections and gates, equally',
+}
+
 /** One sentence each, for whoever chooses. */
-export const spreadMeaning: Readonly<Record<Spread, string>> = {
+export const spreadMeaning: Readonly<Record<Spread | '', string>> = {
+  '': 'It follows a way to share of its own.',
   length: 'Each section bears it by its length, each gate by its opening.',
   cost: 'Each section and gate bears it by what its own materials and work cost.',
   equal: 'Each section and gate bears the same part.',

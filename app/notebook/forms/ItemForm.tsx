@@ -15,6 +15,7 @@ import { LabourFields, MaterialsFields } from './LinesFields.tsx'
 import { NotebookForm } from './NotebookForm.tsx'
 import { type FormNames, groundChoices, householdChoices, keeperChoices } from './partWords.ts'
 import { ShareFields } from './ShareFields.tsx'
+import { SpreadField } from './SpreadField.tsx'
 
 /** Everything about one section, gate or common cost, in one form. */
 export function ItemForm({
@@ -62,7 +63,11 @@ export function ItemForm({
         <LabourFields names={names} />
       </Panel>
       <Panel heading="How it is shared">
-        <ShareFields names={names} onGate={kind === 'gate'} basic={basicFence?.sums} />
+        {kind === 'common' ? (
+          <SpreadField names={names} />
+        ) : (
+          <ShareFields names={names} onGate={kind === 'gate'} basic={basicFence?.sums} />
+        )}
         {basicFence === undefined ? null : (
           <div className="button-row">
             <ButtonLink href={basicFence.href}>
