@@ -8,6 +8,7 @@ import { ButtonLink } from '../../ui/ButtonLink.tsx'
 import { DefinitionList } from '../../ui/DefinitionList.tsx'
 import { Page } from '../../ui/Page.tsx'
 import { Panel } from '../../ui/Panel.tsx'
+import { FirstAnswerPart } from '../server/FirstAnswerPart.tsx'
 import { ItemRow } from '../server/ItemRow.tsx'
 import { LineDrawing } from '../server/LineDrawing.tsx'
 import { StandingStatus } from '../server/MarkBox.tsx'
@@ -44,6 +45,7 @@ export default async function TheLinePage({ params }: { params: Promise<{ notebo
   return (
     <NotebookShell opened={opened} page="">
       <Page title="The line" lead={lineWords(line.start, line.end)}>
+        <FirstAnswerPart opened={opened} />
         <LineDrawing notebook={notebook} home={home} />
         <WholeShare opened={opened} />
         <div className="panel-pair">

@@ -3,6 +3,7 @@ import { readNewLinkCookie } from '../../../../lib/access/sessionCookie.ts'
 import { hasLink, openInvitation } from '../../../../lib/store/entryKeys.ts'
 import { momentWords } from '../../../../lib/words/day.ts'
 import { householdName } from '../../../../lib/words/labels.ts'
+import { ButtonLink } from '../../../ui/ButtonLink.tsx'
 import { CopyField } from '../../../ui/draft/CopyField.tsx'
 import { PressForm } from '../../../ui/draft/PressForm.tsx'
 import { Page } from '../../../ui/Page.tsx'
@@ -57,8 +58,12 @@ export default async function LinksPage({ params }: { params: Promise<{ notebook
                 </p>
               ) : null}
               <InvitationForm invite={invite.bind(null, notebookId)} />
+              <p>Or begin with a letter of one page that asks for the fence and carries the invitation.</p>
             </>
           ) : null}
+          <div className="button-row">
+            <ButtonLink href={`/notebook/${notebookId}/letter`}>The first letter</ButtonLink>
+          </div>
         </Panel>
         <Panel heading="Your own link">
           <p>

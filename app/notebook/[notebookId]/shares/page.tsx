@@ -23,7 +23,14 @@ import { WholeWhy } from '../../server/WholeWhy.tsx'
 
 export const metadata = { title: 'Shares' }
 
-export default async function SharesPage({ params }: { params: Promise<{ notebookId: string }> }) {
+/** With `?limit=nothing` the form for the caps opens with nothing filled in for the household that asks. */
+export default async function SharesPage({
+  params,
+  searchParams,
+}: {
+  params: Promise<{ notebookId: string }>
+  searchParams?: Promise<{ limit?: string | string[] }>
+}) {
   const { notebookId } = await params
   const opened = await openNotebook(notebookId)
   const { notebook, statement, shared } = opened
@@ -31,6 +38,8 @@ export default async function SharesPage({ params }: { params: Promise<{ noteboo
   const home = `/notebook/${notebookId}`
   const caps = { part: 'caps' } as const
   const draft = readPart(opened.document, caps) ?? {}
+  const nothing = (await searchParams)?.limit === 'nothing'
+  const typed = nothing ? { caps: { ...notebook.caps, [opened.household]: '0' } } : draft
   return (
     <NotebookShell opened={opened} page="shares">
       <Page
@@ -75,7 +84,7 @@ export default async function SharesPage({ params }: { params: Promise<{ noteboo
           </p>
           <MarkBox opened={opened} standing={standingOf(opened, 'caps')} back={`${home}/shares`} />
           <CapsForm
-            initial={draft}
+            initial={typed}
             base={fingerprintOf(draft)}
             save={saveNotebookPart.bind(null, notebookId, caps)}
             names={names}

@@ -1,0 +1,39 @@
+import { wholeNotebook } from '../../../../lib/core/agreement/agreedItems.ts'
+import { firstAnswerLine } from '../../../../lib/words/firstAnswerText.ts'
+import { householdName } from '../../../../lib/words/labels.ts'
+import { ButtonLink } from '../../../ui/ButtonLink.tsx'
+import { Page } from '../../../ui/Page.tsx'
+import { Panel } from '../../../ui/Panel.tsx'
+import { AnswerLeadsTo } from '../../server/AnswerLeadsTo.tsx'
+import { ItemConversation } from '../../server/ItemConversation.tsx'
+import { NotebookShell } from '../../server/NotebookShell.tsx'
+import { openNotebook } from '../../server/opened.ts'
+
+export const metadata = { title: 'The first answer' }
+
+/** What the invited household answered, where it leads, and what the two say about the fence as a whole. */
+export default async function AnswerPage({ params }: { params: Promise<{ notebookId: string }> }) {
+  const { notebookId } = await params
+  const opened = await openNotebook(notebookId)
+  const { notebook, household, firstAnswer } = opened
+  const home = `/notebook/${notebookId}`
+  const b = householdName(notebook, 'b')
+  return (
+    <NotebookShell opened={opened} page="">
+      <Page
+        title="The first answer"
+        lead={firstAnswer ? `${firstAnswerLine(firstAnswer, b)}.` : `${b} has not answered yet.`}
+        back={{ href: home, label: 'The line' }}
+      >
+        {firstAnswer ? <AnswerLeadsTo opened={opened} answer={firstAnswer} /> : null}
+        <ItemConversation opened={opened} itemKey={wholeNotebook} />
+        <Panel heading={household === 'b' ? 'Another answer' : 'What was asked'}>
+          <p>Nothing binds by an answer, and the newest one stands. Every answer stays on record.</p>
+          <ButtonLink href={`${home}/welcome`}>
+            {household === 'b' ? 'See what is asked, and answer' : `See what ${b} sees`}
+          </ButtonLink>
+        </Panel>
+      </Page>
+    </NotebookShell>
+  )
+}

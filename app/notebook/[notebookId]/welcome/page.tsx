@@ -1,0 +1,57 @@
+import { firstAnswerLine, firstAnswerWords } from '../../../../lib/words/firstAnswerText.ts'
+import { householdName } from '../../../../lib/words/labels.ts'
+import { ButtonLink } from '../../../ui/ButtonLink.tsx'
+import { Page } from '../../../ui/Page.tsx'
+import { Panel } from '../../../ui/Panel.tsx'
+import { AskedOfInvited } from '../../server/AskedOfInvited.tsx'
+import { FiveAnswers } from '../../server/FiveAnswers.tsx'
+import { LineDrawing } from '../../server/LineDrawing.tsx'
+import { NotebookShell } from '../../server/NotebookShell.tsx'
+import { OldFencePhoto } from '../../server/OldFencePhoto.tsx'
+import { openNotebook } from '../../server/opened.ts'
+
+export const metadata = { title: 'What is asked' }
+
+/** The first thing that the invited household sees; the other may look at it, and answers nothing. */
+export default async function WelcomePage({ params }: { params: Promise<{ notebookId: string }> }) {
+  const { notebookId } = await params
+  const opened = await openNotebook(notebookId)
+  const { notebook, household, firstAnswer } = opened
+  const home = `/notebook/${notebookId}`
+  const [a, b] = [householdName(notebook, 'a'), householdName(notebook, 'b')]
+  return (
+    <NotebookShell opened={opened} page="">
+      <Page
+        title={household === 'b' ? `${a} asks about the fence` : `What ${b} sees first`}
+        lead="Look at it in your own time. Nothing that you see or press here binds you."
+        back={{ href: home, label: 'The line' }}
+      >
+        <Panel heading="The old fence">
+          {notebook.letter?.wrong ? <p>{notebook.letter.wrong}</p> : null}
+          <OldFencePhoto opened={opened} />
+        </Panel>
+        <Panel heading="What is planned">
+          {notebook.letter?.proposed ? <p>{notebook.letter.proposed}</p> : null}
+          <LineDrawing notebook={notebook} home={home} />
+        </Panel>
+        <AskedOfInvited opened={opened} />
+        <Panel heading={household === 'b' ? 'What do you say?' : `What ${b} can say`} id="answers">
+          {firstAnswer ? (
+            <>
+              <p>{firstAnswerLine(firstAnswer, b)}.</p>
+              <ButtonLink href={`${home}/answer`}>What came of it</ButtonLink>
+            </>
+          ) : null}
+          {household === 'b' ? (
+            <>
+              {firstAnswer ? <p>You can answer anew; the newest answer stands.</p> : null}
+              <FiveAnswers opened={opened} />
+            </>
+          ) : (
+            <p>{Object.values(firstAnswerWords).join('; ')}. Each leads on from here.</p>
+          )}
+        </Panel>
+      </Page>
+    </NotebookShell>
+  )
+}
