@@ -55,6 +55,11 @@ function times(count: string): string {
   return count === '1' ? '1 time' : `${count || '0'} times`
 }
 
+/** Whose count a row of a table is. */
+export function countOf(household: Household, names: ShareNames): string {
+  return `Count of ${names[household]}`
+}
+
 /** Who has counted in the round that is open, for one household. `again`: an earlier count stands meanwhile. */
 export function openRoundWords(
   round: { readonly own: boolean; readonly other: boolean; readonly again: boolean },

@@ -12,6 +12,7 @@ import { FirstAnswerPart } from '../server/FirstAnswerPart.tsx'
 import { ItemRow } from '../server/ItemRow.tsx'
 import { LineDrawing } from '../server/LineDrawing.tsx'
 import { StandingStatus } from '../server/MarkBox.tsx'
+import { NeedsPanel } from '../server/NeedsPanel.tsx'
 import { NotebookShell } from '../server/NotebookShell.tsx'
 import { openNotebook } from '../server/opened.ts'
 import { standingOf } from '../server/standingOf.ts'
@@ -48,6 +49,7 @@ export default async function TheLinePage({ params }: { params: Promise<{ notebo
         <FirstAnswerPart opened={opened} />
         <LineDrawing notebook={notebook} home={home} />
         <WholeShare opened={opened} />
+        <NeedsPanel opened={opened} />
         <div className="panel-pair">
           <Panel
             heading="Ends and stations"

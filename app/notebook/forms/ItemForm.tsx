@@ -1,10 +1,9 @@
 'use client'
 
-import type { ItemKind } from '../../../lib/core/agreement/notebook.ts'
+import type { ItemKind, MetNeed } from '../../../lib/core/agreement/notebook.ts'
 import { ButtonLink } from '../../ui/ButtonLink.tsx'
 import { ChoiceField } from '../../ui/draft/ChoiceField.tsx'
 import { FieldLine } from '../../ui/draft/FieldLine.tsx'
-import { FigureField } from '../../ui/draft/FigureField.tsx'
 import { LengthField } from '../../ui/draft/LengthField.tsx'
 import type { Fault } from '../../ui/draft/saveAnswer.ts'
 import { TextField } from '../../ui/draft/TextField.tsx'
@@ -12,6 +11,7 @@ import type { RemoveAction, SaveAction } from '../../ui/draft/useSaving.ts'
 import { Panel } from '../../ui/Panel.tsx'
 import type { BasicSums } from './DifferenceFields.tsx'
 import { LabourFields, MaterialsFields } from './LinesFields.tsx'
+import { MeetsField } from './MeetsField.tsx'
 import { NotebookForm } from './NotebookForm.tsx'
 import { type FormNames, groundChoices, householdChoices, keeperChoices } from './partWords.ts'
 import { ShareFields } from './ShareFields.tsx'
@@ -27,6 +27,7 @@ export function ItemForm({
   names,
   findings,
   basicFence,
+  needs,
 }: {
   kind: ItemKind
   initial: object
@@ -37,6 +38,8 @@ export function ItemForm({
   findings?: readonly Fault[] | undefined
   /** Where a section's basic fence is described, and what it comes to once it is. */
   basicFence?: { readonly href: string; readonly sums: BasicSums | undefined } | undefined
+  /** What a section can be said to meet, once both households have said what they need. */
+  needs?: readonly MetNeed[] | undefined
 }) {
   const thing = { section: 'section', gate: 'gate', common: 'common cost' }[kind]
   return (
@@ -52,7 +55,7 @@ export function ItemForm({
     >
       <Panel heading="What it is">
         <TextField path="name" label="Name" hint={nameHints[kind]} />
-        {kind === 'section' ? <SectionFields names={names} /> : null}
+        {kind === 'section' ? <SectionFields names={names} needs={needs} /> : null}
         {kind === 'gate' ? <GateFields names={names} /> : null}
         <TextField path="notes" label="Notes" multiline />
       </Panel>
@@ -88,7 +91,13 @@ const nameHints: Readonly<Record<ItemKind, string>> = {
   common: 'What serves the whole fence, such as “Auger hire”.',
 }
 
-function SectionFields({ names }: { names: FormNames }) {
+function SectionFields({
+  names,
+  needs,
+}: {
+  names: FormNames
+  needs: readonly MetNeed[] | undefined
+}) {
   return (
     <>
       <FieldLine>
@@ -115,6 +124,7 @@ function SectionFields({ names }: { names: FormNames }) {
         label="Drainage"
         hint="Where surface water goes, and how it passes the fence."
       />
+      <MeetsField names={names} needs={needs} />
       <OwnerFields names={names} />
     </>
   )
@@ -136,10 +146,6 @@ function GateFields({ names }: { names: FormNames }) {
           ...householdChoices(names).map((one) => ({ ...one, label: `Land of ${one.label}` })),
         ]}
       />
-      <FieldLine>
-        <FigureField path="uses.a" label={`Passages a week, ${names.a}`} />
-        <FigureField path="uses.b" label={`Passages a week, ${names.b}`} />
-      </FieldLine>
       <TextField
         path="opens"
         label="Opens"

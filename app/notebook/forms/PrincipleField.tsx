@@ -14,7 +14,7 @@ const starting: Readonly<Record<PrincipleName, object>> = {
   length: { a: '', b: '' },
   use: {},
   benefit: { a: '', b: '' },
-  saving: { aloneA: '', aloneB: '' },
+  saving: { aloneA: '', aloneB: '', sourceA: '', sourceB: '' },
   difference: {
     basic: '',
     basicShare: { principle: 'equal' },

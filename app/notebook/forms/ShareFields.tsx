@@ -1,5 +1,6 @@
 'use client'
 
+import { savingFits } from '../../../lib/words/savingText.ts'
 import { ChoiceField } from '../../ui/draft/ChoiceField.tsx'
 import { useDraft } from '../../ui/draft/draftContext.ts'
 import { getAt, setAt } from '../../ui/draft/draftPath.ts'
@@ -8,6 +9,7 @@ import { FigureField } from '../../ui/draft/FigureField.tsx'
 import { fieldId } from '../../ui/draft/fieldId.ts'
 import { LengthField } from '../../ui/draft/LengthField.tsx'
 import { Shown } from '../../ui/draft/Shown.tsx'
+import { TextField } from '../../ui/draft/TextField.tsx'
 import { BasicCostField, type BasicSums, UpgradesField } from './DifferenceFields.tsx'
 import { PrincipleField } from './PrincipleField.tsx'
 import { type FormNames, householdChoices } from './partWords.ts'
@@ -134,6 +136,11 @@ function PotFields({ path, label, names, onGate, nested = false, basic }: PotPro
           <FigureField path={`${path}.aloneA`} label={`${names.a} building alone`} suffix={names.currency} />
           <FigureField path={`${path}.aloneB`} label={`${names.b} building alone`} suffix={names.currency} />
         </FieldLine>
+        <FieldLine>
+          <TextField path={`${path}.sourceA`} label={`Where the figure of ${names.a} comes from`} />
+          <TextField path={`${path}.sourceB`} label={`Where the figure of ${names.b} comes from`} />
+        </FieldLine>
+        <p className="field-hint">{savingFits}</p>
       </Shown>
       <Shown path={`${path}.principle`} is="difference">
         <BasicCostField path={`${path}.basic`} names={names} sum={basic} />

@@ -2,6 +2,7 @@ import type { ReactNode } from 'react'
 import { wholeNotebook } from '../../../lib/core/agreement/agreedItems.ts'
 import { never } from '../../../lib/core/assert.ts'
 import { type Clash, clashes } from '../../../lib/core/boundary/clashes.ts'
+import type { Fault } from '../../../lib/core/faults.ts'
 import { clashText } from '../../../lib/words/clashText.ts'
 import { faultText } from '../../../lib/words/faultText.ts'
 import { householdName, notebookTitle } from '../../../lib/words/labels.ts'
@@ -61,7 +62,7 @@ function openMatters(opened: Opened, newest: FrozenRevision | undefined): OpenMa
     })),
     ...faults.map((fault) => ({
       text: `Shares can’t be worked out yet: ${faultText(fault)}`,
-      href: faultPage(opened, fault.path),
+      href: faultPage(opened, fault),
     })),
     ...(unknownKeys.length > 0
       ? [
@@ -150,11 +151,15 @@ function clashPath(clash: Clash): string {
   }
 }
 
-function faultPage(opened: Opened, path: string): string {
+/** Where a fault is mended: an item's page, and there the panel of its passages where they are what is missing. */
+function faultPage(opened: Opened, { path, ...fault }: Fault): string {
+  const countedNowhere = fault.kind === 'weights-zero' && fault.principle === 'use'
   const match = /^(sections|gates|common)\[([0-9]+)\]/.exec(path)
   const item = match ? opened.notebook[match[1] as 'sections'][Number(match[2])] : undefined
   const home = `/notebook/${opened.notebookId}`
-  return item ? `${home}/item/${encodeURIComponent(item.id)}` : `${home}/shares#caps`
+  if (item === undefined) return `${home}/shares#caps`
+  const page = `${home}/item/${encodeURIComponent(item.id)}`
+  return countedNowhere ? `${page}#passages` : page
 }
 
 function count(number: number, one: string, many: string, rest: string): string {

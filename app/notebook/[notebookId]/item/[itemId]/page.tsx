@@ -1,6 +1,7 @@
 import { notFound } from 'next/navigation'
 import { itemKey } from '../../../../../lib/core/agreement/agreedItems.ts'
 import { agreedRates } from '../../../../../lib/core/hours/rates.ts'
+import { sharedUses } from '../../../../../lib/core/shares/passages.ts'
 import { takeOff } from '../../../../../lib/core/takeoff/takeOff.ts'
 import { kindOf, readPart } from '../../../../../lib/forms/parts.ts'
 import { fingerprintOf } from '../../../../../lib/store/fingerprint.ts'
@@ -18,6 +19,7 @@ import { BasicFenceOfItem } from '../../../server/BasicFenceHeld.tsx'
 import { basicFenceOf } from '../../../server/basicOffers.ts'
 import { FoundPanel } from '../../../server/FindingList.tsx'
 import { findingsHere } from '../../../server/findingField.ts'
+import { GatePassages } from '../../../server/GatePassages.tsx'
 import { ItemConversation } from '../../../server/ItemConversation.tsx'
 import { filesOfItem, ItemFiles } from '../../../server/ItemFiles.tsx'
 import { ItemShareView } from '../../../server/ItemShareView.tsx'
@@ -26,6 +28,7 @@ import { itemIdOf } from '../../../server/itemIdOf.ts'
 import { ItemDrawing } from '../../../server/LineDrawing.tsx'
 import { MarkBox } from '../../../server/MarkBox.tsx'
 import { NotebookShell } from '../../../server/NotebookShell.tsx'
+import { needsToMeet } from '../../../server/needsOf.ts'
 import { openNotebook } from '../../../server/opened.ts'
 import { standingOf } from '../../../server/standingOf.ts'
 
@@ -46,7 +49,7 @@ export default async function ItemPage({
   const standing = standingOf(opened, itemKey(id))
   const shares = shared.items.find((item) => item.id === id)
   const faults = shared.faults.filter((fault) => fault.path.startsWith(`${standing.item.path}.`))
-  const uses = notebook.gates.find((gate) => gate.id === id)?.uses
+  const uses = sharedUses(notebook.gates.find((gate) => gate.id === id))
   const item = [...notebook.sections, ...notebook.gates].find((one) => one.id === id)
   const section = notebook.sections.find((one) => one.id === id)
   const home = `/notebook/${notebookId}`
@@ -69,6 +72,7 @@ export default async function ItemPage({
           </div>
         </Panel>
         {section ? <BasicFenceOfItem opened={opened} section={section} draft={draft} /> : null}
+        <GatePassages opened={opened} id={id} />
         <Panel heading="Where this stands">
           <MarkBox opened={opened} standing={standing} back={here} />
         </Panel>
@@ -96,6 +100,7 @@ export default async function ItemPage({
           remove={removeNotebookItem.bind(null, notebookId, id)}
           names={{ ...shareNames(notebook), rates: agreedRates(notebook.arrangements) }}
           findings={found.atFields}
+          needs={section && (await needsToMeet(notebookId, opened.household))}
           basicFence={section && basicFenceOf(notebookId, notebook, section)}
         />
         <ItemConversation opened={opened} itemKey={itemKey(id)} />

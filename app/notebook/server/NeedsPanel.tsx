@@ -1,0 +1,31 @@
+import { otherHousehold } from '../../../lib/core/people/household.ts'
+import { householdName } from '../../../lib/words/labels.ts'
+import { needsInvitation, needsStanding } from '../../../lib/words/needText.ts'
+import { capitalised } from '../../../lib/words/summary/names.ts'
+import { ButtonLink } from '../../ui/ButtonLink.tsx'
+import { Panel } from '../../ui/Panel.tsx'
+import { NeedLists } from './NeedLists.tsx'
+import { needsOf } from './needsOf.ts'
+import type { Opened } from './opened.ts'
+
+/** What both need and where it is met; before that, who has yet to say it. */
+export async function NeedsPanel({ opened }: { opened: Opened }) {
+  const { notebook, notebookId, household } = opened
+  const { own, otherSaid, both } = await needsOf(notebookId, household)
+  const other = capitalised(householdName(notebook, otherHousehold(household)))
+  return (
+    <Panel heading="What each of you needs" id="needs">
+      {own === undefined ? <p>{needsInvitation}</p> : null}
+      {both === undefined ? (
+        <p>{needsStanding({ own: own !== undefined, other: otherSaid }, other)}</p>
+      ) : (
+        <NeedLists opened={opened} both={both} />
+      )}
+      <div className="button-row">
+        <ButtonLink href={`/notebook/${notebookId}/needs`}>
+          {own === undefined ? 'Say what you need' : 'Open the needs'}
+        </ButtonLink>
+      </div>
+    </Panel>
+  )
+}
