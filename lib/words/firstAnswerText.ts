@@ -75,3 +75,40 @@ export const firstAnswerRefusals = {
   past: 'The day: it is past. Choose today or a later day.',
   tooFar: (last: string) => `The day: at most two years from now, so ${dayWords(last)} or before.`,
 } as const
+
+/** What the figure is made of as the plan stands. `hours` undefined: no hours fall to the household. */
+export function ofItWords(figures: {
+  readonly asked: string
+  readonly inMoney: string
+  readonly hours: string | undefined
+  /** Whether the plan asks for all of the figure, or for less than a limit. */
+  readonly whole: boolean
+}): string {
+  const { asked, inMoney, hours, whole } = figures
+  const now = whole ? 'Of it' : `The plan asks ${asked} of it now. Of that`
+  const work = hours === undefined ? '' : `, and ${hours} of the planned hours fall to you by the same shares`
+  return `${now}, ${inMoney} would be money if all goes as planned${work}.`
+}
+
+/** What stands in the place of money, for a household that would take part without any. */
+export const withoutMoneyWords = {
+  hours: (money: string, hours: string | undefined, rate: string) =>
+    hours === undefined
+      ? `As the plan stands, ${money} of your part is money. Hours that you work count against it at the rate that both of you mark.`
+      : `As the plan stands, ${money} of your part is money. At the agreed rate of ${rate} an hour that is ${hours} hours.`,
+  nothingLeft: 'As the plan stands, no money is asked of you any more.',
+  stock:
+    'Things that you have count at what they are worth: posts, mesh, a saw for hire. Say of a cost line that you supply it.',
+  one: 'For single items all of it can be asked of one household. Choose that item by item, side by side.',
+  limit: (a: string) =>
+    `A limit of nothing: the fence then asks nothing of you, hours included, and all of it moves to ${a}. It holds once both households mark it.`,
+} as const
+
+/** What "no" means. */
+export function noMeans(a: string): readonly string[] {
+  return [
+    'Nothing binds you, and this notebook asks nothing of you any more.',
+    `${a} may still build on its own land. What may stand there, and whether a shared fence can be asked of you all the same, is for the law of your place to say: ask locally.`,
+    'You can change your answer at any time, and come back to look.',
+  ]
+}

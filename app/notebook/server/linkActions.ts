@@ -10,18 +10,19 @@ import {
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
 import { otherHousehold } from '../../../lib/core/people/household.ts'
 import { hasLink, issueFirstLink, issueInvitation, replaceLink } from '../../../lib/store/entryKeys.ts'
+import { newestFirstAnswer } from '../../../lib/store/firstAnswers.ts'
 import { findNotebook } from '../../../lib/store/notebooks.ts'
 import { endSession } from '../../../lib/store/sessions.ts'
+import { nobodyLeft, onlyFirstInvites } from '../../../lib/words/letter/letterFaultText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import { letIn, letInAndShowLink } from './letIn.ts'
 
 /** Makes the one-time invitation for the second household. Only the first household can. */
 export async function invite(notebookId: string): Promise<{ address: string } | { refused: string }> {
   const { household } = await requireHousehold(notebookId)
-  if (household !== 'a') return { refused: 'Only the first household invites; you are in as the second.' }
+  if (household !== 'a') return { refused: onlyFirstInvites }
   const issued = await issueInvitation({ notebookId, at: new Date() })
-  if ('refused' in issued)
-    return { refused: 'The second household has come in already. Nobody is left to invite.' }
+  if ('refused' in issued) return { refused: nobodyLeft }
   return { address: openingAddress(issued.token) }
 }
 
@@ -31,10 +32,12 @@ export async function forgetNewLink(
   _previous: PressAnswer,
   _form: FormData,
 ): Promise<PressAnswer> {
-  await requireHousehold(notebookId)
+  const { household } = await requireHousehold(notebookId)
   await clearNewLinkCookie(notebookId)
-  // Whoever started the notebook still has somebody to invite, which is done on the same page.
-  redirect((await hasLink(notebookId, 'b')) ? `/notebook/${notebookId}` : `/notebook/${notebookId}/links`)
+  const home = `/notebook/${notebookId}`
+  // Whoever was invited sees first what is asked of it; whoever started the notebook still has somebody to invite.
+  if (household === 'b') redirect((await newestFirstAnswer(notebookId)) ? home : `${home}/welcome`)
+  redirect((await hasLink(notebookId, 'b')) ? home : `${home}/links`)
 }
 
 /** Replaces the household's own link, and lets this browser in by the new one. */

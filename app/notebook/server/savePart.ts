@@ -18,6 +18,7 @@ import type { Fault as FieldFault, SaveAnswer } from '../../ui/draft/saveAnswer.
 import { closedByNumber, closedWords } from './closed.ts'
 import { isOfPart, itemChanges, renamedDecisions } from './itemChanges.ts'
 import { keptBuildUps, nameFaults } from './keptBuildUps.ts'
+import { letterFaultsOf } from './letterFaultsOf.ts'
 import { readDraft, refusedDraft } from './readDraft.ts'
 import { toStore } from './toStore.ts'
 
@@ -65,7 +66,7 @@ export async function savePart(
       const faults = nameFaults(keptBuildUps(next), (index) => `buildUps[${index}].name`)
       if (faults.length > 0) return { faults }
     }
-    const asked = asks(next)
+    const asked = part.part === 'letter' ? letterFaultsOf(next) : asks(next)
     if (asked.length > 0) return { faults: [...asked] }
     const renamed = part.part === 'decisions' ? renamedDecisions(document, next) : new Map()
     return { next, renamed, wanting: wantedSources(readPart(document, part), readPart(next, part)) }

@@ -1,0 +1,61 @@
+'use client'
+
+import { useEffect, useRef, useState } from 'react'
+import { CopyField } from '../../ui/draft/CopyField.tsx'
+import { CopyText } from '../../ui/draft/CopyText.tsx'
+import { type PressAction, PressForm } from '../../ui/draft/PressForm.tsx'
+import type { HandedOut } from '../server/letterActions.ts'
+
+/**
+ * Makes a new invitation with its letter, and shows both once. The PDF is asked for by a form that carries the token in
+ * its body, since the token is stored nowhere.
+ */
+export function HandOutLetter({
+  make,
+  paper,
+  confirm,
+}: {
+  make: () => Promise<HandedOut | { refused: string }>
+  /** The address that makes the PDF. */
+  paper: string
+  /** Asked first where an earlier invitation ends by it. */
+  confirm?: string | undefined
+}) {
+  const [made, setMade] = useState<HandedOut>()
+  const shown = useRef<HTMLDivElement>(null)
+  useEffect(() => {
+    if (made) shown.current?.focus()
+  }, [made])
+  const press: PressAction = async () => {
+    const answer = await make()
+    if ('refused' in answer) return { refused: answer.refused }
+    setMade(answer)
+    return { done: 'The letter is ready, with a new invitation. Take it now.' }
+  }
+  return (
+    <>
+      <PressForm
+        action={press}
+        label="Make a new invitation and the letter"
+        weight="main"
+        confirm={confirm}
+      />
+      {made === undefined ? null : (
+        <div className="made-link" ref={shown} tabIndex={-1}>
+          <form method="post" action={paper}>
+            <input type="hidden" name="token" value={made.token} />
+            <button type="submit" className="button button-main">
+              Letter with this invitation (PDF)
+            </button>
+          </form>
+          <CopyField
+            label="Invitation, works once"
+            value={made.address}
+            hint="It stands in the letter too, as text and as a square code. It is not shown again."
+          />
+          <CopyText label="Letter as text" value={made.text} copyLabel="Copy the text" />
+        </div>
+      )}
+    </>
+  )
+}

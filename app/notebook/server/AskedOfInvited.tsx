@@ -1,0 +1,46 @@
+import { hoursText } from '../../../lib/core/amounts/hours.ts'
+import { askedAtMost } from '../../../lib/core/shares/askedAtMost.ts'
+import { askedAtMostWords, nothingBinds, ofItWords } from '../../../lib/words/firstAnswerText.ts'
+import { householdName } from '../../../lib/words/labels.ts'
+import { moneyWords } from '../../../lib/words/money.ts'
+import { Panel } from '../../ui/Panel.tsx'
+import { agreedByBoth, type Opened } from './opened.ts'
+import { standingOf } from './standingOf.ts'
+
+/** What is most asked of the invited household, in money and hours, and that nothing binds yet. */
+export function AskedOfInvited({ opened }: { opened: Opened }) {
+  const { notebook, statement, household } = opened
+  const heading = household === 'b' ? 'Asked of you' : `Asked of ${householdName(notebook, 'b')}`
+  if (!statement.ok || statement.value.total === 0n)
+    return (
+      <Panel heading={heading}>
+        <p className="asked-figure">Nothing yet</p>
+        <p>The plan has no costs that can be shared so far, so nothing is asked.</p>
+        <p className="asked-binding">{nothingBinds}</p>
+      </Panel>
+    )
+  const standing = standingOf(opened, 'caps')
+  const most = askedAtMost(notebook, statement.value, 'b', {
+    agreedByBoth: agreedByBoth(standing),
+    own: standing.markedAt.b !== undefined || standing.lastChange?.household === 'b',
+  })
+  const money = (minor: bigint) => moneyWords(minor, notebook.currency)
+  const hours = statement.value.items.reduce((sum, item) => sum + item.hours.b, 0n)
+  return (
+    <Panel heading={heading}>
+      <p className="asked-figure">
+        at most <span className="figure">{money(most.amount)}</span>
+      </p>
+      <p>{askedAtMostWords(most.by)}</p>
+      <p>
+        {ofItWords({
+          asked: money(statement.value.asked.b),
+          inMoney: money(statement.value.inMoney.b),
+          hours: hours > 0n ? hoursText(hours) : undefined,
+          whole: most.by === 'plan',
+        })}
+      </p>
+      <p className="asked-binding">{nothingBinds}</p>
+    </Panel>
+  )
+}

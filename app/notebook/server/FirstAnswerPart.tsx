@@ -1,0 +1,37 @@
+import { wholeNotebook } from '../../../lib/core/agreement/agreedItems.ts'
+import { firstAnswerLine, nothingBinds } from '../../../lib/words/firstAnswerText.ts'
+import { householdName } from '../../../lib/words/labels.ts'
+import { ButtonLink } from '../../ui/ButtonLink.tsx'
+import type { Opened } from './opened.ts'
+
+/**
+ * On The line: for the invited household a calm way to what is asked of it, until it has answered; for both, what it
+ * answered. In the example nobody is led there first.
+ */
+export function FirstAnswerPart({ opened }: { opened: Opened }) {
+  const { notebook, notebookId, household, firstAnswer, example, messages } = opened
+  const home = `/notebook/${notebookId}`
+  const said = messages.some(({ itemKey }) => itemKey === wholeNotebook)
+  if (firstAnswer !== undefined || said)
+    return (
+      <div className="first-strip">
+        <p>
+          {firstAnswer
+            ? `${firstAnswerLine(firstAnswer, householdName(notebook, 'b'))}.`
+            : 'There is a conversation about the fence as a whole.'}
+        </p>
+        <ButtonLink href={`${home}/answer`}>{firstAnswer ? 'What came of it' : 'Read it'}</ButtonLink>
+      </div>
+    )
+  if (household === 'a') return null
+  return (
+    <div className="first-strip">
+      <p>
+        {example
+          ? 'An invited household would first see what is asked of it, and five answers.'
+          : `${householdName(notebook, 'a')} asks what you say. ${nothingBinds}`}
+      </p>
+      <ButtonLink href={`${home}/welcome`}>See what is asked</ButtonLink>
+    </div>
+  )
+}
