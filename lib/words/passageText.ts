@@ -20,6 +20,8 @@ export const countFaults = {
   needed: 'Needed: a number of passages a week; 0 if there are none.',
 } as const
 export const countKept = 'Kept.'
+export const countedOnItsPage =
+  'Passages a week are counted on the page of the gate, by each household apart.'
 export const gateGone = 'This gate was removed in the meantime.'
 export const countsChanged =
   'The counts were changed since you opened the page. Load the page again, and look at them as they are now.'

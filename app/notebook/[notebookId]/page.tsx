@@ -14,6 +14,7 @@ import { LineDrawing } from '../server/LineDrawing.tsx'
 import { StandingStatus } from '../server/MarkBox.tsx'
 import { NeedsPanel } from '../server/NeedsPanel.tsx'
 import { NotebookShell } from '../server/NotebookShell.tsx'
+import { needsOf } from '../server/needsOf.ts'
 import { openNotebook } from '../server/opened.ts'
 import { standingOf } from '../server/standingOf.ts'
 import { WholeShare } from '../server/WholeShare.tsx'
@@ -49,7 +50,7 @@ export default async function TheLinePage({ params }: { params: Promise<{ notebo
         <FirstAnswerPart opened={opened} />
         <LineDrawing notebook={notebook} home={home} />
         <WholeShare opened={opened} />
-        <NeedsPanel opened={opened} />
+        <NeedsPanel opened={opened} needs={await needsOf(notebookId, opened.household)} />
         <div className="panel-pair">
           <Panel
             heading="Ends and stations"

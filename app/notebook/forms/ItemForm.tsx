@@ -1,6 +1,7 @@
 'use client'
 
 import type { ItemKind, MetNeed } from '../../../lib/core/agreement/notebook.ts'
+import { countedOnItsPage } from '../../../lib/words/passageText.ts'
 import { ButtonLink } from '../../ui/ButtonLink.tsx'
 import { ChoiceField } from '../../ui/draft/ChoiceField.tsx'
 import { FieldLine } from '../../ui/draft/FieldLine.tsx'
@@ -91,13 +92,7 @@ const nameHints: Readonly<Record<ItemKind, string>> = {
   common: 'What serves the whole fence, such as “Auger hire”.',
 }
 
-function SectionFields({
-  names,
-  needs,
-}: {
-  names: FormNames
-  needs: readonly MetNeed[] | undefined
-}) {
+function SectionFields({ names, needs }: { names: FormNames; needs: readonly MetNeed[] | undefined }) {
   return (
     <>
       <FieldLine>
@@ -146,6 +141,7 @@ function GateFields({ names }: { names: FormNames }) {
           ...householdChoices(names).map((one) => ({ ...one, label: `Land of ${one.label}` })),
         ]}
       />
+      <p className="field-hint">{countedOnItsPage}</p>
       <TextField
         path="opens"
         label="Opens"

@@ -2,7 +2,7 @@ import { countsSideBySide } from '../../../lib/core/shares/countsSideBySide.ts'
 import { readPart } from '../../../lib/forms/parts.ts'
 import { readCount } from '../../../lib/forms/saidApart.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
-import { passageRounds } from '../../../lib/store/passageRounds.ts'
+import type { PassageRounds } from '../../../lib/store/passageRounds.ts'
 import { countStandingWords, countWords, openRoundWords } from '../../../lib/words/passageText.ts'
 import { shareNames } from '../../../lib/words/shareText.ts'
 import { capitalised } from '../../../lib/words/summary/names.ts'
@@ -15,11 +15,18 @@ import type { Opened } from './opened.ts'
 import { countThePassages } from './passageActions.ts'
 
 /** A gate's passages a week: how they stand, what was counted, and this household's own count. Nothing on other items. */
-export async function GatePassages({ opened, id }: { opened: Opened; id: string }) {
+export function GatePassages({
+  opened,
+  id,
+  rounds,
+}: {
+  opened: Opened
+  id: string
+  rounds: PassageRounds
+}) {
   const { document, notebook, notebookId, household } = opened
   const gate = notebook.gates.find((one) => one.id === id)
   if (gate === undefined) return null
-  const rounds = await passageRounds({ notebookId, household, gateId: id })
   const names = shareNames(notebook)
   const standing = countStanding(gate, rounds)
   const found = countsSideBySide(notebook, id)

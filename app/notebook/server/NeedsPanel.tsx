@@ -5,13 +5,13 @@ import { capitalised } from '../../../lib/words/summary/names.ts'
 import { ButtonLink } from '../../ui/ButtonLink.tsx'
 import { Panel } from '../../ui/Panel.tsx'
 import { NeedLists } from './NeedLists.tsx'
-import { needsOf } from './needsOf.ts'
+import type { NeedsSeen } from './needsOf.ts'
 import type { Opened } from './opened.ts'
 
 /** What both need and where it is met; before that, who has yet to say it. */
-export async function NeedsPanel({ opened }: { opened: Opened }) {
+export function NeedsPanel({ opened, needs }: { opened: Opened; needs: NeedsSeen }) {
   const { notebook, notebookId, household } = opened
-  const { own, otherSaid, both } = await needsOf(notebookId, household)
+  const { own, otherSaid, both } = needs
   const other = capitalised(householdName(notebook, otherHousehold(household)))
   return (
     <Panel heading="What each of you needs" id="needs">

@@ -5,6 +5,7 @@ import { sharedUses } from '../../../../../lib/core/shares/passages.ts'
 import { takeOff } from '../../../../../lib/core/takeoff/takeOff.ts'
 import { kindOf, readPart } from '../../../../../lib/forms/parts.ts'
 import { fingerprintOf } from '../../../../../lib/store/fingerprint.ts'
+import { passageRounds } from '../../../../../lib/store/passageRounds.ts'
 import { faultText } from '../../../../../lib/words/faultText.ts'
 import { itemTitle } from '../../../../../lib/words/itemWords.ts'
 import { kindWords } from '../../../../../lib/words/labels.ts'
@@ -72,7 +73,11 @@ export default async function ItemPage({
           </div>
         </Panel>
         {section ? <BasicFenceOfItem opened={opened} section={section} draft={draft} /> : null}
-        <GatePassages opened={opened} id={id} />
+        <GatePassages
+          opened={opened}
+          id={id}
+          rounds={await passageRounds({ notebookId, household: opened.household, gateId: id })}
+        />
         <Panel heading="Where this stands">
           <MarkBox opened={opened} standing={standing} back={here} />
         </Panel>
