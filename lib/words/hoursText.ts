@@ -75,3 +75,16 @@ export function tooManyHoursWords(
 export function tooMuchMoneyWords(name: string, worth: string, still: string): string {
   return `More than is still to give: these hours come to ${worth}, and ${name} has ${still} still to give.`
 }
+
+export const giftHint = 'Planned as a gift: thanked, and in no sum. Leave the rate empty.'
+
+/** Beside the tick about hours beyond a ceiling. */
+export function ceilingHint({
+  hours,
+  counted,
+}: {
+  readonly hours: string
+  readonly counted: string
+}): string {
+  return `No more than ${hours} h count for this task; ${counted} h were counted so far.`
+}

@@ -9,6 +9,7 @@ import { FigureField } from '../../ui/draft/FigureField.tsx'
 import { Shown } from '../../ui/draft/Shown.tsx'
 import { TextField } from '../../ui/draft/TextField.tsx'
 import type { SaveAction } from '../../ui/draft/useSaving.ts'
+import { HoursFields, type TaskChoice } from './HoursFields.tsx'
 import { NotebookForm } from './NotebookForm.tsx'
 import { type FormNames, householdChoices } from './partWords.ts'
 
@@ -19,12 +20,14 @@ export function ContributionForm({
   save,
   names,
   items,
+  tasks,
 }: {
   initial: object
   base: string
   save: SaveAction
   names: FormNames
   items: readonly Choice[]
+  tasks: readonly TaskChoice[]
 }) {
   return (
     <NotebookForm initial={initial} base={base} save={save} saveLabel="Enter it">
@@ -35,22 +38,16 @@ export function ContributionForm({
         options={contributionKinds.map((kind) => ({ value: kind, label: contributionWords[kind] }))}
       />
       <Shown path="kind" is="hours">
-        <FieldLine>
-          <FigureField path="hours" label="Hours" suffix="h" />
-          <FigureField
-            path="rate"
-            label="Rate an hour"
-            suffix={names.currency}
-            hint="Without a rate the hours are worth nothing in money."
-          />
-        </FieldLine>
+        <HoursFields names={names} items={items} tasks={tasks} />
       </Shown>
       <Shown path="kind" is={contributionKinds.filter((kind) => kind !== 'hours')}>
         <FigureField path="amount" label="Amount" suffix={names.currency} />
       </Shown>
       <FieldLine>
         <DateField path="date" label="On" />
-        <ChoiceField path="for" label="For" optionalLabel="the whole fence" options={items} />
+        <Shown path="kind" is={contributionKinds.filter((kind) => kind !== 'hours')}>
+          <ChoiceField path="for" label="For" optionalLabel="the whole fence" options={items} />
+        </Shown>
       </FieldLine>
       <TextField path="note" label="Note" hint="Such as where it was bought, or the receipt’s number." />
     </NotebookForm>

@@ -2,7 +2,6 @@
 
 import { skills } from '../../../lib/core/agreement/notebook.ts'
 import { isNumber } from '../../../lib/core/amounts/typedNumber.ts'
-import { departsFrom } from '../../../lib/core/hours/rates.ts'
 import { departsWords, ratesAlone, skillWords } from '../../../lib/words/arrangementText.ts'
 import { ChoiceField } from '../../ui/draft/ChoiceField.tsx'
 import { useDraft } from '../../ui/draft/draftContext.ts'
@@ -15,12 +14,12 @@ export function RateField({ row, names }: { row: string; names: FormNames }) {
   const { draft } = useDraft()
   const [rate, skill] = [textAt(draft, `${row}.rate`), skillOf(textAt(draft, `${row}.skill`))]
   const line = { rate: isNumber(rate, 6) ? rate : '', skill }
-  const departs = names.rates && departsFrom(line, ratesAlone(names.rates)) !== undefined
+  const departs = names.rates && departsWords(line, ratesAlone(names.rates))
   return (
     <FigureField
       path={`${row}.rate`}
       label="Rate an hour"
-      hint={departs && names.rates ? `This is ${departsWords(line, ratesAlone(names.rates))}.` : undefined}
+      hint={departs && `This is ${departs}.`}
       suffix={names.currency}
     />
   )

@@ -9,6 +9,7 @@ import { BookEntry } from '../../server/BookEntry.tsx'
 import { enterContribution } from '../../server/bookActions.ts'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { openNotebook } from '../../server/opened.ts'
+import { taskChoices } from '../../server/taskChoices.ts'
 
 export const metadata = { title: 'Money and hours' }
 
@@ -47,6 +48,7 @@ export default async function MoneyPage({ params }: { params: Promise<{ notebook
             save={enterContribution.bind(null, notebookId)}
             names={shareNames(notebook)}
             items={[...titles].map(([value, label]) => ({ value, label }))}
+            tasks={taskChoices(opened)}
           />
         </Panel>
         <Panel heading="The book">
