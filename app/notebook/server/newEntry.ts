@@ -1,0 +1,24 @@
+import { entryObjections } from '../../../lib/core/ledger/entryRules.ts'
+import { type NotebookDocument, readDocument } from '../../../lib/forms/readNotebook.ts'
+import { findFile } from '../../../lib/store/storedFiles.ts'
+import { entryObjectionText, noSuchReceipt } from '../../../lib/words/entryText.ts'
+import type { Fault } from '../../ui/draft/saveAnswer.ts'
+
+/**
+ * What stands against the newest entry of a document, beside the faults of the file: while there are any of those, the
+ * file is mended first.
+ */
+export function objectionsTo(
+  document: NotebookDocument,
+  known: Parameters<typeof entryObjections>[1],
+): readonly Fault[] {
+  const read = readDocument(document)
+  const entry = read.ok ? read.value.notebook.contributions.at(-1) : undefined
+  return entry === undefined ? [] : entryObjections(entry, known).map(entryObjectionText)
+}
+
+/** A receipt's file has to be one of the notebook's that was not taken away. */
+export async function missingReceipt(notebookId: string, file: unknown): Promise<readonly Fault[]> {
+  if (typeof file !== 'string' || file === '') return []
+  return (await findFile(notebookId, file)) === undefined ? [{ path: 'file', message: noSuchReceipt }] : []
+}

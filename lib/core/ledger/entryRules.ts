@@ -1,0 +1,35 @@
+import type { Contribution, LineOf } from '../agreement/notebook.ts'
+
+/** Why an entry is not taken as it is. `after today` and `no such line` refuse it; `before the notebook` asks. */
+export type EntryObjection =
+  | { readonly kind: 'after today'; readonly date: string; readonly today: string }
+  | { readonly kind: 'before the notebook'; readonly date: string; readonly startedOn: string }
+  | { readonly kind: 'no such line'; readonly line: number; readonly was: LineOf }
+
+/**
+ * What stands against a new entry in the book, beside what any file has to hold. Days are ISO 8601 calendar days, which
+ * sort as texts. Entries that are there already are never judged again.
+ *
+ * @param known.isMeant whether the household said that a day before the notebook is meant
+ * @param known.isPlanned whether a line is in the plan
+ */
+export function entryObjections(
+  entry: Pick<Contribution, 'date' | 'lines'>,
+  known: {
+    readonly today: string
+    readonly startedOn: string
+    readonly isMeant: boolean
+    readonly isPlanned: (line: LineOf) => boolean
+  },
+): readonly EntryObjection[] {
+  const { date, lines } = entry
+  const { today, startedOn } = known
+  const early = date < startedOn && !known.isMeant
+  return [
+    ...(date > today ? [{ kind: 'after today' as const, date, today }] : []),
+    ...(early && date <= today ? [{ kind: 'before the notebook' as const, date, startedOn }] : []),
+    ...lines.flatMap((was, line) =>
+      known.isPlanned(was) ? [] : [{ kind: 'no such line' as const, line, was }],
+    ),
+  ]
+}

@@ -1,0 +1,32 @@
+import { never } from '../core/assert.ts'
+import type { EntryObjection } from '../core/ledger/entryRules.ts'
+import { dayWords } from './day.ts'
+
+/** Why an entry is not taken as it is, or what is asked about it, with the field of its form. */
+export function entryObjectionText(objection: EntryObjection): { path: string; message: string } {
+  switch (objection.kind) {
+    case 'after today':
+      return {
+        path: 'date',
+        message: `${dayWords(objection.date)} is yet to come: today is ${dayWords(objection.today)}. Enter what has been given, with the day on which it was given.`,
+      }
+    case 'before the notebook':
+      return {
+        path: 'earlierIsMeant',
+        message: `This notebook was started on ${dayWords(objection.startedOn)}, and ${dayWords(objection.date)} is before that. If the day is right, tick here; if not, correct it.`,
+      }
+    case 'no such line':
+      return {
+        path: `lines[${objection.line}].line`,
+        message: `“${objection.was.what}” is no longer in the plan. Choose another line, or take this row away: the amount then stays with the item.`,
+      }
+    default:
+      return never(objection)
+  }
+}
+
+/** The tick that answers what is asked about an early day. */
+export const earlierIsMeantWords = 'The day is right, although it is before the notebook was started'
+
+export const noSuchReceipt =
+  'This photo or paper is not with the notebook any more. Choose another, or leave it out.'
