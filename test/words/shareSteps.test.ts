@@ -114,6 +114,61 @@ describe('the steps of an item, worked by hand', () => {
     ])
   })
 
+  test('several upgrades, each taken off what is left, down to the odd cent', () => {
+    const materials = {
+      principle: 'difference',
+      basic: '900',
+      basicShare: equal,
+      upgradeShare: equal,
+      upgrades: [
+        { what: 'one foot more', amount: '200', household: 'b' },
+        { what: '', amount: '150', household: 'a' },
+        { what: 'strips', amount: '80', household: 'a' },
+      ],
+    }
+    const shared = (price: string) =>
+      grouped(
+        steps(
+          { sections: [{ id: 's1', materials: [bought(price)], share: { materials, labour: equal } }] },
+          's1',
+        ),
+      )[2]
+    expect(shared('1412.35')).toEqual([
+      'Sharing the materials',
+      'Pay the difference: of $1,412.35, the basic fence takes $900.00. Above it lies $512.35.',
+      'The basic fence. Halves: $900.00 ÷ 2 = $450.00 for each.',
+      'The basic fence. no. 12: $450.00. no. 14: $450.00.',
+      '“one foot more” is put at $200.00: $512.35 − $200.00 = $312.35 is left.',
+      '“one foot more”. One household: all of $200.00 is asked of no. 14.',
+      '“one foot more”. no. 12: $0.00. no. 14: $200.00.',
+      'An upgrade without a name is put at $150.00: $312.35 − $150.00 = $162.35 is left.',
+      'An upgrade without a name. One household: all of $150.00 is asked of no. 12.',
+      'An upgrade without a name. no. 12: $150.00. no. 14: $0.00.',
+      '“strips” is put at $80.00: $162.35 − $80.00 = $82.35 is left.',
+      '“strips”. One household: all of $80.00 is asked of no. 12.',
+      '“strips”. no. 12: $80.00. no. 14: $0.00.',
+      'What is left. Halves: $82.35 ÷ 2 = $41.17 and 1/2 of $0.01 for each.',
+      'What is left. Both are cut down to whole units of $0.01: $41.17 and $41.17. One $0.01 is left over.',
+      // a was asked for 450 + 150 + 80 = 680, b for 450 + 200 = 650.
+      'What is left. It goes to no. 14, since both had as much cut off, and up to here it was asked for less: $650.00 against $680.00.',
+      'What is left. no. 12: $41.17. no. 14: $41.18.',
+      'no. 12: $450.00 + $0.00 + $150.00 + $80.00 + $41.17 = $721.17.',
+      'no. 14: $450.00 + $200.00 + $0.00 + $0.00 + $41.18 = $691.18.',
+    ])
+    expect(shared('1150')?.slice(4)).toEqual([
+      '“one foot more” is put at $200.00: $250.00 − $200.00 = $50.00 is left.',
+      '“one foot more”. One household: all of $200.00 is asked of no. 14.',
+      '“one foot more”. no. 12: $0.00. no. 14: $200.00.',
+      'An upgrade without a name is put at $150.00, but only $50.00 is left: it takes that. Nothing is left.',
+      'An upgrade without a name. One household: all of $50.00 is asked of no. 12.',
+      'An upgrade without a name. no. 12: $50.00. no. 14: $0.00.',
+      '“strips” is put at $80.00. Nothing is left to ask for.',
+      'What is left. There is nothing here to share, so nobody is asked for anything.',
+      'no. 12: $450.00 + $0.00 + $50.00 + $0.00 + $0.00 = $500.00.',
+      'no. 14: $450.00 + $200.00 + $0.00 + $0.00 + $0.00 = $650.00.',
+    ])
+  })
+
   test('a gate by use, and a pot with nothing in it', () => {
     const use = { principle: 'use' }
     const gate = {

@@ -141,6 +141,36 @@ test('pay the difference with each other principle inside still reads as a sente
   for (const [share, clause] of inside) expect(sentence('1000', difference(share))).toContain(clause)
 })
 
+describe('upgrades on one section', () => {
+  const upgrades = (...list: readonly (readonly [string, string, 'a' | 'b'])[]) => ({
+    ...difference({ principle: 'equal' }),
+    upgrades: list.map(([what, amount, household]) => ({ what, amount, household })),
+  })
+
+  test.each<[string, string, unknown, string]>([
+    [
+      'are each named with their household and amount, and then what is left',
+      '1312.34',
+      upgrades(['one foot more height', '200', 'b'], ['strips', '150.00', 'a']),
+      'Pay the difference: the basic fence of $900.00 is halved; “one foot more height” for $200.00 is asked of no. 14; “strips” for $150.00 is asked of no. 12; the $62.34 left is halved. So no. 12 is asked for $631.17, no. 14 for $681.17.',
+    ],
+    [
+      'say where there is less to ask for than they were put at',
+      '1100',
+      upgrades(['height', '150', 'b'], ['strips', '150', 'a'], ['', '5', 'a']),
+      'Pay the difference: the basic fence of $900.00 is halved; “height” for $150.00 is asked of no. 14; of “strips” at $150.00 only $50.00 is spent, which is asked of no. 12; for an upgrade without a name nothing is left to ask for; nothing is left above that. So no. 12 is asked for $500.00, no. 14 for $600.00.',
+    ],
+    [
+      'are left out where nothing is spent above the basic fence',
+      '900',
+      upgrades(['height', '150', 'b']),
+      'Pay the difference: the basic fence of $900.00 is halved; nothing is spent above it. So no. 12 is asked for $450.00, no. 14 for $450.00.',
+    ],
+  ])('%s', (_, price, share, said) => {
+    expect(sentence(price, share)).toBe(said)
+  })
+})
+
 describe('a cap in words', () => {
   const sections = [sectionOf('900', { principle: 'equal' })]
 

@@ -7,6 +7,7 @@ import { digitsOf, shareItems } from '../../core/shares/statement.ts'
 import { householdName } from '../labels.ts'
 import { moneyWords } from '../money.ts'
 import { quantityWords } from '../quantityWords.ts'
+import { basicFenceBlocks } from './basicFenceBlocks.ts'
 import type { Block } from './block.ts'
 import { householdStart, itemTitle, spokenList } from './names.ts'
 import { potBlocks } from './potBlocks.ts'
@@ -63,6 +64,7 @@ function itemBlocks(notebook: Notebook, place: Place, shared: ItemShares | undef
     ...(shared === undefined
       ? [{ kind: 'paragraph' as const, text: 'How this part is shared can’t be worked out yet.' }]
       : potBlocks(notebook, item, shared, sharedUses(item))),
+    ...('basicFence' in item ? basicFenceBlocks(notebook, item) : []),
   ]
 }
 
