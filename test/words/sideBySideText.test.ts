@@ -56,7 +56,7 @@ describe('side by side, in words', () => {
       difference: 'No costs of a basic fence stand in this item yet. Enter them on the item’s page.',
     })
     expect(unusableWords({ way: 'use', because: 'no passages' })).toBe(
-      'No passages were counted at this gate yet.',
+      'No passages were counted at this gate yet. Count them on the gate’s page.',
     )
   })
 

@@ -15,15 +15,7 @@ import type { Opened } from './opened.ts'
 import { countThePassages } from './passageActions.ts'
 
 /** A gate's passages a week: how they stand, what was counted, and this household's own count. Nothing on other items. */
-export function GatePassages({
-  opened,
-  id,
-  rounds,
-}: {
-  opened: Opened
-  id: string
-  rounds: PassageRounds
-}) {
+export function GatePassages({ opened, id, rounds }: { opened: Opened; id: string; rounds: PassageRounds }) {
   const { document, notebook, notebookId, household } = opened
   const gate = notebook.gates.find((one) => one.id === id)
   if (gate === undefined) return null
