@@ -1,3 +1,4 @@
+import { type ContributionKind, contributionKinds, type LineOf } from '../core/agreement/notebook.ts'
 import type { Household } from '../core/people/household.ts'
 import { inFormatOrder } from './parts.ts'
 import { isObject, type NotebookDocument } from './readNotebook.ts'
@@ -6,20 +7,54 @@ import { tidyDraft } from './tidyDraft.ts'
 /**
  * The document with one more entry at the end of the book, written by household `by`. The entry may be faulty;
  * `readDocument` says so.
+ *
+ * @param own of its hours, those beyond the ceiling; empty: none. What a form says of that itself is left out
  */
 export function addContribution(
   document: NotebookDocument,
   draft: Record<string, unknown>,
   by?: Household,
+  own = '',
 ): NotebookDocument {
   const entry = tidyDraft(draft, undefined) as Record<string, unknown>
-  const { amount, hours, rate, struck: _never, enteredBy: _typed, ...rest } = entry
+  const {
+    struck: _never,
+    confirmed: _norThis,
+    enteredBy: _typed,
+    own: _said,
+    ownIsOurs: _asked,
+    ...typed
+  } = entry
   // A form that was switched from hours to money still holds what was typed for the other.
-  const figures = entry.kind === 'hours' ? { hours, rate } : { amount }
+  const kind = contributionKinds.find((one) => one === entry.kind)
+  const unfit = kind === undefined ? [] : unfitKeys[kind]
   const given = Object.fromEntries(
-    Object.entries({ ...rest, ...figures, enteredBy: by }).filter(([, value]) => value !== undefined),
+    Object.entries({
+      ...typed,
+      ...unmarkedValuation(entry),
+      ...(own === '' ? {} : { own }),
+      enteredBy: by,
+    }).filter(([key, value]) => value !== undefined && !unfit.includes(key)),
   )
   return inFormatOrder({ ...document, contributions: [...book(document), given] })
+}
+
+const ofHours = ['hours', 'rate', 'task', 'own']
+const ofTransfer = ['means', 'waits']
+/** What an entry of each kind can't have. */
+const unfitKeys: Readonly<Record<ContributionKind, readonly string[]>> = {
+  cash: [...ofHours, ...ofTransfer, 'valuation'],
+  material: [...ofHours, ...ofTransfer],
+  refund: [...ofHours, ...ofTransfer, 'valuation'],
+  transfer: [...ofHours, 'valuation', 'lines', 'shop'],
+  hours: [...ofTransfer, 'amount', 'valuation', 'lines', 'shop'],
+}
+
+/** How goods were valued, without marks: each household sets its own, on what was entered. */
+function unmarkedValuation({ valuation }: Record<string, unknown>) {
+  if (!isObject(valuation)) return {}
+  const { marks: _never, ...rest } = valuation
+  return { valuation: Object.keys(rest).length === 0 ? undefined : rest }
 }
 
 /** Path of the entry that `addContribution` adds. */
@@ -52,4 +87,37 @@ export function writerOf(entry: { readonly enteredBy?: unknown; readonly househo
 
 function book(document: NotebookDocument): unknown[] {
   return Array.isArray(document.contributions) ? document.contributions : []
+}
+
+/** The document with one of an entry's lines put on another line of the plan, or on none. */
+export function moveSpentLine(
+  document: NotebookDocument,
+  place: { readonly entry: number; readonly line: number },
+  to: LineOf | undefined,
+): NotebookDocument {
+  const entries = book(document)
+  const entry = entries[place.entry]
+  if (!isObject(entry) || !Array.isArray(entry.lines)) return document
+  const lines = entry.lines.flatMap((one, at) =>
+    at !== place.line ? [one] : to === undefined ? [] : [{ ...one, ...to }],
+  )
+  return { ...document, contributions: entries.with(place.entry, { ...entry, lines }) }
+}
+
+/** The document with one entry of the book changed; the same where there is none at that place. */
+export function changeEntry(
+  document: NotebookDocument,
+  index: number,
+  change: (entry: Record<string, unknown>) => Record<string, unknown>,
+): NotebookDocument {
+  const entry = book(document)[index]
+  return isObject(entry)
+    ? { ...document, contributions: book(document).with(index, change(entry)) }
+    : document
+}
+
+/** An entry of the book as it is stored; undefined where there is none at that place. */
+export function entryAt(document: NotebookDocument, index: number): Record<string, unknown> | undefined {
+  const entry = book(document)[index]
+  return isObject(entry) ? entry : undefined
 }

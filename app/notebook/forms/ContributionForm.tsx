@@ -12,6 +12,7 @@ import type { SaveAction } from '../../ui/draft/useSaving.ts'
 import { HoursFields, type TaskChoice } from './HoursFields.tsx'
 import { NotebookForm } from './NotebookForm.tsx'
 import { type FormNames, householdChoices } from './partWords.ts'
+import { EarlyDayTick, type EntryBooks, SpentFields } from './SpentFields.tsx'
 
 /** One new entry in the book. */
 export function ContributionForm({
@@ -21,6 +22,7 @@ export function ContributionForm({
   names,
   items,
   tasks,
+  books,
 }: {
   initial: object
   base: string
@@ -28,6 +30,7 @@ export function ContributionForm({
   names: FormNames
   items: readonly Choice[]
   tasks: readonly TaskChoice[]
+  books: EntryBooks
 }) {
   return (
     <NotebookForm initial={initial} base={base} save={save} saveLabel="Enter it">
@@ -49,7 +52,9 @@ export function ContributionForm({
           <ChoiceField path="for" label="For" optionalLabel="the whole fence" options={items} />
         </Shown>
       </FieldLine>
-      <TextField path="note" label="Note" hint="Such as where it was bought, or the receipt’s number." />
+      <EarlyDayTick startedOn={books.startedOn} />
+      <SpentFields names={names} books={books} />
+      <TextField path="note" label="Note" hint="Such as the receipt’s number." />
     </NotebookForm>
   )
 }

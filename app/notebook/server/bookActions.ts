@@ -4,14 +4,22 @@ import { redirect } from 'next/navigation'
 import { z } from 'zod'
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
 import { addContribution, contributionPath, strikeContribution } from '../../../lib/forms/book.ts'
+import { entryOfDraft, pathInForm } from '../../../lib/forms/entryDraft.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import type { SaveAnswer } from '../../ui/draft/saveAnswer.ts'
+import { booksPlan, signedBefore } from './booksPlan.ts'
+import { hoursQuestions } from './hoursEntry.ts'
+import { missingReceipt, objectionsTo } from './newEntry.ts'
 import { pressFields } from './pressFields.ts'
 import { readDraft, refusedDraft } from './readDraft.ts'
 import { editDocument } from './savePart.ts'
+import { today } from './today.ts'
 
-/** Enters what was given into the book. Entries are never edited: one that was wrong is taken back and entered anew. */
+/**
+ * Enters what was given into the book. Entries are never edited: one that was wrong is taken back and entered anew.
+ * What has not happened yet, and what was for a line that is gone, is refused; a day before the notebook is asked about.
+ */
 export async function enterContribution(
   notebookId: string,
   _base: string,
@@ -20,17 +28,26 @@ export async function enterContribution(
   const { household } = await requireHousehold(notebookId)
   const read = readDraft.safeParse(draft)
   if (!read.success) return refusedDraft
+  const { entry, earlierIsMeant } = entryOfDraft(read.data)
+  const missing = await missingReceipt(notebookId, entry.file)
+  const { signed, startedOn } = await signedBefore(notebookId)
+  const questionsOfHours = entry.kind === 'hours' ? await hoursQuestions(notebookId, entry) : undefined
   const answer = await editDocument(
     notebookId,
     household,
-    (document) => ({
-      next: addContribution(document, read.data, household),
-      prefix: contributionPath(document),
-    }),
+    (document) => {
+      const ofHours = questionsOfHours?.(document)
+      const next = addContribution(document, entry, household, ofHours?.own)
+      const { isPlanned } = booksPlan(document, signed)
+      const known = { today: today(), startedOn, isMeant: earlierIsMeant, isPlanned }
+      const wanting = [...missing, ...objectionsTo(next, known), ...(ofHours?.faults ?? [])]
+      return { next, prefix: contributionPath(document), wanting }
+    },
     'also while closed',
   )
   if ('saved' in answer) redirect(`/notebook/${notebookId}/money`)
-  return answer
+  if (!('faults' in answer)) return answer
+  return { faults: answer.faults.map((fault) => ({ ...fault, path: pathInForm(fault.path) })) }
 }
 
 const strikeSchema = z.object({

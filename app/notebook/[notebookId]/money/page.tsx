@@ -1,22 +1,19 @@
 import { placesOf } from '../../../../lib/core/shares/itemShares.ts'
 import { itemTitle } from '../../../../lib/words/itemWords.ts'
-import { shareNames } from '../../../../lib/words/shareText.ts'
 import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
-import { ContributionForm } from '../../forms/ContributionForm.tsx'
 import { BalanceView } from '../../server/BalanceView.tsx'
 import { BookEntry } from '../../server/BookEntry.tsx'
-import { enterContribution } from '../../server/bookActions.ts'
+import { EntryPart } from '../../server/EntryPart.tsx'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { openNotebook } from '../../server/opened.ts'
-import { taskChoices } from '../../server/taskChoices.ts'
 
 export const metadata = { title: 'Money and hours' }
 
 export default async function MoneyPage({ params }: { params: Promise<{ notebookId: string }> }) {
   const { notebookId } = await params
   const opened = await openNotebook(notebookId)
-  const { notebook, household } = opened
+  const { notebook } = opened
   const titles = new Map(
     placesOf(notebook).map(({ item, kind }) => [
       item.id,
@@ -31,26 +28,7 @@ export default async function MoneyPage({ params }: { params: Promise<{ notebook
         lead="What each household was asked for, what it has given, and what is left to give. Only what has been given counts as given."
       >
         <BalanceView opened={opened} />
-        <Panel heading="Enter what was given">
-          <ContributionForm
-            key={entries.length}
-            initial={{
-              household,
-              kind: 'cash',
-              amount: '',
-              hours: '',
-              rate: '',
-              date: today(),
-              for: '',
-              note: '',
-            }}
-            base="new"
-            save={enterContribution.bind(null, notebookId)}
-            names={shareNames(notebook)}
-            items={[...titles].map(([value, label]) => ({ value, label }))}
-            tasks={taskChoices(opened)}
-          />
-        </Panel>
+        <EntryPart opened={opened} />
         <Panel heading="The book">
           {entries.length === 0 ? (
             <p>Nothing has been entered yet.</p>
@@ -72,9 +50,4 @@ export default async function MoneyPage({ params }: { params: Promise<{ notebook
       </Page>
     </NotebookShell>
   )
-}
-
-/** A suggestion for the date field, no more: the household says the date. */
-function today(): string {
-  return new Date().toISOString().slice(0, 10)
 }
