@@ -64,5 +64,6 @@ function layOutLetter({ letter, units, fonts }: LetterPaper): Laid | TooLong {
   // An English text has about as many letters of each width as this sample.
   const sample = 'the quick brown fox jumps over the lazy dog and then rests by the old fence'
   const perLine = (columnWidth(page) * sample.length) / faces.widthOf(sample, size, weight)
-  return { lines, characters: Math.max(10, Math.round((lines * perLine) / 10) * 10) }
+  // A line more than the overflow, so that whoever shortens by as much is done.
+  return { lines, characters: Math.ceil(((lines + 1) * perLine) / 50) * 50 }
 }

@@ -10,6 +10,7 @@ import { aBasicFence, sectionForm } from './givenBasicFence.ts'
 import { aFileOnRecord, photoForm, takeAwayForm } from './givenFiles.ts'
 import {
   aHeading,
+  aLetterIn,
   aNewSection,
   changedFile,
   chooseForm,
@@ -42,7 +43,7 @@ type NotebookAction = {
   readonly a: End
   readonly b: End
   /** Tables in which something changes; none where both are refused, or only cookies change. */
-  readonly changes: readonly string[]
+  readonly changes: readonly string[] | Readonly<Record<Household, readonly string[]>>
 }
 
 const line = { part: 'line' } as const
@@ -96,6 +97,9 @@ const withBasicFence = async ({ notebook, waiting }: World) => {
 const aTriedChange = {
   edits: [{ item: 's1', field: 'unitPrice', line: 0, text: '21.50' }],
   moves: { prices: '', hours: '10', rates: '' },
+}
+const withLetter = async ({ notebook, waiting }: World) => {
+  for (const { id } of [notebook, waiting]) await aLetterIn(id)
 }
 const signer = { a: 'Marnie Oakshott', b: 'Ines Vandermolen' }
 
@@ -233,7 +237,27 @@ const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
     b: { answers: 'refused' },
     changes: [],
   },
-  'app/notebook/server/linkActions.ts#forgetNewLink': { sends: press, ...bothTo(''), changes: [] },
+  'app/notebook/server/firstAnswerActions.ts#giveFirstAnswer': {
+    sends: () => [{}, formOf({ answer: 'a question', text: 'Who mends it?', about: 'item:s1' })],
+    // Only whoever was invited answers.
+    a: { answers: 'refused' },
+    b: { to: '/answer' },
+    changes: { a: [], b: ['Change', 'FirstAnswer', 'Message'] },
+  },
+  'app/notebook/server/letterActions.ts#inviteByLetter': {
+    before: withLetter,
+    sends: () => [],
+    // Both are in already: nobody is left to invite.
+    a: { answers: 'refused' },
+    b: { answers: 'refused' },
+    changes: [],
+  },
+  'app/notebook/server/linkActions.ts#forgetNewLink': {
+    sends: press,
+    a: { to: '' },
+    b: { to: '/welcome' },
+    changes: [],
+  },
   'app/notebook/server/linkActions.ts#replaceOwnLink': {
     sends: press,
     ...bothTo('/links'),
@@ -425,9 +449,10 @@ describe.each(rows)('%s', (name, row) => {
           answer: expect.objectContaining({ [expected.answers]: expect.anything() }),
         })
       }
-      expect(changedTables(before, after)).toEqual(row.changes)
+      const changes = 'a' in row.changes ? row.changes[household] : row.changes
+      expect(changedTables(before, after)).toEqual(changes)
       expect(householdsNamed(before, after)).toEqual(
-        row.changes.some((table) => table !== 'Notebook') ? [household] : [],
+        changes.some((table) => table !== 'Notebook') ? [household] : [],
       )
       expect(rowsOfOthers(after, id)).toEqual(rowsOfOthers(before, id))
     },

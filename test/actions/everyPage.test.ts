@@ -85,6 +85,10 @@ const ofNotebooks: Readonly<Record<string, NotebookAddress>> = {
     namesNothing: { itemId: 'constructor' },
   },
   [at('cut-plan/page.tsx#default')]: aPage,
+  [at('answer/page.tsx#default')]: aPage,
+  [at('letter/page.tsx#default')]: aPage,
+  [at('letter.pdf/route.ts#GET')]: { answers: 'application/pdf' },
+  [at('welcome/page.tsx#default')]: aPage,
   [at('line/page.tsx#default')]: aPage,
   [at('links/page.tsx#default')]: aPage,
   [at('materials/page.tsx#default')]: aPage,
@@ -141,7 +145,7 @@ const ofNotebooks: Readonly<Record<string, NotebookAddress>> = {
 }
 
 /** Where something is sent to: what households get for it is tested with what it does. */
-const sentTo = [at('files/upload/route.ts#POST')]
+const sentTo = [at('files/upload/route.ts#POST'), at('letter.pdf/route.ts#POST')]
 
 const forEveryone = ['app/page.tsx#default', 'app/start/page.tsx#default', 'app/check/page.tsx#default']
 const byToken = ['app/open/[token]/page.tsx#default']

@@ -1,8 +1,10 @@
 import { exampleDocument } from '../../lib/forms/exampleNotebook.ts'
 import { documentText, type Part, readPart } from '../../lib/forms/parts.ts'
 import { fingerprintOf } from '../../lib/store/fingerprint.ts'
+import { editNotebook } from '../../lib/store/notebooks.ts'
 import { makeReaderLink, type ReaderContent, readerLinksOf } from '../../lib/store/readerLinks.ts'
 import { newestRevision } from '../../lib/store/revisions.ts'
+import { writtenLetter } from '../words/letter/writtenLetter.ts'
 import { documentOf, fingerprintOfItem } from './world.ts'
 
 /** A form as a browser sends it. */
@@ -58,6 +60,21 @@ export async function signingPlace(
 /** Tomorrow, as a date field sends it. */
 export function tomorrow(): string {
   return new Date(Date.now() + 86_400_000).toISOString().slice(0, 10)
+}
+
+/** Writes the first letter of a notebook. */
+export async function aLetterIn(id: string, changed: object = {}): Promise<void> {
+  const letter = { ...writtenLetter, ...changed }
+  await editNotebook({
+    id,
+    household: 'a',
+    at: new Date('2027-03-01T19:00:00Z'),
+    change: (stored) => ({
+      document: documentText({ ...JSON.parse(stored), letter }),
+      changed: [{ itemKey: 'letter', before: {}, after: letter }],
+      kept: undefined,
+    }),
+  })
 }
 
 /** Makes a reader's link to a notebook, and gives its token. */

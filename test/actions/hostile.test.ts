@@ -197,6 +197,14 @@ const readings: Readonly<Record<string, Reading>> = {
     sends: async (id) => [id, {}, await takeAwayForm(id, 'a')],
     reads: [0, 2],
   },
+  'app/notebook/server/firstAnswerActions.ts#giveFirstAnswer': {
+    sends: (id) => {
+      browseAs(world(), 'b')
+      return [id, {}, formOf({ answer: 'not now', until: tomorrow() })]
+    },
+    reads: [0, 2],
+  },
+  'app/notebook/server/letterActions.ts#inviteByLetter': { sends: (id) => [id], reads: [0] },
   'app/notebook/server/linkActions.ts#invite': { sends: (id) => [id], reads: [0] },
   'app/notebook/server/linkActions.ts#forgetNewLink': { sends: press, reads: [0] },
   'app/notebook/server/linkActions.ts#replaceOwnLink': { sends: press, reads: [0] },
@@ -327,6 +335,22 @@ describe.each([
     'app/notebook/server/sideBySideActions.ts#chooseWay',
     (id: string) => chooseForm(id, 's1', 'one-b'),
     ['id', 'way', 'fingerprint'],
+  ],
+  [
+    'app/notebook/server/firstAnswerActions.ts#giveFirstAnswer',
+    () => {
+      browseAs(world(), 'b')
+      return formOf({ answer: 'a question', text: 'Who mends it?', about: 'item:s1' })
+    },
+    ['answer', 'about'],
+  ],
+  [
+    'app/notebook/server/firstAnswerActions.ts#giveFirstAnswer',
+    () => {
+      browseAs(world(), 'b')
+      return formOf({ answer: 'not now', until: tomorrow() })
+    },
+    ['until'],
   ],
   ['app/notebook/server/storedFileActions.ts#addFiles', photoForm, ['file', 'kind']],
   ['app/notebook/server/storedFileActions.ts#takeAwayFile', (id: string) => takeAwayForm(id, 'a'), ['id']],

@@ -1,5 +1,4 @@
 import { letterOverflow } from '../../../lib/pdf/letterPdf.ts'
-import { hasLink, openInvitation } from '../../../lib/store/entryKeys.ts'
 import { momentWords } from '../../../lib/words/day.ts'
 import { householdName } from '../../../lib/words/labels.ts'
 import { letterText, tooLongWords } from '../../../lib/words/letter/letterText.ts'
@@ -13,14 +12,22 @@ import { letterOpenPoints, letterPaper } from './letterOf.ts'
 import type { Opened } from './opened.ts'
 
 /** The letter as it stands, what it lacks, and how it is handed out: with an invitation, by hand, or for the record. */
-export async function HandOutPart({ opened }: { opened: Opened }) {
+export function HandOutPart({
+  opened,
+  bothIn,
+  waiting,
+}: {
+  opened: Opened
+  /** Whether the second household has come in. */
+  bothIn: boolean
+  /** An invitation that waits to be claimed. */
+  waiting: { readonly createdAt: Date } | undefined
+}) {
   const { notebookId, household, notebook } = opened
   const paper = `/notebook/${notebookId}/letter.pdf`
-  const bothIn = await hasLink(notebookId, 'b')
   const set = letterPaper(opened, { kind: bothIn ? 'none' : 'to be written in' })
   const over = letterOverflow(set)
   const open = letterOpenPoints(opened, new Date().toISOString().slice(0, 10))
-  const waiting = bothIn ? undefined : await openInvitation(notebookId)
   return (
     <>
       <Panel heading="The letter as it stands">

@@ -1,17 +1,21 @@
-import { filesOf } from '../../../lib/store/storedFiles.ts'
+import { filesOf, type StoredFile } from '../../../lib/store/storedFiles.ts'
 import { householdName } from '../../../lib/words/labels.ts'
 import { HouseholdTag } from '../../ui/HouseholdTag.tsx'
 import type { Opened } from './opened.ts'
 import { damagesOf } from './storedFileDamages.ts'
 
-/** The newest photo of how it was before; a plain sentence where there is none. */
-export async function OldFencePhoto({ opened }: { opened: Opened }) {
-  const { notebookId, notebook } = opened
+/** The newest photo of how it was before that is whole on disk. */
+export async function newestPhotoBefore(notebookId: string): Promise<StoredFile | undefined> {
   const before = (await filesOf(notebookId)).filter(
     ({ kind, mediaType }) => kind === 'before' && mediaType !== 'application/pdf',
   )
   const damages = await damagesOf(before)
-  const photo = before.findLast(({ id }) => !damages.has(id))
+  return before.findLast(({ id }) => !damages.has(id))
+}
+
+/** The old fence as it is; a plain sentence where there is no photo. */
+export function OldFencePhoto({ opened, photo }: { opened: Opened; photo: StoredFile | undefined }) {
+  const { notebookId, notebook } = opened
   if (photo === undefined) return <p>There is no photo of the old fence yet.</p>
   const address = `/notebook/${notebookId}/files/${photo.id}`
   const called = photo.caption || photo.name

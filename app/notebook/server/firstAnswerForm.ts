@@ -1,5 +1,4 @@
 import { z } from 'zod'
-import { wholeNotebook } from '../../../lib/core/agreement/agreedItems.ts'
 import { askAgainFault } from '../../../lib/core/agreement/askAgainDay.ts'
 import { type FirstAnswerKind, firstAnswerKinds } from '../../../lib/store/firstAnswers.ts'
 import { firstAnswerRefusals } from '../../../lib/words/firstAnswerText.ts'
@@ -22,7 +21,7 @@ const formSchema = z.object({
   answer: z.enum(firstAnswerKinds),
   text: z.string().max(200_000).default(''),
   until: z.string().max(100).default(''),
-  about: z.string().max(200_000).default(wholeNotebook),
+  about: z.string().max(200_000).optional(),
 })
 
 /**
@@ -37,8 +36,10 @@ export function readFirstAnswer(form: unknown, today: string): ReadFirstAnswer {
   const text = typedText(read.data.text)
   if (text.length > longestMessage)
     return { refused: firstAnswerRefusals.tooLong(text.length, longestMessage) }
-  if (answer === 'a question')
+  if (answer === 'a question') {
+    if (about === undefined) return { refused: firstAnswerRefusals.about }
     return text === '' ? { refused: firstAnswerRefusals.question } : { answer, text, about }
+  }
   if (answer !== 'not now') return { answer, text }
   const fault = askAgainFault(until, today)
   if (fault === undefined) return { answer, text, until }

@@ -1,5 +1,6 @@
 import { emptyLetter } from '../../../../lib/core/agreement/firstLetter.ts'
 import { readPart } from '../../../../lib/forms/parts.ts'
+import { hasLink, openInvitation } from '../../../../lib/store/entryKeys.ts'
 import { fingerprintOf } from '../../../../lib/store/fingerprint.ts'
 import { householdName } from '../../../../lib/words/labels.ts'
 import { letterCaution } from '../../../../lib/words/letter/letterFaultText.ts'
@@ -22,6 +23,7 @@ export default async function LetterPage({ params }: { params: Promise<{ noteboo
   const { document, notebook } = opened
   const part = { part: 'letter' } as const
   const draft = readPart(document, part) ?? {}
+  const [bothIn, waiting] = [await hasLink(notebookId, 'b'), await openInvitation(notebookId)]
   const suggested = { ...emptyLetter, proposed: proposedFence(notebook) }
   return (
     <NotebookShell opened={opened} page="">
@@ -45,7 +47,7 @@ export default async function LetterPage({ params }: { params: Promise<{ noteboo
             <p>{letterCaution}</p>
           </Caution>
         </Panel>
-        <HandOutPart opened={opened} />
+        <HandOutPart opened={opened} bothIn={bothIn} waiting={waiting} />
       </Page>
     </NotebookShell>
   )

@@ -7,7 +7,7 @@ import { AskedOfInvited } from '../../server/AskedOfInvited.tsx'
 import { FiveAnswers } from '../../server/FiveAnswers.tsx'
 import { LineDrawing } from '../../server/LineDrawing.tsx'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
-import { OldFencePhoto } from '../../server/OldFencePhoto.tsx'
+import { newestPhotoBefore, OldFencePhoto } from '../../server/OldFencePhoto.tsx'
 import { openNotebook } from '../../server/opened.ts'
 
 export const metadata = { title: 'What is asked' }
@@ -28,7 +28,7 @@ export default async function WelcomePage({ params }: { params: Promise<{ notebo
       >
         <Panel heading="The old fence">
           {notebook.letter?.wrong ? <p>{notebook.letter.wrong}</p> : null}
-          <OldFencePhoto opened={opened} />
+          <OldFencePhoto opened={opened} photo={await newestPhotoBefore(notebookId)} />
         </Panel>
         <Panel heading="What is planned">
           {notebook.letter?.proposed ? <p>{notebook.letter.proposed}</p> : null}
