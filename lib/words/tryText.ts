@@ -11,6 +11,8 @@ export const tryWords = {
   putAllBack: 'Put everything back as planned',
   follows:
     'What came from the take-off follows it. What was typed by hand moves in proportion: by area with length and height, all else and the hours with the length.',
+  heightMovesNothing:
+    'Nothing here follows the height yet: no line came from the take-off, and none goes by area. Take the quantities over from its build-up first, or move the quantities themselves.',
   nothing: 'Nothing is tried yet: these are the figures of the plan.',
   gone: 'What you had tried here was of an older plan. What the plan no longer has was left out.',
   propose: 'Keep it as a proposal',
@@ -66,12 +68,14 @@ export function inputName(notebook: Notebook, input: TriedEdit): string {
 }
 
 /** What ten percent of an input do to a share: "10 percent more asks $31.20 more, 10 percent less $31.20 less". */
-export function influenceWords({ more, less }: Influence, currency: string): string {
+export function influenceWords({ more, less, beforeCaps }: Influence, currency: string): string {
   const side = (percent: string, amount: bigint) =>
     amount === 0n
       ? `10 percent ${percent} changes nothing`
       : `10 percent ${percent} asks ${moneyWords(amount < 0n ? -amount : amount, currency)} ${amount > 0n ? 'more' : 'less'}`
-  return `${side('more', more)}; ${side('less', less)}.`
+  const words = `${side('more', more)}; ${side('less', less)}.`
+  if (more === beforeCaps.more && less === beforeCaps.less) return words
+  return `${words} Before caps: ${side('more', beforeCaps.more)}; ${side('less', beforeCaps.less)}.`
 }
 
 /** A change of an amount: "+$12.00", "−$3.10", "no change". */

@@ -19,6 +19,8 @@ export type Influence = {
   /** What is asked of the household more (or less, below zero) where the input is ten percent more, and less. */
   readonly more: Minor
   readonly less: Minor
+  /** The same before caps: what a cap keeps from the household is asked of the other. */
+  readonly beforeCaps: { readonly more: Minor; readonly less: Minor }
 }
 
 type Item = Section | Gate | CommonCost
@@ -45,19 +47,24 @@ export function influences(
     .filter(({ size }) => size > 0n)
     .sort((left, right) => (left.size === right.size ? 0 : left.size > right.size ? -1 : 1))
     .slice(0, 4 * count)
-  const asked = now.value.asked[household]
+  const { asked, beforeCaps } = now.value
   return candidates
     .map(({ input, size }) => {
       const by = (factor: Ratio) => {
         const varied = statementOf(variedBy(notebook, input, factor, using))
-        return varied.ok ? varied.value.asked[household] - asked : 0n
+        return varied.ok
+          ? [
+              varied.value.asked[household] - asked[household],
+              varied.value.beforeCaps[household] - beforeCaps[household],
+            ]
+          : []
       }
-      const [more, less] = [by(tenMore), by(tenLess)]
-      return { input, more, less, size }
+      const [[more = 0n, moreBefore = 0n], [less = 0n, lessBefore = 0n]] = [by(tenMore), by(tenLess)]
+      return { input, more, less, beforeCaps: { more: moreBefore, less: lessBefore }, size }
     })
     .sort((left, right) => compare(largest(right), largest(left)) || compare(right.size, left.size))
     .slice(0, count)
-    .map(({ input, more, less }) => ({ input, more, less }))
+    .map(({ size: _itsOwn, ...influence }) => influence)
 }
 
 function largest({ more, less }: { readonly more: Minor; readonly less: Minor }): Minor {

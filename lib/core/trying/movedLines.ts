@@ -5,6 +5,11 @@ import { movedNumber } from './movedNumber.ts'
 
 const areaUnits = new Set(['sq ft', 'sq m', 'ft2', 'm2'])
 
+/** Whether anything on an item's lines moves with its height. */
+export function followsHeight(lines: readonly CostLine[]): boolean {
+  return lines.some((line) => fromTakeOff(line) || areaUnits.has(line.unit.trim()))
+}
+
 /** How far a section's or a gate's dimensions are moved: its length, and its height. */
 export type MovedBy = { readonly length: Ratio; readonly height: Ratio }
 

@@ -32,8 +32,18 @@ describe('what moves a household’s share most', () => {
     })
     // 10 percent of $100.00, halved, is $5.00 for b; the $400.00 are asked of a alone.
     expect(influences(notebook, 'b', using, 2)).toEqual([
-      { input: { item: 's1', field: 'quantity', line: 0, text: '1' }, more: 500n, less: -500n },
-      { input: { item: 's1', field: 'unitPrice', line: 0, text: '100.00' }, more: 500n, less: -500n },
+      {
+        input: { item: 's1', field: 'quantity', line: 0, text: '1' },
+        more: 500n,
+        less: -500n,
+        beforeCaps: { more: 500n, less: -500n },
+      },
+      {
+        input: { item: 's1', field: 'unitPrice', line: 0, text: '100.00' },
+        more: 500n,
+        less: -500n,
+        beforeCaps: { more: 500n, less: -500n },
+      },
     ])
     expect(influences(notebook, 'a', using, 1)[0]).toMatchObject({ input: { item: 's2' }, more: 4000n })
   })
@@ -44,7 +54,9 @@ describe('what moves a household’s share most', () => {
       caps: { b: '48.00' },
     })
     // Halves ask $50.00, the cap holds $48.00: ten percent less asks $45.00.
-    expect(influences(notebook, 'b', using, 1)).toMatchObject([{ more: 0n, less: -300n }])
+    expect(influences(notebook, 'b', using, 1)).toMatchObject([
+      { more: 0n, less: -300n, beforeCaps: { more: 500n, less: -500n } },
+    ])
   })
 
   test('leaves out what is zero, not priced or a gift', () => {

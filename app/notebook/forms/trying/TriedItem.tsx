@@ -2,6 +2,7 @@
 
 import { memo, useId, useState } from 'react'
 import type { CommonCost, Gate, Section } from '../../../../lib/core/agreement/notebook.ts'
+import { followsHeight } from '../../../../lib/core/trying/movedLines.ts'
 import { sameInput, type TriedEdit } from '../../../../lib/core/trying/tried.ts'
 import { tryWords } from '../../../../lib/words/tryText.ts'
 import { FieldLine } from '../../../ui/draft/FieldLine.tsx'
@@ -73,6 +74,11 @@ function ItemFields({ item, edits, currency, buildUps, onTry }: TriedItemProps) 
           {dimension('to', 'To', item.to)}
           {dimension('height', 'Height', item.height.agreed)}
         </FieldLine>
+      ) : null}
+      {'height' in item && edits.some(({ field }) => field === 'height') && !followsHeight(item.materials) ? (
+        <p className="field-finding" role="status">
+          {tryWords.heightMovesNothing}
+        </p>
       ) : null}
       {'opening' in item ? dimension('opening', 'Clear opening', item.opening) : null}
       {'buildUp' in item || buildUps.length > 0 ? (
