@@ -68,7 +68,8 @@ function wordFor(words: Readonly<Record<string, string>>, key: string): string |
   return Object.hasOwn(words, key) ? words[key] : undefined
 }
 
-function labelOf(path: readonly (string | number)[]): string {
+/** What the field at a path is called: "Rails, one above the other". */
+export function labelOf(path: readonly (string | number)[]): string {
   const words = path.map((key, index) =>
     typeof key === 'number' ? String(key + 1) : (wordInside(path.slice(0, index), key) ?? key),
   )

@@ -11,7 +11,7 @@ import {
   volumeWords,
   weightWords,
 } from '../../lib/words/takeoff/figures.ts'
-import { findingPlace } from '../../lib/words/takeoff/findingPlace.ts'
+import { findingName, findingPlace } from '../../lib/words/takeoff/findingPlace.ts'
 import { findingText } from '../../lib/words/takeoff/findingText.ts'
 import { memberText } from '../../lib/words/takeoff/quantityText.ts'
 import { stepText } from '../../lib/words/takeoff/stepText.ts'
@@ -118,6 +118,18 @@ test('a measured post is named by its own number, wherever its row stands', () =
   const notebook = notebookWith({ sections: [{ id: 's1', name: 'Front', measured, share: halves }] })
   expect(findingPlace(notebook, 'sections[0].measured[0].at')).toBe('Front, post 7 as measured')
   expect(findingPlace(notebook, 'sections[0].measured[1].post')).toBe('Front, measured post in row 2')
+})
+
+test.each([
+  ['sections[0].buildUp.posts.spacing', 'zero', 'Front, posts, largest spacing'],
+  ['sections[0].buildUp.infill[1].opening', 'missing', 'Front, infill 2, mesh opening'],
+  ['sections[0].height.agreed', 'missing', 'Front, height, agreed'],
+  ['inventory[2].length', 'missing', 'Pieces at hand, piece 3, length'],
+  ['line.limits[0].limit', 'missing', 'The line, limit on height 1, limit'],
+  ['sections[0].buildUp.posts.hole', 'hole-narrower', 'Front'],
+] as const)('what is missing or zero at %s is named in a list: %s, %s', (path, kind, name) => {
+  const notebook = notebookWith({ sections: [{ id: 's1', name: 'Front', share: halves }] })
+  expect(findingName(notebook, { path, kind })).toBe(name)
 })
 
 test('a finding names the numbers that clash and the household by its name', () => {

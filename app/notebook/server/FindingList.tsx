@@ -1,7 +1,7 @@
 import Link from 'next/link'
 import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
 import type { Finding } from '../../../lib/core/takeoff/finding.ts'
-import { findingPlace } from '../../../lib/words/takeoff/findingPlace.ts'
+import { findingName } from '../../../lib/words/takeoff/findingPlace.ts'
 import { findingText } from '../../../lib/words/takeoff/findingText.ts'
 import { Panel } from '../../ui/Panel.tsx'
 import { findingField } from './findingField.ts'
@@ -23,7 +23,7 @@ export function FindingList({
     <ul className="finding-list">
       {findings.map((finding) => {
         const { page, href } = findingField(notebookId, notebook, finding)
-        const place = findingPlace(notebook, finding.path)
+        const place = findingName(notebook, finding)
         // A plain link within the page, so that the browser says when the address's end changes.
         return (
           <li key={`${finding.path} ${finding.kind}`}>

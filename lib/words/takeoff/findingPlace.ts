@@ -1,4 +1,6 @@
 import type { Notebook } from '../../core/agreement/notebook.ts'
+import type { Finding } from '../../core/takeoff/finding.ts'
+import { labelOf } from '../differences.ts'
 import { itemTitle } from '../itemWords.ts'
 
 /** What a finding is of, by its name: the item, and within it or the line the entry that the path names. */
@@ -22,4 +24,17 @@ export function findingPlace(notebook: Notebook, path: string): string {
 function measuredPost({ sections }: Notebook, id: string, row: number): string {
   const post = sections.find((section) => section.id === id)?.measured[row]?.post ?? ''
   return post.trim() === '' ? `measured post in row ${row + 1}` : `post ${post.trim()} as measured`
+}
+
+/** The place of a finding in a list of many, with its field where the sentence itself does not say which one it is of. */
+export function findingName(notebook: Notebook, { path, kind }: Pick<Finding, 'path' | 'kind'>): string {
+  const place = findingPlace(notebook, path)
+  if (kind !== 'missing' && kind !== 'zero') return place
+  const within = path
+    .replace(/^(line\.)?[a-z]+\[[0-9]+\]\.?/i, '')
+    .replace(/^(buildUp|measured\[[0-9]+\])\.?/, '')
+  if (within === '') return place
+  const keys = within.split(/[.[\]]+/).filter(Boolean)
+  const label = labelOf(keys.map((key) => (/^[0-9]+$/.test(key) ? Number(key) : key)))
+  return `${place}, ${label.charAt(0).toLowerCase()}${label.slice(1)}`
 }
