@@ -97,6 +97,7 @@ describe.each([
     await page.getByRole('button', { name: 'Full width' }).click()
     const inner = await frame.evaluate((box) => box.clientWidth)
     expect(Math.abs((await width(sheetOf(frame))) - inner)).toBeLessThan(12)
+    expect(await frame.evaluate((box) => box.scrollWidth - box.clientWidth)).toBeLessThanOrEqual(1)
     await page.getByRole('button', { name: 'Show all' }).click()
     const [high, room] = await frame.evaluate((box) => [box.scrollHeight, window.innerHeight])
     expect(high).toBeLessThanOrEqual((room ?? 0) + 1)

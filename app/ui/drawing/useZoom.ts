@@ -60,9 +60,11 @@ function zoomOf(paper: HTMLElement): number {
   return Number(paper.style.getPropertyValue('--zoom') || '1')
 }
 
-/** At which the sheet is as wide as its frame. */
+/** At which the sheet is as wide as its frame inside, so that nothing is left to scroll sideways. */
 function zoomToWidth(box: HTMLElement, paper: HTMLElement): number {
-  return Math.max(leastEver, (zoomOf(paper) * box.clientWidth) / Math.max(1, paper.offsetWidth))
+  const { paddingLeft, paddingRight } = getComputedStyle(box)
+  const room = box.clientWidth - Number.parseFloat(paddingLeft) - Number.parseFloat(paddingRight)
+  return Math.max(leastEver, (zoomOf(paper) * room) / Math.max(1, paper.offsetWidth))
 }
 
 /** At which all of it stands in the frame and on the screen. */
