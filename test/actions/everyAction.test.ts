@@ -7,6 +7,7 @@ import { editNotebook } from '../../lib/store/notebooks.ts'
 import { openBrowser } from './browser.ts'
 import { everyTable, newRows, type Remembered } from './everyTable.ts'
 import { aBasicFence, sectionForm } from './givenBasicFence.ts'
+import { countsApartAt, needsForm, takeForm } from './givenCounts.ts'
 import { aFileOnRecord, photoForm, takeAwayForm } from './givenFiles.ts'
 import {
   aHeading,
@@ -71,6 +72,9 @@ const linkedForReading = async ({ notebook, waiting }: World) => {
 const aFileOfEach = async ({ notebook, waiting }: World) => {
   for (const id of [notebook.id, waiting.id])
     for (const household of ['a', 'b'] as const) await aFileOnRecord(id, household)
+}
+const countedApart = async ({ notebook, waiting }: World) => {
+  for (const { id } of [notebook, waiting]) await countsApartAt(id)
 }
 const withClosing = async ({ notebook, waiting }: World) => {
   for (const { id } of [notebook, waiting])
@@ -279,6 +283,22 @@ const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
     sends: () => ['line', 'new', { kind: 'objection', text: 'Too near the hazel.', answers: '' }],
     ...bothSaved,
     changes: ['Change', 'Message'],
+  },
+  'app/notebook/server/needsActions.ts#sayNeeds': {
+    sends: () => ['new', needsForm()],
+    ...bothSaved,
+    changes: ['Change', 'HeldBack'],
+  },
+  'app/notebook/server/passageActions.ts#countThePassages': {
+    sends: () => ['g3', 'new', { a: '5', b: '9' }],
+    ...bothSaved,
+    changes: ['Change', 'HeldBack'],
+  },
+  'app/notebook/server/passageActions.ts#takeCount': {
+    before: countedApart,
+    sends: async (id) => [{}, await takeForm(id, 'a')],
+    ...bothTo('/item/g3'),
+    changes: ['Change', 'Notebook'],
   },
   'app/notebook/server/readerActions.ts#makeReadersLink': {
     sends: () => ['new', { label: 'the permit office', content: 'costs', through: tomorrow() }],

@@ -98,6 +98,7 @@ const ofNotebooks: Readonly<Record<string, NotebookAddress>> = {
     namesNothing: { itemId: 'g1' },
   },
   [at('money/page.tsx#default')]: aPage,
+  [at('needs/page.tsx#default')]: aPage,
   [at('parties/page.tsx#default')]: aPage,
   [at('pieces/page.tsx#default')]: aPage,
   [at('readers/page.tsx#default')]: aPage,

@@ -5,6 +5,7 @@ import { readNotebook } from '../../lib/forms/readNotebook.ts'
 import { findNotebook } from '../../lib/store/notebooks.ts'
 import { everyTable } from './everyTable.ts'
 import { sectionForm } from './givenBasicFence.ts'
+import { countsApartAt, needsForm, takeForm } from './givenCounts.ts'
 import { aFileOnRecord, photoForm, takeAwayForm } from './givenFiles.ts'
 import {
   aHeading,
@@ -214,6 +215,18 @@ const readings: Readonly<Record<string, Reading>> = {
     sends: (id) => [id, 'line', 'new', { kind: 'remark', text: 'Hm.', answers: '' }],
     reads: [0, 1, 3],
   },
+  'app/notebook/server/needsActions.ts#sayNeeds': {
+    sends: (id) => [id, 'new', needsForm()],
+    reads: [0, 2],
+  },
+  'app/notebook/server/passageActions.ts#countThePassages': {
+    sends: (id) => [id, 'g3', 'new', { a: '5', b: '9' }],
+    reads: [0, 1, 3],
+  },
+  'app/notebook/server/passageActions.ts#takeCount': {
+    sends: async (id) => [id, {}, await takeForm(id, 'a')],
+    reads: [0, 2],
+  },
   'app/notebook/server/readerActions.ts#makeReadersLink': {
     sends: (id) => [id, 'new', { label: 'the bank', content: 'costs', through: tomorrow() }],
     reads: [0, 2],
@@ -250,6 +263,7 @@ const readings: Readonly<Record<string, Reading>> = {
 beforeEach(async () => {
   const { notebook } = world()
   browseAs(world(), 'a')
+  await countsApartAt(notebook.id)
   await markEverything(notebook.id)
   await outcomeOf(() => putUpForSigning(notebook.id, {}, new FormData()))
   await readersLink(notebook.id)
@@ -351,6 +365,11 @@ describe.each([
       return formOf({ answer: 'not now', until: tomorrow() })
     },
     ['until'],
+  ],
+  [
+    'app/notebook/server/passageActions.ts#takeCount',
+    (id: string) => takeForm(id, 'b'),
+    ['id', 'count', 'fingerprint'],
   ],
   ['app/notebook/server/storedFileActions.ts#addFiles', photoForm, ['file', 'kind']],
   ['app/notebook/server/storedFileActions.ts#takeAwayFile', (id: string) => takeAwayForm(id, 'a'), ['id']],

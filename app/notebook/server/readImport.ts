@@ -1,6 +1,7 @@
 import { type Fault, wholeFile } from '../../../lib/core/faults.ts'
 import { type Result, refused } from '../../../lib/core/result.ts'
-import { type ReadNotebook, readNotebook } from '../../../lib/forms/readNotebook.ts'
+import { withoutTakes } from '../../../lib/forms/gatePassages.ts'
+import { type ReadNotebook, readDocument, readNotebook } from '../../../lib/forms/readNotebook.ts'
 import { faultText } from '../../../lib/words/faultText.ts'
 
 /** A notebook file is text that two people typed; it never comes near this size. */
@@ -19,5 +20,6 @@ export async function readImport(upload: FormDataEntryValue | undefined): Promis
   if (upload.size > largestImport) {
     return refused({ path: wholeFile, kind: 'too-large', bytes: upload.size, limit: largestImport })
   }
-  return readNotebook(new Uint8Array(await upload.arrayBuffer()))
+  const read = readNotebook(new Uint8Array(await upload.arrayBuffer()))
+  return read.ok ? readDocument(withoutTakes(read.value.document)) : read
 }
