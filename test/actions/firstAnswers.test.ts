@@ -1,0 +1,232 @@
+import type { ReactNode } from 'react'
+import { renderToStaticMarkup } from 'react-dom/server'
+import { describe, expect, test, vi } from 'vitest'
+import { giveFirstAnswer } from '../../app/notebook/server/firstAnswerActions.ts'
+import { sayAboutItem } from '../../app/notebook/server/messageActions.ts'
+import type { Household } from '../../lib/core/people/household.ts'
+import { documentText } from '../../lib/forms/parts.ts'
+import { newestFirstAnswer } from '../../lib/store/firstAnswers.ts'
+import { messagesOf } from '../../lib/store/messages.ts'
+import { editNotebook } from '../../lib/store/notebooks.ts'
+import { everyTable } from './everyTable.ts'
+import { anAddedPhoto } from './givenFiles.ts'
+import { formOf, tomorrow } from './givenForms.ts'
+import { outcomeOf, refusalOf } from './outcome.ts'
+import { type AnyFunction, everyAddress } from './serverFiles.ts'
+import { browseAs, documentOf, markEverything, worldForEachTest } from './world.ts'
+
+vi.mock('next/headers', () => import('./browser.ts'))
+// Forms ask the router where they are, which only Next can say; nothing here is pressed.
+vi.mock('next/navigation', async (original) => ({
+  ...(await original<object>()),
+  useRouter: () => ({}),
+  usePathname: () => '/',
+}))
+const world = worldForEachTest()
+
+async function pageOf(household: Household, file: string): Promise<string> {
+  browseAs(world(), household)
+  const page = (await everyAddress()).get(`app/notebook/[notebookId]/${file}#default`) as AnyFunction
+  const end = await outcomeOf(() => page({ params: Promise.resolve({ notebookId: world().notebook.id }) }))
+  if (end.kind !== 'answer') throw new Error(end.kind)
+  // Blanks and breaks as a reader sees them.
+  return renderToStaticMarkup(end.answer as ReactNode).replace(/<!-- -->/g, '')
+}
+
+function answer(fields: Record<string, string>, household: Household = 'b') {
+  browseAs(world(), household)
+  return outcomeOf(() => giveFirstAnswer(world().notebook.id, {}, formOf(fields)))
+}
+
+const led = (page: string) => ({ kind: 'redirect', to: `/notebook/${world().notebook.id}${page}` })
+const datesOf = async () =>
+  ((await documentOf(world().notebook.id)).dates as { what: string; on: string; done?: boolean }[]).filter(
+    ({ what }) => what === 'Ask no. 14 again about the fence',
+  )
+/** Draws a document anew, as an edit of household a. */
+const changeDocument = (change: (document: Record<string, unknown>) => object) =>
+  editNotebook({
+    id: world().notebook.id,
+    household: 'a',
+    at: new Date('2027-03-01T20:00:00Z'),
+    change: (stored) => ({
+      document: documentText({ ...change(JSON.parse(stored)) }),
+      changed: [],
+      kept: undefined,
+    }),
+  })
+
+describe('the first screen', () => {
+  test('shows the photo of the old fence, the most that is asked, that nothing binds, and five answers', async () => {
+    expect(await pageOf('b', 'welcome/page.tsx')).toContain('There is no photo of the old fence yet.')
+    const photo = await anAddedPhoto(world().notebook.id)
+    const html = await pageOf('b', 'welcome/page.tsx')
+    expect(html).toContain(`src="/notebook/${world().notebook.id}/files/${photo}"`)
+    expect(html).toContain('no. 12 asks about the fence')
+    expect(html).toContain('at most <span class="figure">$3,750.00</span>')
+    expect(html).toContain('Nothing binds until you sign.')
+    const labels = [...html.matchAll(/>Answer: ([^<]+)</g)].map(([, label]) => label)
+    expect(labels).toEqual(['fine', 'fine, but without money', 'a question', 'not now', 'no'])
+  })
+
+  test('says what the figure rests on: the plan, a limit of its own, or one that both marked', async () => {
+    expect(await pageOf('b', 'welcome/page.tsx')).toContain('It can’t rise without your mark.')
+    await markEverything(world().notebook.id, ['b'])
+    expect(await pageOf('b', 'welcome/page.tsx')).toContain('That is the limit that you set.')
+    await markEverything(world().notebook.id)
+    expect(await pageOf('b', 'welcome/page.tsx')).toContain('which both households have marked')
+  })
+
+  test('can be looked at by the household that asks, and answers nothing there', async () => {
+    const html = await pageOf('a', 'welcome/page.tsx')
+    expect(html).toContain('What no. 14 sees first')
+    expect(html).not.toContain('>Answer: ')
+  })
+
+  test('is offered on The line until it is answered, to the invited household alone', async () => {
+    const way = `href="/notebook/${world().notebook.id}/welcome"`
+    expect(await pageOf('b', 'page.tsx')).toContain(way)
+    expect(await pageOf('a', 'page.tsx')).not.toContain(way)
+    await answer({ answer: 'no' })
+    expect(await pageOf('b', 'page.tsx')).not.toContain(way)
+  })
+})
+
+describe('fine', () => {
+  test('leads to the items to mark, and stands on The line for both', async () => {
+    expect(await answer({ answer: 'fine', text: ' We like it. ' })).toEqual(led('/sign'))
+    for (const household of ['a', 'b'] as const)
+      expect(await pageOf(household, 'page.tsx')).toMatch(/no\. 14 answered on .*: fine – “We like it\.”\./)
+  })
+})
+
+describe('fine, but without money', () => {
+  test('shows what can stand in its place, and is open for the other while money is asked', async () => {
+    expect(await answer({ answer: 'fine without money' })).toEqual(led('/answer'))
+    const html = await pageOf('b', 'answer/page.tsx')
+    for (const way of ['/work', '/materials', '/side-by-side', '/shares?limit=nothing#caps'])
+      expect(html).toContain(`href="/notebook/${world().notebook.id}${way}"`)
+    expect(html).toContain('$2,811.25 of your part is money')
+    const open = /no\. 14 answered on [^<]*: fine, but without money<\/a>/
+    expect(await pageOf('a', 'terms/page.tsx')).toMatch(open)
+    expect(await pageOf('b', 'terms/page.tsx')).not.toMatch(open)
+    await changeDocument((document) => ({ ...document, caps: { b: '0' } }))
+    expect(await pageOf('a', 'terms/page.tsx')).not.toMatch(open)
+  })
+
+  test('says how many hours the money would be at the agreed rate', async () => {
+    const arrangements = { rates: { plain: { rate: '25.00' } } }
+    await changeDocument((document) => ({ ...document, arrangements }))
+    await answer({ answer: 'fine without money' })
+    // 2,811.25 at 25.00 an hour.
+    expect(await pageOf('b', 'answer/page.tsx')).toContain('25.00 USD an hour that is 112.45 hours.')
+  })
+})
+
+describe('a question', () => {
+  test('is asked beside its item, and is open for the other until it answers it', async () => {
+    const { id } = world().notebook
+    expect(await answer({ answer: 'a question', text: 'Who mends it?', about: 'item:s1' })).toEqual(
+      led('/answer'),
+    )
+    const [question, ...more] = await messagesOf(id)
+    expect([question, more]).toMatchObject([
+      { itemKey: 'item:s1', household: 'b', text: 'Who mends it?' },
+      [],
+    ])
+    const open = `href="/notebook/${id}/item/s1#conversation">no. 14 answered on `
+    expect(await pageOf('a', 'terms/page.tsx')).toContain(open)
+    expect(await pageOf('a', 'page.tsx')).toMatch(/: a question – “Who mends it\?”/)
+    browseAs(world(), 'a')
+    await sayAboutItem(id, 'item:s1', 'new', { kind: 'remark', text: 'Wait.' })
+    expect(await pageOf('a', 'terms/page.tsx')).toContain(open)
+    await sayAboutItem(id, 'item:s1', 'new', { kind: 'answer', text: 'Both.', answers: String(question?.id) })
+    expect(await pageOf('a', 'terms/page.tsx')).not.toContain(open)
+  })
+
+  test('about the whole fence is read and answered on the page of the answer', async () => {
+    const { id } = world().notebook
+    await answer({ answer: 'a question', text: 'Why now?', about: 'notebook' })
+    expect(await pageOf('a', 'answer/page.tsx')).toContain('<p class="message-text">Why now?</p>')
+    expect(await pageOf('a', 'terms/page.tsx')).toContain(`href="/notebook/${id}/answer">no. 14 answered on `)
+    const [question] = await messagesOf(id, 'notebook')
+    browseAs(world(), 'a')
+    await sayAboutItem(id, 'notebook', 'new', {
+      kind: 'answer',
+      text: 'It leans.',
+      answers: String(question?.id),
+    })
+    expect(await pageOf('b', 'answer/page.tsx')).toContain('It leans.')
+    expect(await pageOf('a', 'terms/page.tsx')).not.toContain('no. 14 answered on ')
+  })
+
+  test('needs words, and an item that is there', async () => {
+    const before = await everyTable()
+    for (const [fields, says] of [
+      [{ text: '', about: 'notebook' }, 'Your question: needed'],
+      [{ text: ' \u0000 ', about: 'notebook' }, 'Your question: needed'],
+      [{ text: 'x'.repeat(4_001), about: 'notebook' }, 'at most 4000 characters; this has 4001'],
+      [{ text: 'Why?', about: 'item:gone' }, 'What it is about: this item was removed'],
+    ] as const)
+      expect(refusalOf(await answer({ answer: 'a question', ...fields }))).toContain(says)
+    expect(await everyTable()).toEqual(before)
+  })
+})
+
+describe('not now', () => {
+  test('puts the day among the dates of both, moves it when it is said anew, and ends it with another answer', async () => {
+    expect(await answer({ answer: 'not now', until: tomorrow() })).toEqual(led('/answer'))
+    expect(await datesOf()).toEqual([
+      { what: 'Ask no. 14 again about the fence', on: tomorrow(), household: 'a' },
+    ])
+    expect(await pageOf('a', 'dates/page.tsx')).toContain('Ask no. 14 again about the fence')
+    // The day has not come: nothing is open for the other.
+    expect(await pageOf('a', 'terms/page.tsx')).not.toContain('no. 14 answered on ')
+    const today = new Date().toISOString().slice(0, 10)
+    await answer({ answer: 'not now', until: today })
+    expect((await datesOf()).map(({ on }) => on)).toEqual([today])
+    expect(await pageOf('a', 'terms/page.tsx')).toContain('no. 14 answered on ')
+    await answer({ answer: 'fine' })
+    expect(await datesOf()).toMatchObject([{ on: today, done: true }])
+    await answer({ answer: 'not now', until: tomorrow() })
+    expect((await datesOf()).map(({ done }) => done === true)).toEqual([true, false])
+  })
+
+  test.each([
+    ['', 'The day: needed'],
+    ['2027-02-30', 'no day of the calendar'],
+    ['2020-01-01', 'it is past'],
+    ['2199-01-01', 'at most two years'],
+  ])('is refused with the day %j, and nothing is written', async (until, says) => {
+    const before = await everyTable()
+    expect(refusalOf(await answer({ answer: 'not now', until }))).toContain(says)
+    expect(await everyTable()).toEqual(before)
+  })
+})
+
+describe('no', () => {
+  test('means that nothing binds and nothing is asked, and can be changed', async () => {
+    expect(await answer({ answer: 'no', text: 'Not with us.' })).toEqual(led('/answer'))
+    const html = await pageOf('b', 'answer/page.tsx')
+    expect(html).toContain('Nothing binds you, and this notebook asks nothing of you any more.')
+    expect(html).toContain('ask locally')
+    expect(html).toContain(`href="/notebook/${world().notebook.id}/welcome"`)
+    expect(await pageOf('a', 'terms/page.tsx')).not.toContain('no. 14 answered on ')
+    expect(await answer({ answer: 'fine' })).toEqual(led('/sign'))
+    expect((await newestFirstAnswer(world().notebook.id))?.answer).toBe('fine')
+  })
+})
+
+test('every answer stays in the history, in words', async () => {
+  await answer({ answer: 'no', text: 'Not with us.' })
+  await answer({ answer: 'fine' })
+  const html = await pageOf('a', 'changes/page.tsx')
+  expect(html).toContain('Answered the invitation: no. “Not with us.”')
+  expect(html).toContain('Answered the invitation: fine.')
+})
+
+test('only the invited household answers', async () => {
+  const before = await everyTable()
+  expect(refusalOf(await answer({ answer: 'fine' }, 'a'))).toContain('Only the invited household answers')
+  expect(await everyTable()).toEqual(before)
+})
