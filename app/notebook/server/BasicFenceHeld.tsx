@@ -1,29 +1,16 @@
 import type { Section } from '../../../lib/core/agreement/notebook.ts'
-import {
-  type AboveChoice,
-  aboveChoices,
-  type BasicFenceSums,
-  basicFenceSums,
-  type HeldPots,
-  heldPots,
-  heldPotsOf,
-} from '../../../lib/core/shares/basicFence.ts'
+import { type AboveChoice, type HeldPots, heldPotsOf } from '../../../lib/core/shares/basicFence.ts'
 import { digitsOf } from '../../../lib/core/shares/statement.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
-import {
-  aboveLabel,
-  basicApartSentence,
-  basicHeldSentence,
-  basicSumsSentence,
-  heldPotsLabel,
-} from '../../../lib/words/basicFenceText.ts'
+import { basicApartSentence } from '../../../lib/words/basicFenceText.ts'
 import { type ShareNames, shareNames } from '../../../lib/words/shareText.ts'
 import { type PressAction, PressForm } from '../../ui/draft/PressForm.tsx'
-import { Status } from '../../ui/Status.tsx'
+import { Panel } from '../../ui/Panel.tsx'
 import { holdAgainstBasicFence } from './basicFenceActions.ts'
 import type { Opened } from './opened.ts'
 
-type Held = { section: Section; names: ShareNames; fingerprint: string; hold: PressAction }
+/** What a press that holds a share against the basic fence is made of. */
+export type Held = { section: Section; names: ShareNames; fingerprint: string; hold: PressAction }
 
 /**
  * Where the basic cost that a share was typed with is not what the basic fence comes to: both figures, and one press to
@@ -36,7 +23,7 @@ export function BasicFenceApart({ section, names, fingerprint, hold }: Held) {
   const all = pots.map(({ pot }) => pot)
   const takes: HeldPots = all.length > 1 ? 'apart' : (all[0] ?? 'apart')
   return (
-    <div className="apart" role="note">
+    <>
       {apart.map((one) => (
         <p key={one.pot}>{basicApartSentence(one, names.currency)}</p>
       ))}
@@ -47,11 +34,11 @@ export function BasicFenceApart({ section, names, fingerprint, hold }: Held) {
           <input type="hidden" name="above" value={'as it stands' satisfies AboveChoice} />
         </PressForm>
       )}
-    </div>
+    </>
   )
 }
 
-/** The same on the page of a section, which is given as it stands in the document. */
+/** The same in a panel on the page of a section, which is given as it stands in the document. */
 export function BasicFenceOfItem({
   opened,
   section,
@@ -61,87 +48,17 @@ export function BasicFenceOfItem({
   section: Section
   draft: object
 }) {
+  const { notebook, notebookId } = opened
+  if (heldPotsOf(section, digitsOf(notebook)).every(({ typed, sum }) => typed === sum)) return null
   return (
-    <BasicFenceApart
-      section={section}
-      names={shareNames(opened.notebook)}
-      fingerprint={fingerprintOf(draft)}
-      hold={holdAgainstBasicFence.bind(null, opened.notebookId)}
-    />
-  )
-}
-
-/** Holds the share against the basic fence with one press: which pots, and who is asked for what is above it. */
-export function HoldAgainst({ section, names, fingerprint, hold }: Held) {
-  if (section.basicFence === undefined) return null
-  const digits = digitsOf(names)
-  const sums = basicFenceSums(section.basicFence, digits)
-  const pots = heldPotsOf(section, digits)
-  const same = pots.filter(({ typed, sum }) => typed === sum)
-  const aboves = aboveChoices.filter((one) => one !== 'as it stands' || pots.length > 0)
-  return (
-    <>
-      <p>{basicSumsSentence(sums, names.currency)}</p>
-      {same.map((one) => (
-        <p key={one.pot}>
-          <Status kind="agreed" text={basicHeldSentence(one, names.currency)} />
-        </p>
-      ))}
-      <BasicFenceApart {...{ section, names, fingerprint, hold }} />
-      <PressForm action={hold} label="Hold the share against it" weight="main">
-        <HiddenFields id={section.id} fingerprint={fingerprint} />
-        <PotsChoice sums={sums} names={names} together={'together' in section.share} />
-        <div className="field">
-          <label className="field-label" htmlFor="hold-above">
-            What is above it is asked of
-          </label>
-          <p className="field-hint" id="hold-above-hint">
-            Named upgrades stay asked of their own household; this is for the rest.
-          </p>
-          <select id="hold-above" name="above" defaultValue={aboves[0]} aria-describedby="hold-above-hint">
-            {aboves.map((one) => (
-              <option key={one} value={one}>
-                {aboveLabel(one, names)}
-              </option>
-            ))}
-          </select>
-        </div>
-      </PressForm>
-      <p className="field-hint">
-        This changes the section: both marks come off it, as with any change. The basic fence itself goes on
-        being shared as the section was until now.
-      </p>
-    </>
-  )
-}
-
-function PotsChoice({
-  sums,
-  names,
-  together,
-}: {
-  sums: BasicFenceSums
-  names: ShareNames
-  together: boolean
-}) {
-  return (
-    <fieldset className="field">
-      <legend className="field-label">What is held against it</legend>
-      <div className="choices">
-        {heldPots.map((one) => (
-          <div className="choice" key={one}>
-            <input
-              type="radio"
-              id={`hold-${one}`}
-              name="pots"
-              value={one}
-              defaultChecked={one === (together ? 'together' : 'apart')}
-            />
-            <label htmlFor={`hold-${one}`}>{heldPotsLabel(one, sums, names.currency)}</label>
-          </div>
-        ))}
-      </div>
-    </fieldset>
+    <Panel heading="The basic fence comes to another figure">
+      <BasicFenceApart
+        section={section}
+        names={shareNames(notebook)}
+        fingerprint={fingerprintOf(draft)}
+        hold={holdAgainstBasicFence.bind(null, notebookId)}
+      />
+    </Panel>
   )
 }
 

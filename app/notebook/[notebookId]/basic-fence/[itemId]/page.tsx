@@ -5,12 +5,11 @@ import { readPart } from '../../../../../lib/forms/parts.ts'
 import { fingerprintOf } from '../../../../../lib/store/fingerprint.ts'
 import { itemTitle } from '../../../../../lib/words/itemWords.ts'
 import { shareNames } from '../../../../../lib/words/shareText.ts'
-import { ButtonLink } from '../../../../ui/ButtonLink.tsx'
 import { Page } from '../../../../ui/Page.tsx'
 import { Panel } from '../../../../ui/Panel.tsx'
 import { BasicFenceForm } from '../../../forms/BasicFenceForm.tsx'
 import { saveNotebookPart } from '../../../server/actions.ts'
-import { HoldAgainst, TakeBasicFenceOut } from '../../../server/BasicFenceHeld.tsx'
+import { TakeBasicFenceOut } from '../../../server/BasicFenceHeld.tsx'
 import { BasicFenceTakes, basicFindings } from '../../../server/BasicFenceTakes.tsx'
 import {
   holdAgainstBasicFence,
@@ -18,6 +17,7 @@ import {
   removeBasicFence,
 } from '../../../server/basicFenceActions.ts'
 import { basicOffers } from '../../../server/basicOffers.ts'
+import { HoldAgainst } from '../../../server/HoldAgainst.tsx'
 import { itemIdOf } from '../../../server/itemIdOf.ts'
 import { NotebookShell } from '../../../server/NotebookShell.tsx'
 import { openNotebook } from '../../../server/opened.ts'
@@ -47,17 +47,19 @@ export default async function BasicFencePage({ params }: Address) {
     <NotebookShell opened={opened} page="">
       <Page
         title={`Basic fence of ${title}`}
-        lead="The plainer fence that would be enough on this stretch. It is built by nobody and is in no sum: the share of the real fence can be held against it, and whoever wants more pays what is above it."
+        lead="The plainer fence that would be enough on this stretch. Nobody builds it, and it is in no sum. The share of the real fence can be held against it: whoever wants more then pays what is above it."
         back={{ href: back, label: title }}
       >
         {section.basicFence === undefined ? null : (
-          <Panel heading="What it comes to">
-            <HoldAgainst {...{ section, names, ...bound }} />
-          </Panel>
+          <>
+            <Panel heading="What it comes to">
+              <HoldAgainst {...{ section, names, ...bound }} />
+            </Panel>
+            <Panel heading="What it takes">
+              <BasicFenceTakes {...{ notebook, section, found, fingerprint, offer }} />
+            </Panel>
+          </>
         )}
-        <Panel heading="What it takes">
-          <BasicFenceTakes {...{ notebook, section, found, fingerprint, offer }} />
-        </Panel>
         <BasicFenceForm
           initial={draft}
           base={fingerprint}
@@ -66,11 +68,6 @@ export default async function BasicFencePage({ params }: Address) {
           offers={basicOffers(document, draft)}
           findings={basicFindings(notebook, found)}
         />
-        <div className="button-row">
-          <ButtonLink href={`${home}/side-by-side/${encodeURIComponent(id)}`}>
-            Ways to share, side by side
-          </ButtonLink>
-        </div>
         {section.basicFence === undefined ? null : (
           <TakeBasicFenceOut remove={removeBasicFence.bind(null, notebookId)} {...{ id, fingerprint }} />
         )}
