@@ -16,23 +16,13 @@ import {
   setStrokingColor,
   stroke as strokePath,
 } from 'pdf-lib'
-import type { Fill } from '../drawing/drawing.ts'
 import type { Weight } from './faces.ts'
 import type { Mark } from './mark.ts'
+import { type PaperInk, paperColours } from './paperColours.ts'
 
-/** The colours of ink on paper; the households' are plum and ochre, dark enough to read in grey. */
-const colours: Readonly<Record<Fill | 'band' | 'faint', RGB>> = {
-  ink: hex('2b2622'),
-  quiet: hex('5f564b'),
-  rule: hex('cfc6b6'),
-  sheet: hex('ffffff'),
-  a: hex('6b2a5b'),
-  b: hex('8a5a00'),
-  'soft-a': hex('f6ebf3'),
-  'soft-b': hex('fbf1d8'),
-  band: hex('f1ebdf'),
-  faint: hex('f7f3ec'),
-}
+const colours = Object.fromEntries(
+  Object.entries(paperColours).map(([ink, colour]) => [ink, hex(colour)]),
+) as Readonly<Record<PaperInk, RGB>>
 
 function hex(text: string): RGB {
   const part = (at: number) => Number.parseInt(text.slice(at, at + 2), 16) / 255

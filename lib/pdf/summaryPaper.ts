@@ -4,7 +4,10 @@ import { notebookTitle } from '../words/labels.ts'
 import { drawingWords } from '../words/summary/drawingWords.ts'
 import { summaryContent } from '../words/summary/summaryContent.ts'
 import type { SummaryInput } from '../words/summary/summaryInput.ts'
-import { drawingWidth } from './pageSize.ts'
+import { facesOf } from './faces.ts'
+import { layOut } from './layOut.ts'
+import type { Mark } from './mark.ts'
+import { drawingWidth, type PageSize, pageSize } from './pageSize.ts'
 import type { PrintFonts } from './pdfInput.ts'
 import { summaryPdf } from './summaryPdf.ts'
 
@@ -18,10 +21,29 @@ export function summaryPaper(
   fonts: PrintFonts,
   madeAt?: Date,
 ): Promise<Uint8Array> {
-  const { notebook, standing, signatures } = summary
   return summaryPdf({
-    title: notebookTitle(notebook),
+    ...contentOf(summary),
     language: 'en',
+    attachments: { agreementText, signatures: summary.signatures.map(withoutIds) },
+    ...(madeAt ? { madeAt } : {}),
+    fonts,
+  })
+}
+
+/** The same summary as the marks on its pages, for a screen: what stands where in the PDF. */
+export function summaryPages(
+  summary: SummaryInput,
+  fonts: PrintFonts,
+): { readonly page: PageSize; readonly pages: readonly (readonly Mark[])[] } {
+  const { content, drawing, title, standing, units } = contentOf(summary)
+  const page = pageSize(units)
+  return { page, pages: layOut(content, drawing, { title, standing }, facesOf(fonts), page) }
+}
+
+function contentOf(summary: SummaryInput) {
+  const { notebook, standing } = summary
+  return {
+    title: notebookTitle(notebook),
     units: notebook.units,
     content: summaryContent(summary),
     drawing: lineDrawing(notebook, {
@@ -30,10 +52,7 @@ export function summaryPaper(
       details: true,
     }),
     standing,
-    attachments: { agreementText, signatures: signatures.map(withoutIds) },
-    ...(madeAt ? { madeAt } : {}),
-    fonts,
-  })
+  }
 }
 
 /** What belongs into the file of signatures: none of the install's own ids. */

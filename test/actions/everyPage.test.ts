@@ -99,8 +99,11 @@ const ofNotebooks: Readonly<Record<string, NotebookAddress>> = {
   },
   [at('money/page.tsx#default')]: aPage,
   [at('needs/page.tsx#default')]: aPage,
+  [at('paper/page.tsx#default')]: aPage,
   [at('parties/page.tsx#default')]: aPage,
   [at('pieces/page.tsx#default')]: aPage,
+  [at('proposals/page.tsx#default')]: aPage,
+  [at('proposals/new/page.tsx#default')]: aPage,
   [at('readers/page.tsx#default')]: aPage,
   [at('record/page.tsx#default')]: aPage,
   [at('setbacks/page.tsx#default')]: aPage,
@@ -149,6 +152,8 @@ const ofNotebooks: Readonly<Record<string, NotebookAddress>> = {
 const sentTo = [at('files/upload/route.ts#POST'), at('letter.pdf/route.ts#POST')]
 
 const forEveryone = ['app/page.tsx#default', 'app/start/page.tsx#default', 'app/check/page.tsx#default']
+/** A file that is the same for everyone. */
+const sameForEveryone = ['app/print-font/[face]/route.ts#GET']
 const byToken = ['app/open/[token]/page.tsx#default']
 /** Told address by address in readers.test.ts. */
 const byReadersLink = readerThings.map((thing) => readerFile(thing))
@@ -174,7 +179,14 @@ function htmlOf(end: Outcome): string {
 }
 
 test('the table names every page and every route handler, and no other', async () => {
-  const named = [...Object.keys(ofNotebooks), ...sentTo, ...forEveryone, ...byToken, ...byReadersLink]
+  const named = [
+    ...Object.keys(ofNotebooks),
+    ...sentTo,
+    ...forEveryone,
+    ...sameForEveryone,
+    ...byToken,
+    ...byReadersLink,
+  ]
   expect([...(await everyAddress()).keys()].sort()).toEqual([...named].sort())
 })
 
@@ -276,6 +288,18 @@ test.each(forEveryone)('%s is for everyone, and tells of no notebook', async (na
   }
   expect(titles.size).toBe(1)
   for (const id of await everyId()) expect([...titles][0]).not.toContain(id)
+})
+
+test('the type of the papers is the same for everyone, and there is no other', async () => {
+  const font = (await everyAddress()).get(sameForEveryone[0] ?? '') as AnyFunction
+  const ask = (face: string) => outcomeOf(() => font({}, { params: Promise.resolve({ face }) }))
+  for (const { asks } of strangers) {
+    asks(world())
+    const end = await ask('regular')
+    expect(end.kind === 'answer' && (end.answer as Response).headers.get('content-type')).toBe('font/ttf')
+    for (const face of ['italic', '../semibold', 'constructor'])
+      expect((await ask(face)).kind).toBe('not found')
+  }
 })
 
 describe('the page of a link', () => {

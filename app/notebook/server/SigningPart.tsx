@@ -80,6 +80,7 @@ export function SigningPart({
         )
       })}
       <Panel heading="Take your copy">
+        <ButtonLink href={`${home}/paper?revision=${revision.number}`}>Look at it page by page</ButtonLink>
         <p>
           {locked
             ? 'Keep the locked copy and the notebook file yourself, each household its own. The seal on the copy shows later that nothing in it was changed; it does not show who signed.'

@@ -58,6 +58,7 @@ export default async function SignPage({ params }: { params: Promise<{ notebookI
           }
           aside={
             newest ? undefined : (
+              <ButtonLink href={`${home}/paper`}>Look at the paper page by page</ButtonLink>
               <ButtonLink href={`${home}/summary.pdf`} download>
                 Draft summary (PDF)
               </ButtonLink>
