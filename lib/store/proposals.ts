@@ -1,4 +1,4 @@
-import type { Household } from '../core/people/household.ts'
+import { type Household, otherHousehold } from '../core/people/household.ts'
 import { database, type Tables } from './database.ts'
 import { putOnRecord } from './happenings.ts'
 import { documentIn } from './notebooks.ts'
@@ -54,6 +54,13 @@ export async function proposalsOf(notebookId: string): Promise<Proposal[]> {
           }),
     }))
   })
+}
+
+/** How many standing proposals wait for this household's answer. */
+export async function proposalsWaitingFor(notebookId: string, household: Household): Promise<number> {
+  return database().read((tables) =>
+    tables.proposal.count({ where: { notebookId, household: otherHousehold(household), reply: null } }),
+  )
 }
 
 function endOf(stored: string): ProposalEnd {

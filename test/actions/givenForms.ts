@@ -1,7 +1,10 @@
+import { itemsBase, type ProposalDraft, startingDraft } from '../../app/notebook/server/proposalDraft.ts'
+import type { Household } from '../../lib/core/people/household.ts'
 import { exampleDocument } from '../../lib/forms/exampleNotebook.ts'
 import { documentText, type Part, readPart } from '../../lib/forms/parts.ts'
 import { fingerprintOf } from '../../lib/store/fingerprint.ts'
 import { editNotebook } from '../../lib/store/notebooks.ts'
+import { makeProposal, proposalsOf } from '../../lib/store/proposals.ts'
 import { makeReaderLink, type ReaderContent, readerLinksOf } from '../../lib/store/readerLinks.ts'
 import { newestRevision } from '../../lib/store/revisions.ts'
 import { writtenLetter } from '../words/letter/writtenLetter.ts'
@@ -75,6 +78,61 @@ export async function aLetterIn(id: string, changed: object = {}): Promise<void>
       kept: undefined,
     }),
   })
+}
+
+/** An item as the form of a proposal has it, to be shared like this. */
+async function proposedAs(notebookId: string, id: string, share: object) {
+  const { draft, base } = await openedPart(notebookId, { part: 'item', id })
+  return { id, fingerprint: base, item: { ...draft, share } }
+}
+
+/** What a household proposes for an item, in the store; its id. */
+export async function aProposal(
+  notebookId: string,
+  household: Household,
+  id: string,
+  share: object = { together: { principle: 'equal' } },
+): Promise<number> {
+  const items = [await proposedAs(notebookId, id, share)]
+  const made = await makeProposal({
+    notebookId,
+    household,
+    items,
+    text: `as ${household} would have it`,
+    at: new Date(),
+    refusal: () => undefined,
+  })
+  if (typeof made === 'string' || 'refused' in made) throw new Error('This proposal was refused.')
+  return made.id
+}
+
+/** Each household proposes something: a for s1, b for s2. */
+export async function proposalsOfBoth(notebookId: string): Promise<void> {
+  await aProposal(notebookId, 'a', 's1')
+  await aProposal(notebookId, 'b', 's2')
+}
+
+/** The form about the newest proposal of a household. */
+export async function proposalForm(
+  notebookId: string,
+  household: Household,
+  fields: Readonly<Record<string, string>> = {},
+): Promise<FormData> {
+  const found = (await proposalsOf(notebookId)).findLast((one) => one.household === household)
+  if (found === undefined) throw new Error('This household has proposed nothing.')
+  return formOf({ id: String(found.id), ...fields })
+}
+
+/** A form that proposes halves of both pots together for these items, as it is opened. */
+export async function proposingForm(
+  notebookId: string,
+  ids: readonly string[] = ['s1'],
+  text = 'Simpler.',
+): Promise<{ readonly base: string; readonly draft: ProposalDraft }> {
+  const document = await documentOf(notebookId)
+  const draft = startingDraft(document, ids, undefined)
+  const items = draft.items.map((one) => ({ ...one, share: { together: { principle: 'equal' } } }))
+  return { base: itemsBase(document), draft: { ...draft, items, text } }
 }
 
 /** Makes a reader's link to a notebook, and gives its token. */

@@ -1,3 +1,4 @@
+import Link from 'next/link'
 import type { Message } from '../../../lib/store/messages.ts'
 import { momentWords } from '../../../lib/words/day.ts'
 import { householdName } from '../../../lib/words/labels.ts'
@@ -40,6 +41,13 @@ export function ItemConversation({ opened, itemKey }: { opened: Opened; itemKey:
           ))}
         </ol>
       )}
+      <p>
+        A proposal that goes into the plan when it is accepted, and shows what it asks, is made under{' '}
+        <Link href={`/notebook/${notebookId}/proposals`} prefetch={false}>
+          Proposals
+        </Link>
+        .
+      </p>
       <div className="message-form">
         <MessageForm
           key={messages.length}

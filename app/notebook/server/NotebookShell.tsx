@@ -3,10 +3,12 @@ import { wholeNotebook } from '../../../lib/core/agreement/agreedItems.ts'
 import { never } from '../../../lib/core/assert.ts'
 import { type Clash, clashes } from '../../../lib/core/boundary/clashes.ts'
 import type { Fault } from '../../../lib/core/faults.ts'
+import { otherHousehold } from '../../../lib/core/people/household.ts'
 import { clashText } from '../../../lib/words/clashText.ts'
 import { faultText } from '../../../lib/words/faultText.ts'
 import { householdName, notebookTitle } from '../../../lib/words/labels.ts'
 import { unansweredObjections, unansweredWords } from '../../../lib/words/messageText.ts'
+import { waitingProposalsWords } from '../../../lib/words/proposalText.ts'
 import { whatThisIs } from '../../../lib/words/standingTexts.ts'
 import { NotebookFrame } from '../../ui/NotebookFrame.tsx'
 import { type OpenMatter, OpenMatters } from '../../ui/OpenMatters.tsx'
@@ -77,6 +79,7 @@ function openMatters(opened: Opened, newest: FrozenRevision | undefined): OpenMa
           },
         ]
       : []),
+    ...proposalMatters(opened),
     ...objectionMatters(opened),
     ...(open.length > 0
       ? [
@@ -95,6 +98,13 @@ function openMatters(opened: Opened, newest: FrozenRevision | undefined): OpenMa
         ]
       : []),
   ]
+}
+
+/** Proposals of the other household that wait for an answer. */
+function proposalMatters({ notebook, notebookId, household, waitingProposals }: Opened): OpenMatter[] {
+  if (waitingProposals === 0) return []
+  const name = householdName(notebook, otherHousehold(household))
+  return [{ text: waitingProposalsWords(waitingProposals, name), href: `/notebook/${notebookId}/proposals` }]
 }
 
 /** Objections that wait for an answer, at the first item that has one; those to what was removed wait for nothing. */

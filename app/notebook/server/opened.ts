@@ -19,6 +19,7 @@ import { type FirstAnswer, newestFirstAnswer } from '../../../lib/store/firstAns
 import { marksOf } from '../../../lib/store/marks.ts'
 import { type Message, messagesOf } from '../../../lib/store/messages.ts'
 import { findNotebook } from '../../../lib/store/notebooks.ts'
+import { proposalsWaitingFor } from '../../../lib/store/proposals.ts'
 import { type FrozenRevision, frozenRevisions } from './standingRevision.ts'
 
 /** One agreed item as it stands: who has marked it as it is now, and what last changed in it. */
@@ -45,6 +46,8 @@ export type Opened = {
   readonly revisions: readonly FrozenRevision[]
   /** What the households said about its items, oldest first. */
   readonly messages: readonly Message[]
+  /** How many proposals of the other household wait for an answer. */
+  readonly waitingProposals: number
   /** What the invited household last answered to being asked at all; undefined until it has. */
   readonly firstAnswer: FirstAnswer | undefined
 }
@@ -71,6 +74,7 @@ export const openNotebook = cache(async (notebookId: string): Promise<Opened> =>
     unknownKeys: unknownKeys(document),
     revisions: await frozenRevisions(notebookId, notebook),
     messages: await messagesOf(notebookId),
+    waitingProposals: await proposalsWaitingFor(notebookId, household),
     firstAnswer: await newestFirstAnswer(notebookId),
   }
 })

@@ -48,3 +48,19 @@ export function positionOf(
   const plan = proposedPlan(document, items)
   return { holds, items, plan: plan.ok ? held(plan.value.notebook) : plan }
 }
+
+/**
+ * The number of the proposal that ended one: the one that answers it, or its own household's that took its place at the
+ * same moment; undefined where none did.
+ */
+export function endedBy(proposals: readonly Proposal[], id: number): number | undefined {
+  const ended = proposals.find((one) => one.id === id)
+  if (ended?.reply === undefined) return undefined
+  const { kind, at } = ended.reply
+  if (kind === 'answered') return proposals.find(({ answers }) => answers === id)?.number
+  if (kind !== 'withdrawn') return undefined
+  const same = (moment: Date | undefined) => moment?.getTime() === at.getTime()
+  return proposals.find(
+    (one) => one.id !== id && (same(one.at) || (one.reply?.kind === 'accepted' && same(one.reply.at))),
+  )?.number
+}

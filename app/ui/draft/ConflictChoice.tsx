@@ -25,11 +25,12 @@ export function ConflictChoice({
   useEffect(() => {
     box.current?.focus()
   }, [attempt])
+  const { words } = conflict
   const rows = conflict.rows.filter((row) => row.yours !== row.theirs)
   return (
     <section className="summary summary-conflict" ref={box} tabIndex={-1} aria-labelledby="conflict-title">
-      <h2 id="conflict-title">{formWords.conflictTitle}</h2>
-      <p>{formWords.conflictLead(conflict.by, conflict.when)}</p>
+      <h2 id="conflict-title">{words?.title ?? formWords.conflictTitle}</h2>
+      <p>{words?.lead ?? formWords.conflictLead(conflict.by, conflict.when)}</p>
       {rows.length === 0 ? (
         <p>{formWords.conflictSame}</p>
       ) : (
@@ -39,10 +40,12 @@ export function ConflictChoice({
             <div className="conflict-row" key={at}>
               <dt>{row.label}</dt>
               <dd>
-                <span className="conflict-whose">Theirs</span> {row.theirs === '' ? '(nothing)' : row.theirs}
+                <span className="conflict-whose">{words?.theirs ?? 'Theirs'}</span>{' '}
+                {row.theirs === '' ? '(nothing)' : row.theirs}
               </dd>
               <dd>
-                <span className="conflict-whose">Yours</span> {row.yours === '' ? '(nothing)' : row.yours}
+                <span className="conflict-whose">{words?.yours ?? 'Yours'}</span>{' '}
+                {row.yours === '' ? '(nothing)' : row.yours}
               </dd>
             </div>
           ))}
@@ -50,10 +53,10 @@ export function ConflictChoice({
       )}
       <div className="button-row">
         <button type="button" className="button button-main" disabled={waiting} onClick={onTakeTheirs}>
-          {formWords.keepTheirs}
+          {words?.takeTheirs ?? formWords.keepTheirs}
         </button>
         <button type="button" className="button button-plain" disabled={waiting} onClick={onWriteOver}>
-          {removing ? formWords.removeMine : formWords.saveMine}
+          {removing ? formWords.removeMine : (words?.writeOver ?? formWords.saveMine)}
         </button>
       </div>
     </section>

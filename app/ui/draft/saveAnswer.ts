@@ -10,6 +10,17 @@ export type Conflict = {
   by?: string | undefined
   when?: string | undefined
   rows: ConflictRow[]
+  /** What is said instead of the words for two saved versions. */
+  words?: ConflictWords | undefined
+}
+
+export type ConflictWords = {
+  title: string
+  lead: string
+  theirs: string
+  yours: string
+  takeTheirs: string
+  writeOver: string
 }
 
 /** What a save came to. `base` names the saved version that the next save builds on. */

@@ -70,6 +70,9 @@ export default async function ItemPage({
             <ButtonLink href={`${home}/side-by-side/${encodeURIComponent(id)}`}>
               Ways to share, side by side
             </ButtonLink>
+            <ButtonLink href={`${home}/proposals/new?item=${encodeURIComponent(id)}`}>
+              Propose something for this
+            </ButtonLink>
           </div>
         </Panel>
         {section ? <BasicFenceOfItem opened={opened} section={section} draft={draft} /> : null}

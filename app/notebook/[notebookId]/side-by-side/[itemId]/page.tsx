@@ -71,6 +71,9 @@ export default async function ItemSideBySidePage({ params }: Address) {
         <div className="button-row">
           <ButtonLink href={`${home}/side-by-side`}>The whole fence, side by side</ButtonLink>
           <ButtonLink href={itemPage}>Enter other figures</ButtonLink>
+          <ButtonLink href={`${home}/proposals/new?item=${encodeURIComponent(id)}`}>
+            Propose something for this
+          </ButtonLink>
           <BasicFenceLink notebookId={notebookId} item={standing.item} id={id} />
         </div>
       </Page>

@@ -1,0 +1,53 @@
+import { notFound } from 'next/navigation'
+import { proposalsOf } from '../../../../../lib/store/proposals.ts'
+import { proposalWords } from '../../../../../lib/words/proposalText.ts'
+import { shareNames } from '../../../../../lib/words/shareText.ts'
+import { Page } from '../../../../ui/Page.tsx'
+import { ProposalForm } from '../../../forms/ProposalForm.tsx'
+import type { AddressFields } from '../../../server/historyAsked.ts'
+import { NotebookShell } from '../../../server/NotebookShell.tsx'
+import { openNotebook } from '../../../server/opened.ts'
+import { proposableItems } from '../../../server/proposableItems.ts'
+import { previewProposal, sendProposal } from '../../../server/proposalActions.ts'
+import { itemsBase, startingDraft } from '../../../server/proposalDraft.ts'
+
+export const metadata = { title: 'Make a proposal' }
+
+export default async function NewProposalPage({
+  params,
+  searchParams,
+}: {
+  params: Promise<{ notebookId: string }>
+  searchParams?: Promise<AddressFields>
+}) {
+  const { notebookId } = await params
+  const opened = await openNotebook(notebookId)
+  const { document, notebook, household } = opened
+  const { answers, item } = (await searchParams) ?? {}
+  const answered =
+    answers === undefined
+      ? undefined
+      : ((await proposalsOf(notebookId)).find(
+          (one) => String(one.id) === answers && one.household !== household && one.reply === undefined,
+        ) ?? notFound())
+  const picked = typeof item === 'string' ? [item] : []
+  const title = answered === undefined ? 'Make a proposal' : `Answer proposal ${answered.number} with another`
+  return (
+    <NotebookShell opened={opened} page="shares">
+      <Page
+        title={title}
+        lead={answered === undefined ? proposalWords.takesPlace : proposalWords.answersTheirs}
+        back={{ href: `/notebook/${notebookId}/proposals`, label: 'Proposals' }}
+      >
+        <ProposalForm
+          initial={startingDraft(document, picked, answered)}
+          base={itemsBase(document)}
+          items={proposableItems(opened, answered)}
+          names={shareNames(notebook)}
+          send={sendProposal.bind(null, notebookId, answered?.id ?? 0)}
+          preview={previewProposal.bind(null, notebookId, answered?.id ?? 0)}
+        />
+      </Page>
+    </NotebookShell>
+  )
+}

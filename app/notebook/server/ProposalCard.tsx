@@ -1,0 +1,112 @@
+import Link from 'next/link'
+import { momentWords } from '../../../lib/words/day.ts'
+import { capsSentence, movesWords } from '../../../lib/words/distanceText.ts'
+import { faultText } from '../../../lib/words/faultText.ts'
+import { householdName } from '../../../lib/words/labels.ts'
+import { moneyWords } from '../../../lib/words/money.ts'
+import { endWords, proposalWords } from '../../../lib/words/proposalText.ts'
+import { shareNames } from '../../../lib/words/shareText.ts'
+import { HouseholdTag } from '../../ui/HouseholdTag.tsx'
+import { Panel } from '../../ui/Panel.tsx'
+import { Status } from '../../ui/Status.tsx'
+import type { Opened } from './opened.ts'
+import { ProposalPresses } from './ProposalPresses.tsx'
+import type { ShownItem, ShownProposal } from './shownProposal.ts'
+
+type Props = {
+  opened: Opened
+  shown: ShownProposal
+  numbers: ReadonlyMap<number, number>
+  endedBy?: number | undefined
+}
+
+/** One proposal that a household holds: what it has for each item, what it asks, and what can be done with it. */
+export function ProposalCard({ opened, shown, numbers, endedBy }: Props) {
+  const { proposal, items } = shown
+  const { household, number, text, answers, at, reply } = proposal
+  const fits = items.every(({ since }) => since === 'as it was')
+  return (
+    <Panel
+      heading={`Proposal ${number}`}
+      id={`proposal-${number}`}
+      aside={
+        reply !== undefined ? (
+          <Status kind="open" text={endWords(reply.kind, endedBy)} />
+        ) : fits ? (
+          <Status kind="open" text="waits for an answer" />
+        ) : (
+          <Status kind="changed" text="made for an earlier version" />
+        )
+      }
+    >
+      <p className="message-head">
+        <HouseholdTag household={household} name={householdName(opened.notebook, household)} />
+        {answers === undefined ? null : <span>in answer to proposal {numbers.get(answers)}</span>}
+        <span className="quiet">{momentWords(at)}</span>
+      </p>
+      {text === '' ? null : <p className="message-text">{text}</p>}
+      {items.map((item) => (
+        <ProposedItemView key={item.id} item={item} home={`/notebook/${opened.notebookId}`} />
+      ))}
+      <Asks opened={opened} shown={shown} />
+      {reply === undefined ? <ProposalPresses opened={opened} proposal={proposal} fits={fits} /> : null}
+    </Panel>
+  )
+}
+
+/** What a proposal has for one item. */
+function ProposedItemView({ item, home }: { item: ShownItem; home: string }) {
+  const { id, title, since, changed, shares, differs } = item
+  return (
+    <>
+      <h3>
+        {since === 'gone' ? (
+          title
+        ) : (
+          <Link href={`${home}/item/${encodeURIComponent(id)}`} prefetch={false}>
+            {title}
+          </Link>
+        )}
+      </h3>
+      {since === 'gone' ? <p>{proposalWords.goneSince}</p> : null}
+      {since === 'changed' ? <p>{proposalWords.changedSince}</p> : null}
+      <Lines lines={changed} />
+      {shares.map(({ pot, sentence }) => (
+        <p key={pot}>
+          <strong>{pot}.</strong> {sentence}
+        </p>
+      ))}
+      {since === 'gone' || differs.length === 0 ? null : <p>What would be different:</p>}
+      {since === 'gone' ? null : <Lines lines={differs} />}
+    </>
+  )
+}
+
+function Lines({ lines }: { lines: readonly string[] }) {
+  return lines.length === 0 ? null : (
+    <ul>
+      {lines.map((line) => (
+        <li key={line}>{line}</li>
+      ))}
+    </ul>
+  )
+}
+
+/** What the whole fence would ask with this proposal, beside what it asks now. */
+function Asks({ opened, shown }: { opened: Opened; shown: ShownProposal }) {
+  const { distance } = shown
+  const names = shareNames(opened.notebook)
+  if (distance === undefined) return null
+  if (!distance.ok) return <p>{distance.faults.map(faultText).join(' ')}</p>
+  const { to, moves, caps } = distance.value
+  const money = (minor: bigint) => moneyWords(minor, names.currency)
+  const more = movesWords(moves, names)
+  const capped = capsSentence(caps, names)
+  return (
+    <p>
+      <strong>The whole fence, after caps.</strong> {money(to.a)} of {names.a} and {money(to.b)} of {names.b}.{' '}
+      {more === undefined ? 'That is as it is now.' : `It ${more} than now.`}{' '}
+      {capped === undefined ? '' : `In that: ${capped}`}
+    </p>
+  )
+}

@@ -1,0 +1,112 @@
+import { z } from 'zod'
+import { placesOf } from '../../../lib/core/shares/itemShares.ts'
+import { readPart } from '../../../lib/forms/parts.ts'
+import { type NotebookDocument, readDocument } from '../../../lib/forms/readNotebook.ts'
+import { tidyDraft } from '../../../lib/forms/tidyDraft.ts'
+import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
+import type { Proposal, ProposedItem } from '../../../lib/store/proposals.ts'
+import { sinceProposed } from './proposedPlan.ts'
+
+/** One item in the form: whether something is proposed for it, what it was when the form was opened, and how it is to be shared. */
+export type DraftItem = {
+  readonly id: string
+  readonly fingerprint: string
+  readonly in: boolean
+  /** Everything else that the answered proposal has for it is kept. */
+  readonly theirs: boolean
+  readonly share: unknown
+}
+
+export type ProposalDraft = {
+  readonly manner: 'each' | 'one'
+  /** For all items that are in, where one way is to do for all. */
+  readonly share: unknown
+  readonly text: string
+  readonly items: readonly DraftItem[]
+}
+
+const equal = { principle: 'equal' }
+
+/** What the form begins with: the items as they are shared now or, in an answer, as the answered proposal has them. */
+export function startingDraft(
+  document: NotebookDocument,
+  picked: readonly string[],
+  answered: Proposal | undefined,
+): ProposalDraft {
+  const items = itemsIn(document).map(({ id, item, fingerprint }) => {
+    const theirs = usable(document, answered, id)
+    return {
+      id,
+      fingerprint,
+      in: picked.includes(id) || theirs !== undefined,
+      theirs: theirs !== undefined,
+      share: (theirs?.item ?? item).share,
+    }
+  })
+  return { manner: 'each', share: { materials: equal, labour: equal }, text: '', items }
+}
+
+/** The version of all items that a form was made from. */
+export function itemsBase(document: NotebookDocument): string {
+  return fingerprintOf(itemsIn(document).map(({ id, fingerprint }) => [id, fingerprint]))
+}
+
+function itemsIn(document: NotebookDocument) {
+  const read = readDocument(document)
+  const places = read.ok ? placesOf(read.value.notebook) : []
+  return places.flatMap(({ item: { id } }) => {
+    const item = readPart(document, { part: 'item', id })
+    return item === undefined ? [] : [{ id, item, fingerprint: fingerprintOf(item) }]
+  })
+}
+
+/** What the answered proposal has for an item, where the item is still what it was made for. */
+export function usable(
+  document: NotebookDocument,
+  answered: Proposal | undefined,
+  id: string,
+): ProposedItem | undefined {
+  const item = answered?.items.find((one) => one.id === id)
+  return item !== undefined && sinceProposed(document, item) === 'as it was' ? item : undefined
+}
+
+const draftSchema = z.object({
+  manner: z.enum(['each', 'one']),
+  share: z.unknown(),
+  text: z.string(),
+  items: z
+    .array(
+      z.object({
+        id: z.string().min(1),
+        fingerprint: z.string(),
+        in: z.boolean(),
+        theirs: z.boolean(),
+        share: z.unknown(),
+      }),
+    )
+    .max(10_000)
+    .refine((items) => new Set(items.map(({ id }) => id)).size === items.length),
+})
+
+/** A draft as the form sends it; undefined for whatever is none. What its shares must be is decided where a notebook is read. */
+export function readProposalDraft(draft: unknown): ProposalDraft | undefined {
+  const read = draftSchema.safeParse(draft)
+  return read.success ? read.data : undefined
+}
+
+/** The items that a draft proposes, on the items as they are now; one that is gone stays as an id that nothing bears. */
+export function draftedItems(
+  document: NotebookDocument,
+  draft: ProposalDraft,
+  answered: Proposal | undefined,
+): readonly ProposedItem[] {
+  return draft.items
+    .filter((one) => one.in)
+    .map((one) => {
+      const now = readPart(document, { part: 'item', id: one.id })
+      const base = (one.theirs ? usable(document, answered, one.id)?.item : undefined) ?? now ?? {}
+      const share = draft.manner === 'one' ? draft.share : one.share
+      const item = tidyDraft({ ...base, share }, base) as Record<string, unknown>
+      return { id: one.id, fingerprint: now === undefined ? '' : fingerprintOf(now), item }
+    })
+}

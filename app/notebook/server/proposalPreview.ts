@@ -1,0 +1,38 @@
+import { distanceBetween } from '../../../lib/core/shares/distance.ts'
+import { type NotebookDocument, readDocument } from '../../../lib/forms/readNotebook.ts'
+import type { ProposedItem } from '../../../lib/store/proposals.ts'
+import { movesWords } from '../../../lib/words/distanceText.ts'
+import { faultText } from '../../../lib/words/faultText.ts'
+import { moneyWords } from '../../../lib/words/money.ts'
+import { proposalRefusalWords } from '../../../lib/words/proposalText.ts'
+import { shareNames } from '../../../lib/words/shareText.ts'
+import { capitalised } from '../../../lib/words/summary/names.ts'
+import { itemTitles } from './itemTitles.ts'
+import { proposalRefusal, proposedPlan } from './proposedPlan.ts'
+
+/** What a proposal would ask, in sentences; or why that can't be said. */
+export type Preview = { readonly asks: readonly string[] } | { readonly refused: readonly string[] }
+
+export function previewOf(document: NotebookDocument, items: readonly ProposedItem[]): Preview {
+  const titleOf = itemTitles(document)
+  const refusal = proposalRefusal(document, items)
+  if (refusal?.kind === 'does not hold') return { refused: refusal.faults.map(faultText) }
+  if (refusal !== undefined) return { refused: [proposalRefusalWords(refusal, titleOf)] }
+  const [now, plan] = [readDocument(document), proposedPlan(document, items)]
+  if (!now.ok || !plan.ok) return { refused: [] }
+  const distance = distanceBetween(now.value.notebook, plan.value.notebook)
+  if (!distance.ok) return { refused: distance.faults.map(faultText) }
+  const names = shareNames(now.value.notebook)
+  const money = (minor: bigint) => moneyWords(minor, names.currency)
+  const { to, moves } = distance.value
+  return {
+    asks: [
+      ...distance.value.items.map((item) => {
+        const more = movesWords(item.moves, names)
+        return `${titleOf(item.id)}: ${money(item.to.a)} of ${names.a} and ${money(item.to.b)} of ${names.b}${more ? `. That ${more} than now` : ''}.`
+      }),
+      `The whole fence, after caps: ${money(to.a)} of ${names.a} and ${money(to.b)} of ${names.b}.`,
+      `${capitalised(movesWords(moves, names) ?? 'asks each household for the same')}${movesWords(moves, names) ? ' than now' : ' as now'}.`,
+    ],
+  }
+}
