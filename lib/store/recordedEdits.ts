@@ -1,6 +1,6 @@
 import { database } from './database.ts'
 import { type Happening, putOnRecord } from './happenings.ts'
-import { editIn } from './notebooks.ts'
+import { type Edit, editIn } from './notebooks.ts'
 
 /** What goes on record beside the edit itself. */
 export type RecordedEdit = {
@@ -9,25 +9,26 @@ export type RecordedEdit = {
   readonly detail: Readonly<Record<string, unknown>>
 }
 
-/** One edit of the document and what goes on record of it, in one transaction. An edit that is refused leaves no record. */
+export type RecordingEdit<Kept> = Edit<Kept> & { readonly record?: RecordedEdit }
+
+/** One edit of the document and what goes on record of it, in one transaction. What changes nothing leaves no record. */
 export async function editOnRecord<Kept>(
-  edit: Parameters<typeof editIn<Kept>>[1],
-  record: RecordedEdit,
+  edit: Omit<Parameters<typeof editIn<Kept>>[1], 'change'> & {
+    readonly change: (document: string) => RecordingEdit<Kept>
+  },
 ): Promise<Kept> {
   return database().write(async (tables) => {
-    let written = false
+    let record: RecordedEdit | undefined
     const kept = await editIn(tables, {
       ...edit,
       change: (stored) => {
         const outcome = edit.change(stored)
-        written = 'document' in outcome && outcome.document !== stored
+        record = 'document' in outcome && outcome.document !== stored ? outcome.record : undefined
         return outcome
       },
     })
-    if (written) {
-      const { id: notebookId, household, at } = edit
-      await putOnRecord(tables, { notebookId, household, at, ...record })
-    }
+    const { id: notebookId, household, at } = edit
+    if (record !== undefined) await putOnRecord(tables, { notebookId, household, at, ...record })
     return kept
   })
 }

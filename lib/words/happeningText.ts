@@ -65,6 +65,7 @@ export function happeningWords({ kind, detail = {} }: Happened, title: string): 
     case 'reply':
       return replySentence(detail)
     case 'books':
+      if (said('books') === 'conversion') return conversionHappening(detail, title)
       return wordsFor(bookWords, said('books')) ?? 'Kept the books.'
     case 'account':
       return said('account') === 'sign'
@@ -95,7 +96,6 @@ const bookWords: Readonly<Record<string, string>> = {
   unbought: 'Took back that a line was bought.',
   confirmed: 'Confirmed a payment that it received.',
   thing: 'Wrote down a tool, a leftover or salvage.',
-  conversion: 'Turned hours into money, or money into hours.',
   valuation: 'Marked how goods in kind were valued.',
 }
 
@@ -104,6 +104,20 @@ function replySentence(detail: Readonly<Record<string, unknown>>): string {
   if (kind === 'answered' && by !== '') return `Answered proposal ${number} with proposal ${by}.`
   const ended = by === '' ? '' : ` Proposal ${by} takes its place.`
   return `${wordsFor(replyWords, kind) ?? 'Replied to'} proposal ${number}.${ended}${quoted(textOf(detail.text))}`
+}
+
+/** Each step of turning hours into money, or money into hours, with its figures. */
+function conversionHappening(detail: Readonly<Record<string, unknown>>, title: string): string {
+  const [step, hours, rate] = [textOf(detail.step), textOf(detail.hours), textOf(detail.rate)]
+  const what =
+    detail.to === 'hours' ? `${hours} h of work in the place of money` : `money in the place of ${hours} h`
+  return `${wordsFor(conversionSteps, step) ?? 'Kept the books:'} ${what} on ${title}, at ${rate} an hour.`
+}
+
+const conversionSteps: Readonly<Record<string, string>> = {
+  asked: 'Asked to give',
+  agreed: 'Agreed that the other household gives',
+  withdrawn: 'Took back that it gives',
 }
 
 function quoted(text: string): string {

@@ -1,8 +1,10 @@
-import type { Contribution, Conversion, Notebook } from '../core/agreement/notebook.ts'
+import type { Contribution, Conversion, LabourLine, Notebook } from '../core/agreement/notebook.ts'
+import type { Minor } from '../core/amounts/money.ts'
 import { plainNumber } from '../core/amounts/typedNumber.ts'
 import { conversionAmount } from '../core/hours/conversions.ts'
 import type { RowKind } from '../core/hours/hoursByTask.ts'
 import { type ExactHours, exactHours } from '../core/hours/ownHours.ts'
+import { type ForBoth, households } from '../core/people/household.ts'
 import { digitsOf } from '../core/shares/statement.ts'
 import { householdName } from './labels.ts'
 import { moneyWords } from './money.ts'
@@ -87,4 +89,46 @@ export function ceilingHint({
   readonly counted: string
 }): string {
   return `No more than ${hours} h count for this task; ${counted} h were counted so far.`
+}
+
+export const noHoursWords = 'Needed: more than no hours.'
+
+export const noItemWords =
+  'What this item asks for can’t be worked out yet. Choose another item, or mend that first.'
+
+export const noSuchItemWords = 'Needed: choose the section, gate or common cost that the hours are on.'
+
+/** Why a press on a conversion did nothing. */
+export const conversionGoneWords =
+  'This was marked, taken back or changed in the meantime, or it is not yours to press. Load the page again.'
+
+/** What the hours are held against. */
+export function hoursStanding(signed: number | undefined): readonly string[] {
+  return [
+    signed === undefined
+      ? 'Nothing is signed yet: hours are held against the draft.'
+      : `Hours are held against revision ${signed}, as all have signed it.`,
+    'Hours asked of a household follow its share of the labour. What it does not work it brings in money; hired work is asked for too, and met in money. A minus means that more was given than asked.',
+  ]
+}
+
+export const turnedRowWords = 'Turned into hours, or (with a minus) into money'
+
+/** What each household brings more, or less, in money for the hours that were turned. Nothing where nothing was. */
+export function turnedMoneySentences(notebook: Notebook, turned: ForBoth<Minor>): readonly string[] {
+  return households
+    .filter((household) => turned[household] !== 0n)
+    .map((household) => {
+      const amount = turned[household]
+      const words = moneyWords(amount < 0n ? -amount : amount, notebook.currency)
+      return `${householdName(notebook, household)} brings ${words} ${amount < 0n ? 'less in money, and works for it' : 'more in money, in the place of work'}.`
+    })
+}
+
+/** What is said of a labour line beside its task: which kind of work, and its ceiling. */
+export function labourNotes({ skill, ceiling }: Pick<LabourLine, 'skill' | 'ceiling'>): readonly string[] {
+  return [
+    ...(skill === '' ? [] : [`${skill} work`]),
+    ...(ceiling === '' ? [] : [`no more than ${ceiling} h count`]),
+  ]
 }

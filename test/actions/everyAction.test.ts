@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, test, vi } from 'vitest'
 import { leave, replaceOwnLink } from '../../app/notebook/server/linkActions.ts'
 import { putUpForSigning } from '../../app/notebook/server/signActions.ts'
-import type { Household } from '../../lib/core/people/household.ts'
+import { type Household, otherHousehold } from '../../lib/core/people/household.ts'
 import { documentText } from '../../lib/forms/parts.ts'
 import { editNotebook } from '../../lib/store/notebooks.ts'
 import { openBrowser } from './browser.ts'
@@ -20,12 +20,15 @@ import {
   formWithFile,
   markForm,
   openedPart,
+  proposalForm,
+  proposalsOfBoth,
+  proposingForm,
   readersLink,
   signingPlace,
   takeBackForm,
   tomorrow,
 } from './givenForms.ts'
-import { putArrangements } from './givenHours.ts'
+import { aConversion, conversionForm, putArrangements, waitingConversion } from './givenHours.ts'
 import { type Outcome, outcomeOf } from './outcome.ts'
 import { type AnyFunction, everyAction, serverActionFiles } from './serverFiles.ts'
 import { browseAs, markEverything, sessionCookie, strangers, type World, worldForEachTest } from './world.ts'
@@ -45,6 +48,8 @@ type NotebookAction = {
   readonly b: End
   /** Tables in which something changes; none where both are refused, or only cookies change. */
   readonly changes: readonly string[] | Readonly<Record<Household, readonly string[]>>
+  /** Whom the rows that change name, where it is not the one who asks alone. */
+  readonly names?: readonly Household[]
 }
 
 const line = { part: 'line' } as const
@@ -73,6 +78,9 @@ const aFileOfEach = async ({ notebook, waiting }: World) => {
   for (const id of [notebook.id, waiting.id])
     for (const household of ['a', 'b'] as const) await aFileOnRecord(id, household)
 }
+const proposedEverywhere = async ({ notebook, waiting }: World) => {
+  for (const { id } of [notebook, waiting]) await proposalsOfBoth(id)
+}
 const countedApart = async ({ notebook, waiting }: World) => {
   for (const { id } of [notebook, waiting]) await countsApartAt(id)
 }
@@ -91,6 +99,10 @@ const withClosing = async ({ notebook, waiting }: World) => {
 }
 const withArrangements = async ({ notebook, waiting }: World) => {
   for (const { id } of [notebook, waiting]) await putArrangements(id, { tolerance: '10' })
+}
+const waitingConversions = async ({ notebook, waiting }: World) => {
+  for (const { id } of [notebook, waiting])
+    for (const household of ['a', 'b'] as const) await waitingConversion(id, household)
 }
 const withoutArrangements = async ({ notebook, waiting }: World) => {
   for (const { id } of [notebook, waiting]) await putArrangements(id, undefined)
@@ -179,6 +191,23 @@ const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
     ...bothTo('/closing'),
     changes: ['Change', 'Notebook'],
   },
+  'app/notebook/server/conversionActions.ts#askConversion': {
+    sends: () => ['new', aConversion],
+    ...bothTo('/work'),
+    changes: ['Change', 'Notebook'],
+  },
+  'app/notebook/server/conversionActions.ts#agreeToConversion': {
+    before: waitingConversions,
+    sends: async (id, household) => [{}, await conversionForm(id, otherHousehold(household))],
+    ...bothTo('/work'),
+    changes: ['Change', 'Notebook'],
+  },
+  'app/notebook/server/conversionActions.ts#withdrawConversion': {
+    before: waitingConversions,
+    sends: async (id, household) => [{}, await conversionForm(id, household)],
+    ...bothTo('/work'),
+    changes: ['Change', 'Notebook'],
+  },
   'app/notebook/server/sideBySideActions.ts#chooseWay': {
     sends: async (id) => [{}, await chooseForm(id, 's1', 'one-b')],
     ...bothTo('/side-by-side/s1'),
@@ -189,6 +218,49 @@ const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
     a: { answers: 'made' },
     b: { answers: 'made' },
     changes: ['Change', 'Proposal'],
+  },
+  'app/notebook/server/proposalActions.ts#sendProposal': {
+    sends: async (id) => {
+      const { base, draft } = await proposingForm(id)
+      return [0, base, draft]
+    },
+    ...bothTo('/proposals'),
+    changes: ['Change', 'Proposal'],
+  },
+  'app/notebook/server/proposalActions.ts#previewProposal': {
+    sends: async (id) => [0, (await proposingForm(id)).draft],
+    a: { answers: 'asks' },
+    b: { answers: 'asks' },
+    changes: [],
+  },
+  'app/notebook/server/proposalReplyActions.ts#acceptTheirs': {
+    before: proposedEverywhere,
+    sends: async (id, household) => [{}, await proposalForm(id, household === 'a' ? 'b' : 'a')],
+    ...bothTo('/proposals'),
+    changes: ['Change', 'Mark', 'Notebook', 'ProposalReply'],
+    // The mark of whoever proposed it is set as well.
+    names: ['a', 'b'],
+  },
+  'app/notebook/server/proposalReplyActions.ts#declineTheirs': {
+    before: proposedEverywhere,
+    sends: async (id, household) => [
+      {},
+      await proposalForm(id, household === 'a' ? 'b' : 'a', { text: 'Too much for the slope.' }),
+    ],
+    ...bothTo('/proposals'),
+    changes: ['Change', 'ProposalReply'],
+  },
+  'app/notebook/server/proposalReplyActions.ts#withdrawOwn': {
+    before: proposedEverywhere,
+    sends: async (id, household) => [{}, await proposalForm(id, household)],
+    ...bothTo('/proposals'),
+    changes: ['Change', 'ProposalReply'],
+  },
+  'app/notebook/server/proposalReplyActions.ts#proposeAnew': {
+    before: proposedEverywhere,
+    sends: async (id, household) => [{}, await proposalForm(id, household === 'a' ? 'b' : 'a')],
+    ...bothTo('/proposals'),
+    changes: ['Change', 'Proposal', 'ProposalReply'],
   },
   'app/notebook/server/takeOffActions.ts#offerQuantities': {
     sends: () => [{}, formOf({ id: 's1' })],
@@ -471,9 +543,8 @@ describe.each(rows)('%s', (name, row) => {
       }
       const changes = 'a' in row.changes ? row.changes[household] : row.changes
       expect(changedTables(before, after)).toEqual(changes)
-      expect(householdsNamed(before, after)).toEqual(
-        changes.some((table) => table !== 'Notebook') ? [household] : [],
-      )
+      const named = row.names ?? (changes.some((table) => table !== 'Notebook') ? [household] : [])
+      expect(householdsNamed(before, after)).toEqual(named)
       expect(rowsOfOthers(after, id)).toEqual(rowsOfOthers(before, id))
     },
   )
@@ -575,7 +646,7 @@ function householdsNamed(before: Remembered, after: Remembered): unknown[] {
   ])
   return [
     ...new Set(touched.flatMap((row) => [row.household, row.frozenBy].filter((one) => one !== undefined))),
-  ]
+  ].sort()
 }
 
 /** Everything that belongs to other notebooks than this one. */
@@ -583,11 +654,18 @@ function rowsOfOthers(remembered: Remembered, notebookId: string): Remembered {
   const signed = new Set(
     (remembered.Revision ?? []).filter((row) => row.notebookId === notebookId).map((row) => row.id),
   )
+  const proposed = new Set(
+    (remembered.Proposal ?? []).filter((row) => row.notebookId === notebookId).map((row) => row.id),
+  )
   return Object.fromEntries(
     Object.entries(remembered).map(([table, tableRows]) => [
       table,
       tableRows.filter(
-        (row) => row.notebookId !== notebookId && row.id !== notebookId && !signed.has(row.revisionId),
+        (row) =>
+          row.notebookId !== notebookId &&
+          row.id !== notebookId &&
+          !signed.has(row.revisionId) &&
+          !proposed.has(row.proposalId),
       ),
     ]),
   )

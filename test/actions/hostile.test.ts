@@ -16,11 +16,15 @@ import {
   formWithFile,
   markForm,
   openedPart,
+  proposalForm,
+  proposalsOfBoth,
+  proposingForm,
   readersLink,
   signingPlace,
   takeBackForm,
   tomorrow,
 } from './givenForms.ts'
+import { aConversion, conversionForm, waitingConversion } from './givenHours.ts'
 import { outcomeOf } from './outcome.ts'
 import { type AnyFunction, everyAction } from './serverFiles.ts'
 import { browseAs, markEverything, worldForEachTest } from './world.ts'
@@ -151,6 +155,18 @@ const readings: Readonly<Record<string, Reading>> = {
     reads: [0, 2],
   },
   'app/notebook/server/closingActions.ts#openAgain': { sends: press, reads: [0] },
+  'app/notebook/server/conversionActions.ts#askConversion': {
+    sends: (id) => [id, 'new', aConversion],
+    reads: [0, 2],
+  },
+  'app/notebook/server/conversionActions.ts#agreeToConversion': {
+    sends: async (id) => [id, {}, await conversionForm(id, 'b')],
+    reads: [0, 2],
+  },
+  'app/notebook/server/conversionActions.ts#withdrawConversion': {
+    sends: async (id) => [id, {}, await conversionForm(id, 'a')],
+    reads: [0, 2],
+  },
   'app/notebook/server/sideBySideActions.ts#chooseWay': {
     sends: async (id) => [id, {}, await chooseForm(id, 's1', 'one-b')],
     reads: [0, 2],
@@ -173,6 +189,33 @@ const readings: Readonly<Record<string, Reading>> = {
   'app/notebook/server/buildUpActions.ts#keepBuildUp': {
     sends: (id) => [id, 's1', 'new', { name: 'Our pipe and mesh' }],
     reads: [0, 1, 3],
+  },
+  'app/notebook/server/proposalActions.ts#sendProposal': {
+    sends: async (id) => {
+      const { base, draft } = await proposingForm(id)
+      return [id, 0, base, draft]
+    },
+    reads: [0, 1, 3],
+  },
+  'app/notebook/server/proposalActions.ts#previewProposal': {
+    sends: async (id) => [id, 0, (await proposingForm(id)).draft],
+    reads: [0, 1, 2],
+  },
+  'app/notebook/server/proposalReplyActions.ts#acceptTheirs': {
+    sends: async (id) => [id, {}, await proposalForm(id, 'b')],
+    reads: [0, 2],
+  },
+  'app/notebook/server/proposalReplyActions.ts#declineTheirs': {
+    sends: async (id) => [id, {}, await proposalForm(id, 'b', { text: 'No.' })],
+    reads: [0, 2],
+  },
+  'app/notebook/server/proposalReplyActions.ts#withdrawOwn': {
+    sends: async (id) => [id, {}, await proposalForm(id, 'a')],
+    reads: [0, 2],
+  },
+  'app/notebook/server/proposalReplyActions.ts#proposeAnew': {
+    sends: async (id) => [id, {}, await proposalForm(id, 'b')],
+    reads: [0, 2],
   },
   'app/notebook/server/basicFenceActions.ts#holdAgainstBasicFence': {
     sends: async (id) => [id, {}, await sectionForm(id, 's1', { pots: 'apart', above: 'a' })],
@@ -268,6 +311,8 @@ beforeEach(async () => {
   await outcomeOf(() => putUpForSigning(notebook.id, {}, new FormData()))
   await readersLink(notebook.id)
   await aFileOnRecord(notebook.id, 'a')
+  await proposalsOfBoth(notebook.id)
+  for (const household of ['a', 'b'] as const) await waitingConversion(notebook.id, household)
 })
 
 async function action(name: string): Promise<AnyFunction> {
@@ -346,6 +391,16 @@ describe.each([
     ['index', 'fingerprint'],
   ],
   [
+    'app/notebook/server/conversionActions.ts#agreeToConversion',
+    (id: string) => conversionForm(id, 'b'),
+    ['index', 'fingerprint'],
+  ],
+  [
+    'app/notebook/server/conversionActions.ts#withdrawConversion',
+    (id: string) => conversionForm(id, 'a'),
+    ['index', 'fingerprint'],
+  ],
+  [
     'app/notebook/server/sideBySideActions.ts#chooseWay',
     (id: string) => chooseForm(id, 's1', 'one-b'),
     ['id', 'way', 'fingerprint'],
@@ -366,6 +421,14 @@ describe.each([
     },
     ['until'],
   ],
+  ['app/notebook/server/proposalReplyActions.ts#acceptTheirs', (id: string) => proposalForm(id, 'b'), ['id']],
+  [
+    'app/notebook/server/proposalReplyActions.ts#declineTheirs',
+    (id: string) => proposalForm(id, 'b', { text: 'No.' }),
+    ['id'],
+  ],
+  ['app/notebook/server/proposalReplyActions.ts#withdrawOwn', (id: string) => proposalForm(id, 'a'), ['id']],
+  ['app/notebook/server/proposalReplyActions.ts#proposeAnew', (id: string) => proposalForm(id, 'b'), ['id']],
   [
     'app/notebook/server/passageActions.ts#takeCount',
     (id: string) => takeForm(id, 'b'),

@@ -7,8 +7,8 @@ import { type NotebookDocument, readNotebook } from '../../../lib/forms/readNote
 import { missingSources } from '../../../lib/forms/savingSources.ts'
 import { latestChanges } from '../../../lib/store/changes.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
-import { type Edit, editNotebook, findNotebook } from '../../../lib/store/notebooks.ts'
-import { editOnRecord, type RecordedEdit } from '../../../lib/store/recordedEdits.ts'
+import { findNotebook } from '../../../lib/store/notebooks.ts'
+import { editOnRecord, type RecordedEdit, type RecordingEdit } from '../../../lib/store/recordedEdits.ts'
 import { momentWords } from '../../../lib/words/day.ts'
 import { differences } from '../../../lib/words/differences.ts'
 import { faultText } from '../../../lib/words/faultText.ts'
@@ -32,6 +32,8 @@ export type Edited =
       readonly within?: Part
       /** The same for a form that adds something which is no part yet. */
       readonly prefix?: string
+      /** What goes on record besides the items that changed, once it is stored. */
+      readonly record?: RecordedEdit
       /** What the form asks for beyond what the file does: paths of the form. */
       readonly wanting?: readonly FieldFault[]
     }
@@ -110,24 +112,22 @@ async function edit(
 /**
  * Edits the whole document in one transaction. Faults of the file refuse the edit; shares that cannot be worked out yet
  * do not, they stay open matters. Changed items lose both marks. A closed notebook refuses it, but for the books and for
- * opening it again. `record`: what else goes on record with it, where it was stored.
+ * opening it again.
  */
 export async function editDocument(
   notebookId: string,
   household: Household,
   change: (document: NotebookDocument) => Edited,
   when: 'while open' | 'also while closed' = 'while open',
-  record?: RecordedEdit,
 ): Promise<SaveAnswer> {
   const closed = when === 'while open' ? await closedByNumber(notebookId) : undefined
   if (closed !== undefined) return { faults: [{ path: '', message: closedWords(closed) }] }
-  const edit = { id: notebookId, household, at: new Date(), change: changeOfStored(change) }
-  return record === undefined ? editNotebook(edit) : editOnRecord(edit, record)
+  return editOnRecord({ id: notebookId, household, at: new Date(), change: changeOfStored(change) })
 }
 
 /** An edit of the document as an edit of its stored text. */
 export function changeOfStored(change: (document: NotebookDocument) => Edited) {
-  return (stored: string): Edit<SaveAnswer> => {
+  return (stored: string): RecordingEdit<SaveAnswer> => {
     const document = JSON.parse(stored) as NotebookDocument
     const edited = change(document)
     if (!('next' in edited)) return { refused: edited }
@@ -140,7 +140,8 @@ export function changeOfStored(change: (document: NotebookDocument) => Edited) {
     const { text, document: next } = stores.value
     const saved = { saved: true as const, base: part ? fingerprintOf(readPart(next, part) ?? {}) : '' }
     if (text === stored) return { refused: { ...saved, note: 'Nothing had changed.' } }
-    return { document: text, changed: itemChanges(document, next, edited.renamed), kept: saved }
+    const record = edited.record && { record: edited.record }
+    return { document: text, changed: itemChanges(document, next, edited.renamed), kept: saved, ...record }
   }
 }
 
