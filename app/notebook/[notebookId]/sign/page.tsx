@@ -58,10 +58,12 @@ export default async function SignPage({ params }: { params: Promise<{ notebookI
           }
           aside={
             newest ? undefined : (
-              <ButtonLink href={`${home}/paper`}>Look at the paper page by page</ButtonLink>
-              <ButtonLink href={`${home}/summary.pdf`} download>
-                Draft summary (PDF)
-              </ButtonLink>
+              <div className="button-row">
+                <ButtonLink href={`${home}/paper`}>Page by page</ButtonLink>
+                <ButtonLink href={`${home}/summary.pdf`} download>
+                  Draft summary (PDF)
+                </ButtonLink>
+              </div>
             )
           }
         >
