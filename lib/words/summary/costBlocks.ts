@@ -4,6 +4,7 @@ import { costLineAmount, labourAmount } from '../../core/amounts/lineAmount.ts'
 import { type ItemShares, placesOf } from '../../core/shares/itemShares.ts'
 import { sharedUses } from '../../core/shares/passages.ts'
 import { digitsOf, shareItems } from '../../core/shares/statement.ts'
+import { labourNotes } from '../hoursText.ts'
 import { householdName } from '../labels.ts'
 import { moneyWords } from '../money.ts'
 import { quantityWords } from '../quantityWords.ts'
@@ -132,7 +133,7 @@ function labourTable(
     ],
     rows: lines.map((line) => ({
       cells: [
-        line.task.trim() || 'Not named yet',
+        [line.task.trim() || 'Not named yet', ...labourNotes(line)].join(', '),
         line.by === 'hired' ? 'hired' : householdName(notebook, line.by),
         line.hours,
         line.rate === '' ? notPriced : line.rate,

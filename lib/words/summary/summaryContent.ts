@@ -1,5 +1,6 @@
 import { agreedTextBlocks } from './agreedTextBlocks.ts'
 import { amendmentBlocks } from './amendmentBlocks.ts'
+import { arrangementBlocks } from './arrangementBlocks.ts'
 import type { Block } from './block.ts'
 import { booksBlocks } from './booksBlocks.ts'
 import { buildBlocks } from './buildBlocks.ts'
@@ -7,6 +8,7 @@ import { cautionBlocks } from './cautionBlocks.ts'
 import { closingBlocks } from './closingBlocks.ts'
 import { costBlocks } from './costBlocks.ts'
 import { datesBlocks } from './datesBlocks.ts'
+import { hoursBlocks } from './hoursBlocks.ts'
 import { lineBlocks } from './lineBlocks.ts'
 import { madeOfBlocks } from './madeOfBlocks.ts'
 import { openingBlocks } from './openingBlocks.ts'
@@ -32,7 +34,9 @@ export function summaryContent(input: SummaryInput): Block[] {
     ...madeOfBlocks(input.notebook, found),
     ...costBlocks(input),
     ...shareBlocks(input),
+    ...arrangementBlocks(input.notebook),
     ...booksBlocks(input),
+    ...hoursBlocks(input),
     ...agreedTextBlocks(input.notebook),
     ...datesBlocks(input.notebook),
     ...cautionBlocks(input.notebook),
