@@ -18,12 +18,17 @@ export type FirstAnswer = {
   readonly at: Date
 }
 
-/** The answer that stands: the newest. Undefined until there is one. */
-export async function newestFirstAnswer(notebookId: string): Promise<FirstAnswer | undefined> {
-  const row = await database().read((tables) =>
-    tables.firstAnswer.findFirst({ where: { notebookId }, orderBy: { id: 'desc' } }),
+/** All answers, newest first: the first of them is the one that stands. */
+export async function firstAnswersOf(notebookId: string): Promise<FirstAnswer[]> {
+  const rows = await database().read((tables) =>
+    tables.firstAnswer.findMany({ where: { notebookId }, orderBy: { id: 'desc' } }),
   )
-  return row === null ? undefined : answerFrom(row)
+  return rows.map(answerFrom)
+}
+
+/** The answer that stands. Undefined until there is one. */
+export async function newestFirstAnswer(notebookId: string): Promise<FirstAnswer | undefined> {
+  return (await firstAnswersOf(notebookId))[0]
 }
 
 /**

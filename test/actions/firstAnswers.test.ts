@@ -160,6 +160,13 @@ describe('a question', () => {
     expect(await pageOf('a', 'terms/page.tsx')).not.toContain('no. 14 answered on ')
   })
 
+  test('stays open for the other although another answer takes its place', async () => {
+    await answer({ answer: 'a question', text: 'Why now?', about: 'notebook' })
+    await answer({ answer: 'fine' })
+    expect(await pageOf('a', 'terms/page.tsx')).toContain(': a question – “Why now?”</a>')
+    expect(await pageOf('a', 'page.tsx')).toMatch(/no\. 14 answered on [^<]*: fine\./)
+  })
+
   test('needs words, and an item that is there', async () => {
     const before = await everyTable()
     for (const [fields, says] of [

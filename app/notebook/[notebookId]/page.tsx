@@ -83,6 +83,7 @@ export default async function TheLinePage({ params }: { params: Promise<{ notebo
               <ButtonLink href={`${home}/links`} weight={bothIn ? 'plain' : 'main'}>
                 {bothIn ? 'Links' : 'Invite the second household'}
               </ButtonLink>
+              {bothIn ? null : <ButtonLink href={`${home}/letter`}>The first letter</ButtonLink>}
             </div>
           </Panel>
         </div>

@@ -41,7 +41,7 @@ export function HandOutLetter({
         confirm={confirm}
       />
       {made === undefined ? null : (
-        <div className="made-link" ref={shown} tabIndex={-1}>
+        <div className="made-link handed-out" ref={shown} tabIndex={-1}>
           <form method="post" action={paper}>
             <input type="hidden" name="token" value={made.token} />
             <button type="submit" className="button button-main">

@@ -80,7 +80,10 @@ function WithoutMoney({ opened }: { opened: Opened }) {
         <li className="five-answers-one">
           <h3>One household</h3>
           <p>{words.one}</p>
-          <ButtonLink href={`${home}/side-by-side`}>Side by side</ButtonLink>
+          <div className="button-row">
+            <ButtonLink href={`${home}/side-by-side`}>Side by side</ButtonLink>
+            <ButtonLink href={`${home}/proposals`}>Proposals</ButtonLink>
+          </div>
         </li>
         <li className="five-answers-one">
           <h3>A limit of nothing</h3>

@@ -9,7 +9,8 @@ import type { Opened } from './opened.ts'
  * answered. In the example nobody is led there first.
  */
 export function FirstAnswerPart({ opened }: { opened: Opened }) {
-  const { notebook, notebookId, household, firstAnswer, example, messages } = opened
+  const { notebook, notebookId, household, example, messages } = opened
+  const [firstAnswer] = opened.firstAnswers
   const home = `/notebook/${notebookId}`
   const said = messages.some(({ itemKey }) => itemKey === wholeNotebook)
   if (firstAnswer !== undefined || said)

@@ -4,6 +4,7 @@ import { householdName } from '../../../lib/words/labels.ts'
 import { letterText, tooLongWords } from '../../../lib/words/letter/letterText.ts'
 import { ButtonLink } from '../../ui/ButtonLink.tsx'
 import { CopyText } from '../../ui/draft/CopyText.tsx'
+import { FoldedPart } from '../../ui/FoldedPart.tsx'
 import { Panel } from '../../ui/Panel.tsx'
 import { HandOutLetter } from '../forms/HandOutLetter.tsx'
 import { LetterView } from './LetterView.tsx'
@@ -33,14 +34,19 @@ export function HandOutPart({
       <Panel heading="The letter as it stands">
         {over === undefined ? null : <p className="field-error">{tooLongWords(over)}</p>}
         {open.length === 0 ? null : (
-          <ul>
-            {open.map((point) => (
-              <li key={point}>{point}</li>
-            ))}
-          </ul>
+          <>
+            <p>Look at this before you hand it over:</p>
+            <ul>
+              {open.map((point) => (
+                <li key={point}>{point}</li>
+              ))}
+            </ul>
+          </>
         )}
         <LetterView letter={set.letter} />
-        <CopyText label="The same as text" value={letterText(set.letter)} copyLabel="Copy the text" />
+        <FoldedPart summary="The same as text, to copy">
+          <CopyText label="Letter as text" value={letterText(set.letter)} copyLabel="Copy the text" />
+        </FoldedPart>
       </Panel>
       <Panel heading="Hand it over" id="hand-over">
         {bothIn ? (

@@ -11,7 +11,15 @@ import type { Opened } from './opened.ts'
 import { UnansweredObjections } from './UnansweredObjections.tsx'
 
 /** What the two households said about an item, oldest first, and the form to say more. */
-export function ItemConversation({ opened, itemKey }: { opened: Opened; itemKey: string }) {
+export function ItemConversation({
+  opened,
+  itemKey,
+  heading = 'What you two said about this',
+}: {
+  opened: Opened
+  itemKey: string
+  heading?: string | undefined
+}) {
   const { notebook, notebookId, household } = opened
   const messages = opened.messages.filter((message) => message.itemKey === itemKey)
   const places = new Map(messages.map(({ id }, index) => [id, index + 1]))
@@ -23,7 +31,7 @@ export function ItemConversation({ opened, itemKey }: { opened: Opened; itemKey:
     }))
   return (
     <Panel
-      heading="What you two said about this"
+      heading={heading}
       id="conversation"
       aside={<UnansweredObjections opened={opened} itemKey={itemKey} />}
     >

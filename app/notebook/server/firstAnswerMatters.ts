@@ -16,7 +16,7 @@ export function questionMessage(answer: FirstAnswer, messages: readonly Message[
   )
 }
 
-/** Whether the answer still asks the first household for something, as the notebook stands on a day. */
+/** Whether an answer, were it the one that stands, still asks the first household for something, as the notebook stands on a day. */
 export function stillAsks(opened: Opened, answer: FirstAnswer, today: string): boolean {
   switch (answer.answer) {
     case 'a question': {
@@ -35,12 +35,17 @@ export function stillAsks(opened: Opened, answer: FirstAnswer, today: string): b
   }
 }
 
-/** What the invited household's answer leaves open for the first. */
+/** What the invited household's answers leave open for the first: the one that stands, and each question not answered. */
 export function firstAnswerMatters(opened: Opened, today: string): OpenMatter[] {
-  const { firstAnswer: answer, household, notebook, notebookId } = opened
-  if (answer === undefined || household !== 'a' || !stillAsks(opened, answer, today)) return []
-  const text = firstAnswerLine(answer, householdName(notebook, 'b'))
-  return [{ text, href: conversationPage(opened, answer) ?? `/notebook/${notebookId}/answer` }]
+  const { firstAnswers, household, notebook, notebookId } = opened
+  if (household !== 'a') return []
+  return firstAnswers
+    .filter((answer, index) => index === 0 || answer.answer === 'a question')
+    .filter((answer) => stillAsks(opened, answer, today))
+    .map((answer) => ({
+      text: firstAnswerLine(answer, householdName(notebook, 'b')),
+      href: conversationPage(opened, answer) ?? `/notebook/${notebookId}/answer`,
+    }))
 }
 
 /** Where a question stands, if it is about one item. */

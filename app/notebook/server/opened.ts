@@ -15,7 +15,7 @@ import {
 import { type NotebookDocument, readNotebook, unknownKeys } from '../../../lib/forms/readNotebook.ts'
 import { type Change, latestChanges } from '../../../lib/store/changes.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
-import { type FirstAnswer, newestFirstAnswer } from '../../../lib/store/firstAnswers.ts'
+import { type FirstAnswer, firstAnswersOf } from '../../../lib/store/firstAnswers.ts'
 import { marksOf } from '../../../lib/store/marks.ts'
 import { type Message, messagesOf } from '../../../lib/store/messages.ts'
 import { findNotebook } from '../../../lib/store/notebooks.ts'
@@ -48,8 +48,8 @@ export type Opened = {
   readonly messages: readonly Message[]
   /** How many proposals of the other household wait for an answer. */
   readonly waitingProposals: number
-  /** What the invited household last answered to being asked at all; undefined until it has. */
-  readonly firstAnswer: FirstAnswer | undefined
+  /** What the invited household answered to being asked at all, newest first. */
+  readonly firstAnswers: readonly FirstAnswer[]
 }
 
 /**
@@ -75,7 +75,7 @@ export const openNotebook = cache(async (notebookId: string): Promise<Opened> =>
     revisions: await frozenRevisions(notebookId, notebook),
     messages: await messagesOf(notebookId),
     waitingProposals: await proposalsWaitingFor(notebookId, household),
-    firstAnswer: await newestFirstAnswer(notebookId),
+    firstAnswers: await firstAnswersOf(notebookId),
   }
 })
 

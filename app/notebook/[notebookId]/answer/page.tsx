@@ -15,7 +15,8 @@ export const metadata = { title: 'The first answer' }
 export default async function AnswerPage({ params }: { params: Promise<{ notebookId: string }> }) {
   const { notebookId } = await params
   const opened = await openNotebook(notebookId)
-  const { notebook, household, firstAnswer } = opened
+  const { notebook, household } = opened
+  const [firstAnswer] = opened.firstAnswers
   const home = `/notebook/${notebookId}`
   const b = householdName(notebook, 'b')
   return (
@@ -26,12 +27,19 @@ export default async function AnswerPage({ params }: { params: Promise<{ noteboo
         back={{ href: home, label: 'The line' }}
       >
         {firstAnswer ? <AnswerLeadsTo opened={opened} answer={firstAnswer} /> : null}
-        <ItemConversation opened={opened} itemKey={wholeNotebook} />
+        <ItemConversation
+          opened={opened}
+          itemKey={wholeNotebook}
+          heading="What you two said about the whole fence"
+        />
         <Panel heading={household === 'b' ? 'Another answer' : 'What was asked'}>
           <p>Nothing binds by an answer, and the newest one stands. Every answer stays on record.</p>
-          <ButtonLink href={`${home}/welcome`}>
-            {household === 'b' ? 'See what is asked, and answer' : `See what ${b} sees`}
-          </ButtonLink>
+          <div className="button-row">
+            <ButtonLink href={`${home}/welcome`}>
+              {household === 'b' ? 'See what is asked, and answer' : `See what ${b} sees`}
+            </ButtonLink>
+            <ButtonLink href={`${home}/needs`}>What you need of a fence</ButtonLink>
+          </div>
         </Panel>
       </Page>
     </NotebookShell>

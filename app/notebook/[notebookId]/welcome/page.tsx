@@ -1,4 +1,4 @@
-import { firstAnswerLine, firstAnswerWords } from '../../../../lib/words/firstAnswerText.ts'
+import { firstAnswerLine, firstAnswerWords, nothingBinds } from '../../../../lib/words/firstAnswerText.ts'
 import { householdName } from '../../../../lib/words/labels.ts'
 import { ButtonLink } from '../../../ui/ButtonLink.tsx'
 import { Page } from '../../../ui/Page.tsx'
@@ -16,14 +16,20 @@ export const metadata = { title: 'What is asked' }
 export default async function WelcomePage({ params }: { params: Promise<{ notebookId: string }> }) {
   const { notebookId } = await params
   const opened = await openNotebook(notebookId)
-  const { notebook, household, firstAnswer } = opened
+  const { notebook, household } = opened
+  const [firstAnswer] = opened.firstAnswers
   const home = `/notebook/${notebookId}`
   const [a, b] = [householdName(notebook, 'a'), householdName(notebook, 'b')]
   return (
     <NotebookShell opened={opened} page="">
       <Page
         title={household === 'b' ? `${a} asks about the fence` : `What ${b} sees first`}
-        lead="Look at it in your own time. Nothing that you see or press here binds you."
+        lead={`Look at it in your own time. ${nothingBinds}`}
+        aside={
+          <ButtonLink href="#answers">
+            {household === 'b' ? 'To the five answers' : 'To the answers'}
+          </ButtonLink>
+        }
         back={{ href: home, label: 'The line' }}
       >
         <Panel heading="The old fence">
