@@ -8,6 +8,7 @@ import { box, type Mark, rule, tagged } from './mark.ts'
 import { columnHeight, columnWidth, type PageSize } from './pageSize.ts'
 import type { Piece } from './paginate.ts'
 import { signaturePieces } from './signaturePieces.ts'
+import { stepsPieces } from './stepsPieces.ts'
 import type { StructureElement } from './structureElement.ts'
 import { tablePieces } from './tablePieces.ts'
 import { linesOf, styles, type TextStyle, textMark, textPieces } from './textPieces.ts'
@@ -46,6 +47,8 @@ export function blockPieces(block: Block, drawing: Drawing, faces: Faces, page: 
       return listPieces(block.items, faces, width)
     case 'table':
       return tablePieces(block, faces, width, columnHeight(page))
+    case 'steps':
+      return stepsPieces(block, faces, width)
     case 'caution':
       return [cautionPiece(block, faces, width)]
     case 'drawing':

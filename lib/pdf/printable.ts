@@ -62,6 +62,14 @@ function printableBlock(block: Block, { text }: Printer): Block {
         rows: block.rows.map((row) => ({ ...row, cells: row.cells.map(text) })),
         ...(block.foot && { foot: block.foot.map(text) }),
       }
+    case 'steps':
+      return {
+        ...block,
+        groups: block.groups.map(({ heading, steps }) => ({
+          heading: text(heading),
+          steps: steps.map(text),
+        })),
+      }
     case 'caution':
       return { ...block, title: text(block.title), text: text(block.text) }
     case 'drawing':

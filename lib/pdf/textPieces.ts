@@ -22,6 +22,8 @@ export const styles = {
   cell: { size: 8.5, lineHeight: 11.5, weight: 'regular', ink: 'ink' },
   cellStrong: { size: 8.5, lineHeight: 11.5, weight: 'semibold', ink: 'ink' },
   struck: { size: 8.5, lineHeight: 11.5, weight: 'regular', ink: 'quiet' },
+  step: { size: 8, lineHeight: 10.8, weight: 'regular', ink: 'ink' },
+  stepStrong: { size: 8, lineHeight: 10.8, weight: 'semibold', ink: 'ink' },
   small: { size: 8, lineHeight: 11, weight: 'regular', ink: 'quiet' },
 } as const satisfies Record<string, TextStyle>
 

@@ -82,6 +82,8 @@ export function textsOf(block: Block): readonly string[] {
         ...[block.columns.map((one) => one.title), ...block.rows.map((one) => one.cells)].flat(),
         ...(block.foot ?? []),
       ]
+    case 'steps':
+      return block.groups.flatMap(({ heading, steps }) => [heading, ...steps])
     case 'caution':
       return [block.title, block.text]
     case 'drawing':

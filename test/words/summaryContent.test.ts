@@ -44,6 +44,8 @@ function textsIn(block: Block): string[] {
       return [block.text]
     case 'list':
       return [...block.items]
+    case 'steps':
+      return block.groups.flatMap(({ heading, steps }) => [heading, ...steps])
     case 'caution':
       return [block.title, block.text]
     case 'table':
@@ -90,6 +92,7 @@ describe('the summary of the example', () => {
       'made-of',
       'costs',
       'shares',
+      'arrangements',
       'books',
       'terms',
       'checks',
@@ -97,6 +100,7 @@ describe('the summary of the example', () => {
       'dates',
       'before-building',
       'signatures',
+      'steps',
     ])
   })
 

@@ -4,6 +4,7 @@ import { Caution } from '../../ui/Caution.tsx'
 import { FigureTable } from '../../ui/FigureTable.tsx'
 import { LineDrawing } from './LineDrawing.tsx'
 import { SignatureView } from './SignatureView.tsx'
+import { StepsView } from './StepsView.tsx'
 
 /** The plain-language summary on screen: the same blocks that the PDF is made from. */
 export function SummaryView({ blocks, notebook }: { blocks: readonly Block[]; notebook: Notebook }) {
@@ -49,6 +50,8 @@ function BlockView({ block, notebook }: { block: Block; notebook: Notebook }) {
           foot={block.foot ? [block.foot] : []}
         />
       )
+    case 'steps':
+      return <StepsView groups={block.groups} />
     case 'caution':
       return (
         <Caution title={block.title}>

@@ -1,4 +1,5 @@
 import type { Household } from '../../core/people/household.ts'
+import type { StepGroup } from '../shareSteps.ts'
 
 /**
  * The summary as plain content, in reading order: what the plain-language page and the PDF both show. Texts are ready to
@@ -10,6 +11,7 @@ export type Block =
   | { readonly kind: 'paragraph'; readonly text: string }
   | { readonly kind: 'list'; readonly items: readonly string[] }
   | TableBlock
+  | StepsBlock
   | { readonly kind: 'caution'; readonly title: string; readonly text: string }
   | DrawingBlock
   | SignatureBlock
@@ -44,6 +46,9 @@ export type TableRow = {
   /** The row was taken back: it is shown, says so in its cells, and counts as nothing. */
   readonly struck?: boolean
 }
+
+/** How figures come about, step by step, in small print. */
+export type StepsBlock = { readonly kind: 'steps'; readonly groups: readonly StepGroup[] }
 
 /** Where the drawing of the line stands (see `lib/drawing/lineDrawing.ts`). */
 export type DrawingBlock = {

@@ -3,8 +3,10 @@ import { type Hundredths, hoursText } from '../../core/amounts/hours.ts'
 import { type Minor, minorUnits } from '../../core/amounts/money.ts'
 import type { Fault } from '../../core/faults.ts'
 import { households } from '../../core/people/household.ts'
+import { commonParts } from '../../core/shares/commonParts.ts'
 import type { ItemShares } from '../../core/shares/itemShares.ts'
 import { digitsOf, type Statement } from '../../core/shares/statement.ts'
+import { commonPartsNote, commonPartsTable, commonPartsTitle } from '../commonPartsText.ts'
 import { faultText } from '../faultText.ts'
 import { householdName } from '../labels.ts'
 import { moneyWords } from '../money.ts'
@@ -38,6 +40,7 @@ function totalBlocks(notebook: Notebook, statement: Statement): Block[] {
   ]
   return [
     itemTable(notebook, statement.items, foot),
+    ...commonPartsBlocks(notebook, statement.items),
     hoursTable(notebook, statement.items),
     ...capBlocks(notebook, statement),
     ...moneyBlocks(notebook, statement),
@@ -80,6 +83,24 @@ function itemTable(notebook: Notebook, items: readonly ItemShares[], foot?: read
     })),
     ...(foot && { foot }),
   }
+}
+
+/** Where common costs are laid on the sections and gates: what each of them comes to with its part. */
+function commonPartsBlocks(notebook: Notebook, items: readonly ItemShares[]): Block[] {
+  const parts = commonParts(items)
+  if (parts === undefined) return []
+  const titleOf = (item: ItemShares) => itemTitle(item.kind, item.index, item.name)
+  const { columns, rows, foot } = commonPartsTable(parts, titleOf, shareNames(notebook))
+  return [
+    {
+      kind: 'table',
+      caption: commonPartsTitle,
+      columns: columns.map((title, at) => ({ title, ...(at > 0 && { figure: true }) })),
+      rows: rows.map((cells) => ({ cells })),
+      foot,
+    },
+    { kind: 'paragraph', text: commonPartsNote },
+  ]
 }
 
 function askedColumns(notebook: Notebook): TableColumn[] {

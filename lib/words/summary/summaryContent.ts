@@ -15,6 +15,7 @@ import { openingBlocks } from './openingBlocks.ts'
 import { placeBlocks } from './placeBlocks.ts'
 import { shareBlocks } from './shareBlocks.ts'
 import { signatureBlocks } from './signatureBlocks.ts'
+import { stepsBlocks } from './stepsBlocks.ts'
 import type { SummaryInput } from './summaryInput.ts'
 import { takenOff } from './takenOff.ts'
 
@@ -41,5 +42,6 @@ export function summaryContent(input: SummaryInput): Block[] {
     ...datesBlocks(input.notebook),
     ...cautionBlocks(input.notebook),
     ...signatureBlocks(input),
+    ...stepsBlocks(input),
   ]
 }

@@ -12,6 +12,7 @@ import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import { CapsForm } from '../../forms/CapsForm.tsx'
 import { saveNotebookPart } from '../../server/actions.ts'
+import { CommonPartsPanel } from '../../server/CommonPartsPanel.tsx'
 import { ItemConversation } from '../../server/ItemConversation.tsx'
 import { ItemShareView } from '../../server/ItemShareView.tsx'
 import { MarkBox, StandingStatus } from '../../server/MarkBox.tsx'
@@ -50,9 +51,11 @@ export default async function SharesPage({
         <WholeWhy opened={opened} />
         <div className="button-row">
           <ButtonLink href={`${home}/side-by-side`}>Ways to share, side by side</ButtonLink>
+          <ButtonLink href={`${home}/proposals`}>Proposals</ButtonLink>
           <ButtonLink href={`${home}/try`}>Try a change</ButtonLink>
         </div>
         {statement.ok ? <PlanTable opened={opened} statement={statement.value} names={names} /> : null}
+        <CommonPartsPanel opened={opened} />
         {shared.items.map((item) => {
           const standing = standingOf(opened, itemKey(item.id))
           return (
