@@ -10,6 +10,7 @@ import { readPart } from '../../../lib/forms/parts.ts'
 import { type NotebookDocument, readDocument } from '../../../lib/forms/readNotebook.ts'
 import { readCount } from '../../../lib/forms/saidApart.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
+import { findNotebook } from '../../../lib/store/notebooks.ts'
 import { countPassages } from '../../../lib/store/passageRounds.ts'
 import { faultText } from '../../../lib/words/faultText.ts'
 import { countFaults, countKept, countsChanged, gateGone } from '../../../lib/words/passageText.ts'
@@ -43,6 +44,9 @@ export async function countThePassages(
   const faults = (['a', 'b'] as const).flatMap((path) => numberFault(path, count[path]))
   if (faults.length > 0) return { faults }
   const id = read.data.gateId
+  const known = await findNotebook(notebookId)
+  if (known === undefined || gateIn(JSON.parse(known.document), id) === undefined)
+    return { gone: true, message: gateGone }
   return countPassages<SaveAnswer>({
     notebookId,
     household,
