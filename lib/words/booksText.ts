@@ -1,4 +1,4 @@
-import type { BookMarks, LineOf } from '../core/agreement/notebook.ts'
+import type { BookMarks, Contribution, LineOf } from '../core/agreement/notebook.ts'
 import type { Minor } from '../core/amounts/money.ts'
 import type { PlannedLine } from '../core/ledger/findLine.ts'
 import type { Account } from '../core/ledger/journal.ts'
@@ -6,6 +6,7 @@ import type { LineStanding } from '../core/ledger/plannedAgainstActual.ts'
 import { type Household, households, otherHousehold } from '../core/people/household.ts'
 import { dayWords } from './day.ts'
 import { itemTitle } from './itemWords.ts'
+import { contributionWords } from './labels.ts'
 import { moneyWords } from './money.ts'
 import type { ShareNames } from './shareText.ts'
 
@@ -107,4 +108,43 @@ export function waitingMarksWords(count: number): string {
   return count === 1
     ? 'One figure in the books waits for your mark'
     : `${count} figures in the books wait for your mark`
+}
+
+/** For the strip of open matters: own receipts that belong to no line any more. */
+export function goneLinesWords(count: number): string {
+  return count === 1
+    ? 'Something you entered was for a line that is no longer in the plan'
+    : `${count} things you entered were for lines that are no longer in the plan`
+}
+
+/** Which plan the books are held against. */
+export function heldAgainstWords(signed: number | undefined): string {
+  return signed === undefined
+    ? 'Nothing is signed yet: planned is what the draft says.'
+    : `Planned is what revision ${signed} says, as all have signed it.`
+}
+
+/** What an entry of the book is called in a sentence: its note, its shop, or what it is. */
+export function entryName(entry: Contribution | undefined): string {
+  if (entry === undefined) return 'an entry'
+  const said = entry.note.trim() || entry.shop.trim()
+  return `${said || contributionWords[entry.kind]}, ${dayWords(entry.date)}`
+}
+
+export function goneWriterWords(writer: string): string {
+  return `${writer} wrote this entry, and says where it belongs. Until then the amount counts as given, and is on no line.`
+}
+
+/** What of goods in kind counts, and who said what they are worth. */
+export function valuationStanding(amount: string, lower: string, saidBy: string, marks: BookMarks): string {
+  const source = saidBy.trim() === '' ? '' : ` Said by: ${saidBy.trim()}.`
+  return marks.a !== undefined && marks.b !== undefined
+    ? `Both marked that all ${amount} counts, although the lower value is ${lower}.${source}`
+    : `${amount} was entered; the lower value is ${lower}, and only that counts until both mark the whole.${source}`
+}
+
+export function trialBalanceWords(adds: boolean): string {
+  return adds
+    ? 'Yes. Every amount is entered twice, once for who gives it and once for what it goes to, and the two sums are equal.'
+    : 'No. The two sums differ, which is a mistake of this program: please keep a copy of the notebook file and report it.'
 }

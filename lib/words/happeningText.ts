@@ -1,5 +1,6 @@
 import { type AgreedItem, wholeNotebook } from '../core/agreement/agreedItems.ts'
 import { capacities } from '../core/agreement/notebook.ts'
+import { bookHappening } from './bookHappeningText.ts'
 import { changedItemTitle, itemTitle } from './itemWords.ts'
 import { capacityWords } from './labels.ts'
 import { messageKindWords } from './messageText.ts'
@@ -66,7 +67,7 @@ export function happeningWords({ kind, detail = {} }: Happened, title: string): 
       return replySentence(detail)
     case 'books':
       if (said('books') === 'conversion') return conversionHappening(detail, title)
-      return wordsFor(bookWords, said('books')) ?? 'Kept the books.'
+      return bookHappening(detail)
     case 'account':
       return said('account') === 'sign'
         ? `Signed final account ${said('number')} as ${capacityOf(said('capacity'))}: ${said('partyName')}.`
@@ -88,15 +89,6 @@ const replyWords: Readonly<Record<string, string>> = {
   declined: 'Declined',
   answered: 'Answered, with another one,',
   withdrawn: 'Withdrew',
-}
-
-/** What a household did in the books beside entering what was given. */
-const bookWords: Readonly<Record<string, string>> = {
-  bought: 'Marked a line as bought, at what it came to.',
-  unbought: 'Took back that a line was bought.',
-  confirmed: 'Confirmed a payment that it received.',
-  thing: 'Wrote down a tool, a leftover or salvage.',
-  valuation: 'Marked how goods in kind were valued.',
 }
 
 function replySentence(detail: Readonly<Record<string, unknown>>): string {

@@ -10,8 +10,10 @@ import { householdName, notebookTitle } from '../../../lib/words/labels.ts'
 import { unansweredObjections, unansweredWords } from '../../../lib/words/messageText.ts'
 import { waitingProposalsWords } from '../../../lib/words/proposalText.ts'
 import { whatThisIs } from '../../../lib/words/standingTexts.ts'
+import { StayCurrent } from '../../ui/live/StayCurrent.tsx'
 import { NotebookFrame } from '../../ui/NotebookFrame.tsx'
 import { type OpenMatter, OpenMatters } from '../../ui/OpenMatters.tsx'
+import { booksMatters } from './booksMatters.ts'
 import { findingField } from './findingField.ts'
 import { firstAnswerMatters } from './firstAnswerMatters.ts'
 import { agreedByBoth, type Opened } from './opened.ts'
@@ -39,7 +41,17 @@ export function NotebookShell({
       household={household}
       householdName={householdName(notebook, household)}
       nav={notebookPages(notebookId)}
-      notices={<OpenMatters items={openMatters(opened, newest)} />}
+      notices={
+        <>
+          <OpenMatters items={openMatters(opened, newest)} />
+          <StayCurrent
+            home={home}
+            pulse={opened.pulse}
+            household={household}
+            otherName={householdName(notebook, otherHousehold(household))}
+          />
+        </>
+      }
       footer={whatThisIs}
     >
       {children}
@@ -80,6 +92,7 @@ function openMatters(opened: Opened, newest: FrozenRevision | undefined): OpenMa
         ]
       : []),
     ...proposalMatters(opened),
+    ...booksMatters(opened),
     ...objectionMatters(opened),
     ...(open.length > 0
       ? [

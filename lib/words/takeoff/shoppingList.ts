@@ -3,6 +3,7 @@ import { signedCostAmount } from '../../core/amounts/lineAmount.ts'
 import { moneyText } from '../../core/amounts/money.ts'
 import { placesOf } from '../../core/shares/itemShares.ts'
 import { digitsOf } from '../../core/shares/statement.ts'
+import { csvText } from '../csv.ts'
 import { itemTitle } from '../itemWords.ts'
 import { householdName } from '../labels.ts'
 
@@ -52,19 +53,7 @@ const columns: readonly (keyof ShoppingLine)[] = [
   'currency',
 ]
 
-/**
- * The list as comma-separated values (RFC 4180): figures with a point, texts in quotation marks. A text that a
- * spreadsheet would take for a formula is led by an apostrophe, since somebody else may have typed it.
- */
+/** The list as comma-separated values, for a spreadsheet. */
 export function shoppingListCsv(lines: readonly ShoppingLine[]): string {
-  const figure = /^-?[0-9]+(\.[0-9]+)?$/
-  const cell = (text: string) => {
-    if (text === '' || figure.test(text)) return text
-    const safe = /^[=+\-@\t\r]/.test(text) ? `'${text}` : text
-    return `"${safe.replaceAll('"', '""')}"`
-  }
-  return [columns, ...lines.map((line) => columns.map((column) => line[column]))]
-    .map((row) => row.map(cell).join(','))
-    .join('\r\n')
-    .concat('\r\n')
+  return csvText([columns, ...lines.map((line) => columns.map((column) => line[column]))])
 }

@@ -1,0 +1,46 @@
+import { plannedAgainstActual } from '../../../../lib/core/ledger/plannedAgainstActual.ts'
+import { digitsOf } from '../../../../lib/core/shares/statement.ts'
+import { ButtonLink } from '../../../ui/ButtonLink.tsx'
+import { Page } from '../../../ui/Page.tsx'
+import { Panel } from '../../../ui/Panel.tsx'
+import { GoneLines } from '../../server/books/GoneLines.tsx'
+import { ItemInBooks } from '../../server/books/ItemInBooks.tsx'
+import { ItemSums } from '../../server/books/ItemSums.tsx'
+import { ThingsPanel } from '../../server/books/ThingsPanel.tsx'
+import { TrialBalancePanel } from '../../server/books/TrialBalancePanel.tsx'
+import { ValuationsPanel } from '../../server/books/ValuationsPanel.tsx'
+import { booksFigures } from '../../server/booksFigures.ts'
+import { NotebookShell } from '../../server/NotebookShell.tsx'
+import { openNotebook } from '../../server/opened.ts'
+
+export const metadata = { title: 'The books' }
+
+export default async function BooksPage({ params }: { params: Promise<{ notebookId: string }> }) {
+  const { notebookId } = await params
+  const opened = await openNotebook(notebookId)
+  const figures = booksFigures(opened)
+  const standing = plannedAgainstActual(figures.notebook, digitsOf(figures.notebook))
+  const home = `/notebook/${notebookId}`
+  return (
+    <NotebookShell opened={opened} page="money">
+      <Page
+        title="The books"
+        lead="What was planned, what it came to, and who paid. Where both households mark a line as bought, its actual amount takes the planned one’s place in the balance. What was signed stays as it was signed."
+        back={{ href: `${home}/money`, label: 'Money and hours' }}
+      >
+        <GoneLines opened={opened} standing={standing} />
+        <ItemSums figures={figures} standing={standing} csv={`${home}/books.csv`} />
+        {standing.items.map((item) => (
+          <ItemInBooks key={item.path} opened={opened} figures={figures} item={item} />
+        ))}
+        <ValuationsPanel opened={opened} />
+        <ThingsPanel opened={opened} figures={figures} />
+        <TrialBalancePanel figures={figures} />
+        <Panel heading="Something is missing?">
+          <p>Receipts, money back, goods in kind and hours are entered on Money and hours.</p>
+          <ButtonLink href={`${home}/money#enter`}>Enter what was given</ButtonLink>
+        </Panel>
+      </Page>
+    </NotebookShell>
+  )
+}

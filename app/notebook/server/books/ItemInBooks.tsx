@@ -1,0 +1,77 @@
+import type { ItemStanding, LineStanding } from '../../../../lib/core/ledger/plannedAgainstActual.ts'
+import { differenceOf, lineWords } from '../../../../lib/words/booksText.ts'
+import { itemTitle } from '../../../../lib/words/itemWords.ts'
+import { moneyWords } from '../../../../lib/words/money.ts'
+import { FigureTable } from '../../../ui/FigureTable.tsx'
+import { FoldedPart } from '../../../ui/FoldedPart.tsx'
+import { Panel } from '../../../ui/Panel.tsx'
+import type { BooksFigures } from '../booksFigures.ts'
+import type { Opened } from '../opened.ts'
+import { LineInBooks } from './LineInBooks.tsx'
+
+/** The lines of an item: those that something was entered or marked for, then the others, folded away. */
+export function ItemInBooks({
+  opened,
+  figures,
+  item,
+}: {
+  opened: Opened
+  figures: BooksFigures
+  item: ItemStanding
+}) {
+  const { currency } = figures.notebook
+  const title = itemTitle({ kind: item.kind, name: item.name, key: `item:${item.id}` })
+  const touched = item.lines.filter(isTouched)
+  const others = item.lines.filter((line) => !isTouched(line))
+  return (
+    <Panel
+      heading={title}
+      aside={`${moneyWords(item.counts, currency)}: ${differenceOf(item.counts, item.planned, currency)}`}
+    >
+      {item.lines.length === 0 ? <p>No line is planned here.</p> : null}
+      {touched.length === 0 ? null : (
+        <ul className="item-rows">
+          {touched.map((line) => (
+            <LineInBooks key={line.line.path} opened={opened} figures={figures} standing={line} />
+          ))}
+        </ul>
+      )}
+      {others.length === 0 ? null : (
+        <FoldedPart
+          summary={
+            others.length === 1
+              ? 'One line with nothing entered yet'
+              : `${others.length} lines with nothing entered yet`
+          }
+        >
+          <ul className="item-rows">
+            {others.map((line) => (
+              <LineInBooks key={line.line.path} opened={opened} figures={figures} standing={line} />
+            ))}
+          </ul>
+        </FoldedPart>
+      )}
+      {touched.length < 2 ? null : (
+        <FigureTable
+          caption={`Planned and actual of ${title}`}
+          columns={[
+            { label: 'Line' },
+            { label: 'Planned', figures: true },
+            { label: 'Actual', figures: true },
+            { label: 'In the balance', figures: true },
+          ]}
+          rows={item.lines.map(({ line, planned, actual, entries, counts }) => [
+            lineWords(line.what),
+            moneyWords(planned, currency),
+            entries.length === 0 ? 'nothing yet' : moneyWords(actual, currency),
+            moneyWords(counts, currency),
+          ])}
+        />
+      )}
+    </Panel>
+  )
+}
+
+function isTouched({ entries, marks, outdated }: LineStanding): boolean {
+  return entries.length > 0 || Object.keys(marks).length > 0 || outdated.length > 0
+}

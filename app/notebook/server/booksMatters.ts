@@ -1,0 +1,28 @@
+import { actualsOf } from '../../../lib/core/ledger/actual.ts'
+import { lineFinder } from '../../../lib/core/ledger/findLine.ts'
+import { waitingMarks } from '../../../lib/core/ledger/waitingMarks.ts'
+import { digitsOf } from '../../../lib/core/shares/statement.ts'
+import { writerOf } from '../../../lib/forms/book.ts'
+import { goneLinesWords, waitingMarksWords } from '../../../lib/words/booksText.ts'
+import type { OpenMatter } from '../../ui/OpenMatters.tsx'
+import type { Opened } from './opened.ts'
+
+/** What in the books waits for the household: figures for its mark, and its own receipts whose line is gone. */
+export function booksMatters({ notebook, notebookId, household, revisions }: Opened): OpenMatter[] {
+  const plan = revisions.find(({ stillToSign }) => stillToSign.length === 0)?.notebook ?? notebook
+  const digits = digitsOf(plan)
+  const waiting = waitingMarks(plan, household, digits)
+  const href = `/notebook/${notebookId}/books`
+  const inDraft = lineFinder(notebook)
+  const hasLines = plan.contributions.some(({ lines }) => lines.length > 0)
+  const gone = hasLines
+    ? actualsOf(plan, digits).gone.filter(
+        ({ entry, was }) =>
+          inDraft(was) === undefined && writerOf(plan.contributions[entry] ?? {}) === household,
+      ).length
+    : 0
+  return [
+    ...(waiting === 0 ? [] : [{ text: waitingMarksWords(waiting), href }]),
+    ...(gone === 0 ? [] : [{ text: goneLinesWords(gone), href: `${href}#gone` }]),
+  ]
+}

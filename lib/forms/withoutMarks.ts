@@ -1,0 +1,37 @@
+import { isObject, type NotebookDocument } from './readNotebook.ts'
+
+/**
+ * A document as an import takes it: without a mark of any kind. A file can say anything, and nobody marks for another. A
+ * payment that says it was confirmed waits to be confirmed again.
+ */
+export function withoutMarks(document: NotebookDocument): NotebookDocument {
+  const { contributions, books } = document
+  return {
+    ...document,
+    ...(Array.isArray(contributions) ? { contributions: contributions.map(entryWithoutMarks) } : {}),
+    ...(isObject(books) ? { books: booksWithoutMarks(books) } : {}),
+  }
+}
+
+function entryWithoutMarks(entry: unknown): unknown {
+  if (!isObject(entry)) return entry
+  const { confirmed, ...rest } = entry
+  const waiting = confirmed === undefined ? rest : { ...rest, waits: true }
+  return isObject(rest.valuation) ? { ...waiting, valuation: unmarked(rest.valuation) } : waiting
+}
+
+function booksWithoutMarks(books: Record<string, unknown>): Record<string, unknown> {
+  const { bought: _marked, ...rest } = books
+  const lists = Object.entries(rest).map(([key, list]) => [
+    key,
+    Array.isArray(list) ? list.map(unmarked) : list,
+  ])
+  // A line that nobody has marked is no line that was marked as bought.
+  return Object.fromEntries(lists)
+}
+
+function unmarked(entry: unknown): unknown {
+  if (!isObject(entry) || !('marks' in entry)) return entry
+  const { marks: _never, ...rest } = entry
+  return rest
+}
