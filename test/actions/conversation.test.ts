@@ -128,7 +128,7 @@ describe('what is said beside an item', () => {
     const { base } = await openedPart(id, { part: 'item', id: 'g4' })
     await outcomeOf(() => removeNotebookItem(id, 'g4', base))
     const before = await everyTable()
-    for (const key of ['item:g4', 'item:nothing', 'notebook', 'checks', 'constructor']) {
+    for (const key of ['item:g4', 'item:nothing', 'checks', 'constructor']) {
       const end = await say('a', { kind: 'remark', text: 'x' }, key)
       expect([key, end]).toEqual([key, { kind: 'answer', answer: expect.objectContaining({ gone: true }) }])
     }
