@@ -7,7 +7,7 @@ import { capitalised } from './summary/names.ts'
 
 /** What sets two plans apart, as a reader says it. */
 export const causeWords: Readonly<Record<DistanceCause, string>> = {
-  quantities: 'what is built, and how much of it',
+  quantities: 'what is built and how much of it',
   prices: 'prices and tax',
   hours: 'hours and rates',
   principle: 'how it is shared',
@@ -40,13 +40,16 @@ export function distanceSentences(
   { first, second }: Positions,
   names: ShareNames,
 ): readonly string[] {
-  const { from, to, moves, middle, items } = distance
+  const { from, to, moves, middle, items, caps } = distance
+  const evened = caps.a !== 0n || caps.b !== 0n
   const money = (minor: bigint) => moneyWords(minor, names.currency)
   const asks = (one: ForBoth<bigint>) => `${money(one.a)} of ${names.a} and ${money(one.b)} of ${names.b}`
   if (moves.a === 0n && moves.b === 0n) {
     return [
       `For the whole fence both ask for the same, after caps: ${asks(to)}.`,
-      ...(items.length === 0 ? [] : ['Item by item they still differ.']),
+      ...(items.length === 0
+        ? []
+        : [`Item by item they still differ${evened ? '; the caps even it out' : ''}.`]),
     ]
   }
   return [

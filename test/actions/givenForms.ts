@@ -80,10 +80,10 @@ export async function aLetterIn(id: string, changed: object = {}): Promise<void>
   })
 }
 
-/** An item as the form of a proposal has it, to be shared like this. */
-async function proposedAs(notebookId: string, id: string, share: object) {
+/** An item as it would be with these keys. */
+async function proposedAs(notebookId: string, id: string, change: object) {
   const { draft, base } = await openedPart(notebookId, { part: 'item', id })
-  return { id, fingerprint: base, item: { ...draft, share } }
+  return { id, fingerprint: base, item: { ...draft, ...change } }
 }
 
 /** What a household proposes for an item, in the store; its id. */
@@ -91,9 +91,9 @@ export async function aProposal(
   notebookId: string,
   household: Household,
   id: string,
-  share: object = { together: { principle: 'equal' } },
+  change: object = { share: { together: { principle: 'equal' } } },
 ): Promise<number> {
-  const items = [await proposedAs(notebookId, id, share)]
+  const items = [await proposedAs(notebookId, id, change)]
   const made = await makeProposal({
     notebookId,
     household,

@@ -1,0 +1,329 @@
+import type { ReactNode } from 'react'
+import { renderToStaticMarkup } from 'react-dom/server'
+import { describe, expect, test, vi } from 'vitest'
+import { saveNotebookPart } from '../../app/notebook/server/actions.ts'
+import { previewProposal, sendProposal } from '../../app/notebook/server/proposalActions.ts'
+import type { ProposalDraft } from '../../app/notebook/server/proposalDraft.ts'
+import { acceptTheirs, declineTheirs, proposeAnew } from '../../app/notebook/server/proposalReplyActions.ts'
+import { moneyText } from '../../lib/core/amounts/money.ts'
+import type { Household } from '../../lib/core/people/household.ts'
+import { plannedStatement } from '../../lib/core/shares/statement.ts'
+import { readPart } from '../../lib/forms/parts.ts'
+import { readDocument } from '../../lib/forms/readNotebook.ts'
+import { marksOf } from '../../lib/store/marks.ts'
+import { proposalsOf } from '../../lib/store/proposals.ts'
+import { moneyWords } from '../../lib/words/money.ts'
+import { everyTable } from './everyTable.ts'
+import { aProposal, formOf, openedPart, proposalForm, proposingForm } from './givenForms.ts'
+import { faultsOf, type Outcome, outcomeOf, refusalOf } from './outcome.ts'
+import { type AnyFunction, everyAddress } from './serverFiles.ts'
+import { browseAs, documentOf, fingerprintOfItem, markEverything, worldForEachTest } from './world.ts'
+
+vi.mock('next/headers', () => import('./browser.ts'))
+vi.mock('next/navigation', async (original) => ({
+  ...(await original<object>()),
+  useRouter: () => ({}),
+  usePathname: () => '/',
+}))
+const world = worldForEachTest()
+const halves = { together: { principle: 'equal' } }
+const id = () => world().notebook.id
+const sent = () => ({ kind: 'redirect', to: `/notebook/${id()}/proposals` })
+
+async function page(asks: Record<string, string> = {}, name = 'proposals'): Promise<string> {
+  const show = (await everyAddress()).get(`app/notebook/[notebookId]/${name}/page.tsx#default`) as AnyFunction
+  const end = await outcomeOf(() =>
+    show({ params: Promise.resolve({ notebookId: id() }), searchParams: Promise.resolve(asks) }),
+  )
+  if (end.kind !== 'answer') throw new Error(`No page: ${end.kind}`)
+  return renderToStaticMarkup(end.answer as ReactNode).replaceAll('<!-- -->', '')
+}
+
+const shareOf = async (item: string) =>
+  readPart(await documentOf(id()), { part: 'item', id: item })?.share as unknown
+
+/** Renames an item, as a household does on its page. */
+async function rename(household: Household, item: string, name: string): Promise<void> {
+  browseAs(world(), household)
+  const part = { part: 'item', id: item } as const
+  const { draft, base } = await openedPart(id(), part)
+  expect(await saveNotebookPart(id(), part, base, { ...draft, name })).toHaveProperty('saved')
+}
+
+const press = (
+  action: (notebookId: string, previous: object, form: FormData) => unknown,
+  form: FormData,
+): Promise<Outcome> => outcomeOf(() => action(id(), {}, form))
+
+async function askedNow() {
+  const read = readDocument(await documentOf(id()))
+  const statement = read.ok ? plannedStatement(read.value.notebook) : read
+  if (!statement.ok) throw new Error('the example can be shared')
+  return statement.value.asked
+}
+
+async function send(change: (draft: ProposalDraft) => object, answers = 0): Promise<Outcome> {
+  const { base, draft } = await proposingForm(id())
+  return outcomeOf(() => sendProposal(id(), answers, base, { ...draft, ...change(draft) }))
+}
+
+describe('sending a proposal', () => {
+  test('proposes each ticked item in a way of its own, and nothing of the plan changes', async () => {
+    browseAs(world(), 'b')
+    const before = await documentOf(id())
+    const end = await send(({ items }) => ({
+      text: ' Fairer. ',
+      items: items.map((one) => ({ ...one, in: one.id === 's2' || one.id === 'g4' })),
+    }))
+    expect(end).toEqual(sent())
+    expect(await documentOf(id())).toEqual(before)
+    expect(await proposalsOf(id())).toMatchObject([
+      {
+        household: 'b',
+        text: 'Fairer.',
+        items: [
+          { id: 's2', item: { share: halves } },
+          { id: 'g4', item: { share: halves } },
+        ],
+      },
+    ])
+  })
+
+  test('proposes one way for a bundle', async () => {
+    browseAs(world(), 'a')
+    const share = { together: { principle: 'percent', a: '60', b: '40' } }
+    await send(({ items }) => ({
+      manner: 'one',
+      share,
+      items: items.map((one) => ({ ...one, in: one.id.startsWith('s') })),
+    }))
+    const [made] = await proposalsOf(id())
+    expect(made?.items.map((one) => [one.id, one.item.share])).toEqual(
+      ['s1', 's2', 's3', 's4', 's5'].map((item) => [item, share]),
+    )
+  })
+
+  test.each<[string, (draft: ProposalDraft) => object, Record<string, RegExp>]>([
+    [
+      'no item is ticked',
+      ({ items }) => ({ items: items.map((one) => ({ ...one, in: false })) }),
+      { items: /at least one item/ },
+    ],
+    [
+      'its parts do not add to 100',
+      ({ items }) => ({
+        items: items.map((one) => ({
+          ...one,
+          share: { together: { principle: 'percent', a: '60', b: '41' } },
+        })),
+      }),
+      { 'items[0].share.together.b': /100/ },
+    ],
+    [
+      'the one way for all lacks its numbers',
+      () => ({ manner: 'one', share: { together: { principle: 'benefit', a: '', b: '' } } }),
+      { 'share.together': /./ },
+    ],
+    [
+      'its weights would add to nothing',
+      ({ items }) => ({
+        items: items.map((one) => ({
+          ...one,
+          share: { together: { principle: 'benefit', a: '0', b: '0' } },
+        })),
+      }),
+      { 'items[0].share.together': /./ },
+    ],
+    ['its words are too long', () => ({ text: 'x'.repeat(4001) }), { text: /At most 4000/ }],
+  ])('is refused at its field where %s', async (_what, change, faults) => {
+    browseAs(world(), 'a')
+    const before = await everyTable()
+    const found = faultsOf(await send(change))
+    for (const [path, words] of Object.entries(faults))
+      expect(Object.entries(found).some(([at, said]) => at.startsWith(path) && words.test(said))).toBe(true)
+    expect(await everyTable()).toEqual(before)
+  })
+
+  test('is refused where nothing in it differs from the plan', async () => {
+    browseAs(world(), 'a')
+    const share = await shareOf('s1')
+    const end = await send(({ items }) => ({ items: items.map((one) => ({ ...one, share })) }))
+    expect(faultsOf(end)['']).toMatch(/differs from what stands/)
+  })
+
+  test('asks where an item changed after the form was opened, and sends it when told to', async () => {
+    const { base, draft } = await proposingForm(id())
+    await rename('b', 's1', 'By the lane')
+    browseAs(world(), 'a')
+    const before = await everyTable()
+    const asked = await sendProposal(id(), 0, base, draft)
+    if (!('conflict' in asked)) throw new Error('it is asked about')
+    expect(asked.conflict.rows).toEqual([
+      { label: 'By the lane: Name', theirs: 'By the lane', yours: 'Lane to the gardens' },
+    ])
+    expect(await everyTable()).toEqual(before)
+    expect(await outcomeOf(() => sendProposal(id(), 0, asked.conflict.theirsBase, draft))).toEqual(sent())
+    expect((await proposalsOf(id()))[0]?.items[0]?.item).toMatchObject({ name: 'By the lane', share: halves })
+  })
+
+  test('does not mind what changed in an item that is not in it', async () => {
+    const { base, draft } = await proposingForm(id())
+    await rename('b', 's2', 'Long garden')
+    browseAs(world(), 'a')
+    expect(await outcomeOf(() => sendProposal(id(), 0, base, draft))).toEqual(sent())
+  })
+
+  test('says before it is sent what it would ask, or why it can’t be sent', async () => {
+    browseAs(world(), 'a')
+    const { draft } = await proposingForm(id())
+    const before = await everyTable()
+    const share = { together: { principle: 'one', household: 'a' } }
+    const items = draft.items.map((one) => ({ ...one, in: true, share }))
+    const shown = await previewProposal(id(), 0, { ...draft, items })
+    if (!('asks' in shown)) throw new Error('it can be worked out')
+    const { a, b } = await askedNow()
+    const whole = moneyWords(a + b, 'USD')
+    expect(shown.asks).toContain(`The whole fence, after caps: ${whole} of no. 12 and $0.00 of no. 14.`)
+    const moves = `Asks no. 12 for ${moneyWords(b, 'USD')} more and no. 14 for ${moneyWords(b, 'USD')} less than now.`
+    expect(shown.asks.at(-1)).toBe(moves)
+    expect(shown.asks.some((sentence) => sentence.startsWith('Lane to the gardens: $'))).toBe(true)
+    const none = { ...draft, items: draft.items.map((one) => ({ ...one, in: false })) }
+    expect(await previewProposal(id(), 0, none)).toMatchObject({ refused: [expect.stringMatching(/tick/)] })
+    expect(await everyTable()).toEqual(before)
+  })
+
+  test('answers the other household’s, and nobody else’s', async () => {
+    const theirs = await aProposal(id(), 'a', 's1')
+    const foreign = await aProposal(world().other.id, 'a', 's1')
+    browseAs(world(), 'a')
+    expect(faultsOf(await send(() => ({}), theirs))['']).toMatch(/your own household’s/)
+    browseAs(world(), 'b')
+    expect(faultsOf(await send(() => ({}), foreign))['']).toMatch(/no such proposal/)
+    const share = { together: { principle: 'percent', a: '70', b: '30' } }
+    const answer = await send(({ items }) => ({ items: items.map((one) => ({ ...one, share })) }), theirs)
+    expect(answer).toEqual(sent())
+    expect((await proposalsOf(id())).map(({ reply }) => reply?.kind)).toEqual(['answered', undefined])
+  })
+})
+
+describe('accepting', () => {
+  test('puts the item into the plan with both marks on exactly what is there now', async () => {
+    await markEverything(id())
+    await aProposal(id(), 'a', 's1', { share: halves })
+    browseAs(world(), 'b')
+    expect(await press(acceptTheirs, await proposalForm(id(), 'a'))).toEqual(sent())
+    expect(await shareOf('s1')).toEqual(halves)
+    const fingerprint = await fingerprintOfItem(id(), 'item:s1')
+    const marks = (await marksOf(id())).filter(({ itemKey }) => itemKey === 'item:s1')
+    expect(marks.map((mark) => [mark.household, mark.fingerprint])).toEqual([
+      ['a', fingerprint],
+      ['b', fingerprint],
+    ])
+  })
+
+  test('of one’s own, of another notebook’s, and twice is refused, and changes nothing', async () => {
+    const own = await aProposal(id(), 'a', 's1')
+    const foreign = await aProposal(world().other.id, 'a', 's1')
+    browseAs(world(), 'a')
+    const before = await everyTable()
+    expect(refusalOf(await press(acceptTheirs, formOf({ id: String(own) })))).toMatch(/your own household’s/)
+    expect(await everyTable()).toEqual(before)
+    browseAs(world(), 'b')
+    expect(refusalOf(await press(acceptTheirs, formOf({ id: String(foreign) })))).toMatch(/no such proposal/)
+    expect(await everyTable()).toEqual(before)
+    await press(acceptTheirs, formOf({ id: String(own) }))
+    const accepted = await everyTable()
+    expect(refusalOf(await press(acceptTheirs, formOf({ id: String(own) })))).toMatch(/has ended/)
+    expect(await everyTable()).toEqual(accepted)
+  })
+
+  test('of what changed since is refused by name; proposed anew it takes over the share alone', async () => {
+    await aProposal(id(), 'a', 's1', { share: halves })
+    await rename('b', 's1', 'By the lane')
+    browseAs(world(), 'b')
+    const before = await everyTable()
+    expect(refusalOf(await press(acceptTheirs, await proposalForm(id(), 'a')))).toMatch(
+      /^Changed since this was proposed: By the lane\./,
+    )
+    expect(await everyTable()).toEqual(before)
+
+    const html = await page()
+    expect(html).toContain('made for an earlier version')
+    expect(html).toContain('Name: Lane to the gardens before, By the lane now')
+    expect(html).not.toContain('Accept proposal 1')
+
+    browseAs(world(), 'a')
+    expect(await press(proposeAnew, await proposalForm(id(), 'a'))).toEqual(sent())
+    expect((await proposalsOf(id())).map(({ reply }) => reply?.kind)).toEqual(['withdrawn', undefined])
+    browseAs(world(), 'b')
+    await press(acceptTheirs, await proposalForm(id(), 'a'))
+    expect(readPart(await documentOf(id()), { part: 'item', id: 's1' })).toMatchObject({
+      name: 'By the lane',
+      share: halves,
+    })
+  })
+
+  test('of what would cost more than the caps allow by now is refused, and the proposal stands', async () => {
+    const materials = [{ what: 'oak boards', quantity: '1', unitPrice: '5000', suppliedBy: 'bought' }]
+    await aProposal(id(), 'a', 's1', { materials })
+    const caps = { part: 'caps' } as const
+    const { base } = await openedPart(id(), caps)
+    browseAs(world(), 'b')
+    const statement = await askedNow()
+    const kept = { caps: { a: moneyText(statement.a, 2), b: moneyText(statement.b, 2) } }
+    expect(await saveNotebookPart(id(), caps, base, kept)).toHaveProperty('saved')
+    const before = await everyTable()
+    expect(refusalOf(await press(acceptTheirs, await proposalForm(id(), 'a')))).toMatch(
+      /^With this the shares could not be worked out\. .*fall [0-9.]+ short/,
+    )
+    expect(await everyTable()).toEqual(before)
+  })
+})
+
+describe('saying why not', () => {
+  test('needs words, and keeps them', async () => {
+    await aProposal(id(), 'a', 's1')
+    browseAs(world(), 'b')
+    expect(refusalOf(await press(declineTheirs, await proposalForm(id(), 'a', { text: ' ' })))).toMatch(
+      /say why not/,
+    )
+    expect((await proposalsOf(id()))[0]?.reply).toBeUndefined()
+    const form = await proposalForm(id(), 'a', { text: 'The slope is not ours.' })
+    expect(await press(declineTheirs, form)).toEqual(sent())
+    const html = await page()
+    expect(html).toContain('Proposal 1, not accepted')
+    expect(html).toContain('The slope is not ours.')
+  })
+})
+
+describe('the page', () => {
+  test('shows both households’ positions, how far apart they are, and where that comes from', async () => {
+    const theirs = await aProposal(id(), 'a', 's1', {
+      share: { together: { principle: 'one', household: 'a' } },
+    })
+    browseAs(world(), 'b')
+    const alone = await page()
+    expect(alone).toContain('1 proposal of no. 12 waits for your answer')
+    expect(alone).toContain('Accept proposal 1')
+    await send(() => ({}), theirs)
+    const html = await page()
+    expect(html).toContain('What no. 12 proposes')
+    expect(html).toContain('What no. 14 proposes')
+    expect(html).toContain('way-bar-middle')
+    expect(html).toContain('answered with proposal 2')
+    expect(html).toMatch(/How it is shared: asks no\. 12 for \$[0-9.]+ more and no\. 14 for \$[0-9.]+ less\./)
+    expect(html).not.toContain('waits for your answer')
+  })
+
+  test('the form of an answer begins with what the other household proposes', async () => {
+    const theirs = await aProposal(id(), 'a', 's4', {
+      share: { together: { principle: 'percent', a: '33', b: '67' } },
+    })
+    browseAs(world(), 'b')
+    const html = await page({ answers: String(theirs) }, 'proposals/new')
+    expect(html).toContain('Answer proposal 1 with another')
+    expect(html).toContain('value="33"')
+    browseAs(world(), 'a')
+    await expect(page({ answers: String(theirs) }, 'proposals/new')).rejects.toThrow('not found')
+  })
+})
