@@ -73,10 +73,16 @@ const cases: Case[] = [
   },
   {
     name: 'Share the saving',
-    share: { principle: 'saving', aloneA: '300.00', aloneB: '250.00' },
+    share: {
+      principle: 'saving',
+      aloneA: '300.00',
+      aloneB: '250.00',
+      sourceA: 'an offer',
+      sourceB: 'own reckoning',
+    },
     // (250.01 + 50) ÷ 2 = 150.005; (350.01 + 50) ÷ 2 = 200.005.
-    apart: `Share the saving: alone Heron House would have paid $300.00 and Bank Cottage $250.00; together it is $250.01, and each keeps half of what that saves: ${asksA} $150.01, ${asksB} $100.00.${onFullTie}`,
-    together: `Share the saving: alone Heron House would have paid $300.00 and Bank Cottage $250.00; together it is $350.01, and each keeps half of what that saves: ${asksA} $200.01, ${asksB} $150.00.${onFullTie}`,
+    apart: `Share the saving: alone Heron House would have paid $300.00 (source: an offer) and Bank Cottage $250.00 (source: own reckoning); together it is $250.01, and each keeps half of what that saves: ${asksA} $150.01, ${asksB} $100.00.${onFullTie}`,
+    together: `Share the saving: alone Heron House would have paid $300.00 (source: an offer) and Bank Cottage $250.00 (source: own reckoning); together it is $350.01, and each keeps half of what that saves: ${asksA} $200.01, ${asksB} $150.00.${onFullTie}`,
   },
 ]
 

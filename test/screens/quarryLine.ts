@@ -170,7 +170,15 @@ const sectionThree = {
     },
   ],
   labour: [{ task: 'stretch the wire', hours: '20', rate: '15', by: 'b' }],
-  share: { together: { principle: 'saving', aloneA: '700.00', aloneB: '500.00' } },
+  share: {
+    together: {
+      principle: 'saving',
+      aloneA: '700.00',
+      aloneB: '500.00',
+      sourceA: 'an offer of 2 March',
+      sourceB: 'own reckoning',
+    },
+  },
 } as const
 
 export const sections = [sectionOne, sectionTwo, sectionThree] as const
@@ -206,7 +214,7 @@ const cartGate = {
   at: '5 m',
   opening: `3' 6"`,
   stands: 'a',
-  uses: { a: '12' },
+  uses: { a: '12', b: '0' },
   opens: 'toward household a',
   latch: 'slide bolt',
   keys: 'one padlock',
@@ -231,7 +239,7 @@ const millGate = {
   at: '21 m',
   opening: '1.2 m',
   stands: 'b',
-  uses: { b: '20' },
+  uses: { a: '0', b: '20' },
   opens: 'toward household b',
   latch: 'latch with a lock',
   keys: 'two, both at The Mill House',

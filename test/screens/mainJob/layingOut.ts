@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest'
+import { countPassages } from '../countingPassages.ts'
 import { expectPage } from '../expectPage.ts'
 import { typeFields, typeItem, typeRows } from '../itemTyping.ts'
 import * as quarry from '../quarryLine.ts'
 import { field, readingOf, save, trySaving } from '../typing.ts'
-import { visit, visitItem } from '../visiting.ts'
+import { panel, visit, visitItem } from '../visiting.ts'
 import { a, b } from './evening.ts'
 
 export function layingOutSteps(): void {
@@ -43,9 +44,18 @@ export function layingOutSteps(): void {
       const { page } = b
       await visit(b, 'The line')
       await page.getByRole('link', { name: 'Add a gate' }).click()
-      await typeItem(page, gate as never)
+      const { uses: _countedLater, ...typed } = gate
+      await typeItem(page, typed as never)
       await trySaving(page, 'Save this gate')
       await expectPage(page.getByRole('heading', { level: 1, name: gate.name })).toBeVisible()
+    })
+
+    test.each(quarry.gates)('both count the passages of a gate, apart and alike: $name', async (gate) => {
+      for (const household of [b, a]) {
+        await visitItem(household, gate.name)
+        await countPassages(household.page, gate.uses)
+      }
+      await expectPage(panel(a.page, 'Passages a week')).toContainText('Both counted the same.')
     })
 
     test.each([...quarry.common, quarry.skipHire])('a common cost: $name', async (cost) => {

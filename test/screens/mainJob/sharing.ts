@@ -31,7 +31,7 @@ export function sharingSteps(): void {
       [
         'Paddock end',
         // (800 + 700 − 500) ÷ 2.
-        'Materials and labour together. Share the saving: alone Larkspur Cottage would have paid $700.00 and The Mill House $500.00; ' +
+        'Materials and labour together. Share the saving: alone Larkspur Cottage would have paid $700.00 (source: an offer of 2 March) and The Mill House $500.00 (source: own reckoning); ' +
           `together it is $800.00, and each keeps half of what that saves: ${asksA} $500.00, ${asksB} $300.00.`,
       ],
       [
