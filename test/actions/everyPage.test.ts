@@ -151,6 +151,9 @@ const ofNotebooks: Readonly<Record<string, NotebookAddress>> = {
 /** Where something is sent to: what households get for it is tested with what it does. */
 const sentTo = [at('files/upload/route.ts#POST'), at('letter.pdf/route.ts#POST')]
 
+/** Stays open as long as its page: told in keptCurrent.test.ts. */
+const keptOpen = [at('live/route.ts#GET')]
+
 const forEveryone = ['app/page.tsx#default', 'app/start/page.tsx#default', 'app/check/page.tsx#default']
 /** A file that is the same for everyone. */
 const sameForEveryone = ['app/print-font/[face]/route.ts#GET']
@@ -182,6 +185,7 @@ test('the table names every page and every route handler, and no other', async (
   const named = [
     ...Object.keys(ofNotebooks),
     ...sentTo,
+    ...keptOpen,
     ...forEveryone,
     ...sameForEveryone,
     ...byToken,
