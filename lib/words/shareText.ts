@@ -3,7 +3,7 @@ import { currencyDigits } from '../core/amounts/currency.ts'
 import { minorUnits } from '../core/amounts/money.ts'
 import { never } from '../core/assert.ts'
 import { type Household, otherHousehold } from '../core/people/household.ts'
-import type { Capped } from '../core/shares/caps.ts'
+import type { Capped, WaitingCap } from '../core/shares/caps.ts'
 import type { ItemShares } from '../core/shares/itemShares.ts'
 import type { SharedUses } from '../core/shares/passages.ts'
 import type { PotPart, PotShare } from '../core/shares/potShare.ts'
@@ -179,4 +179,10 @@ export function capSentence(asked: Capped, names: ShareNames): string | undefine
   const { from, amount } = asked.moved
   const to: Household = otherHousehold(from)
   return `The cap of ${names[from]} moves ${moneyWords(amount, names.currency)} to ${names[to]}.`
+}
+
+/** What a cap would move, and what it waits for. */
+export function waitingCapSentence({ household, cap, amount }: WaitingCap, names: ShareNames): string {
+  const [to, money] = [names[otherHousehold(household)], (minor: bigint) => moneyWords(minor, names.currency)]
+  return `The cap of ${names[household]}, ${money(cap)}, would move ${money(amount)} to ${to} once ${to} marks the caps. Until then it moves nothing.`
 }

@@ -27,7 +27,9 @@ export function PositionsView({ opened, positions }: Props) {
   const names = shareNames(opened.notebook)
   if (a.holds.length === 0 && b.holds.length === 0) return null
   const faults = [a, b].flatMap(({ plan }) => (plan.ok ? [] : plan.faults))
-  const apart = a.plan.ok && b.plan.ok ? distanceBetween(a.plan.value, b.plan.value) : undefined
+  const { caps } = opened.inForce
+  const apart =
+    a.plan.ok && b.plan.ok ? distanceBetween({ ...a.plan.value, caps }, { ...b.plan.value, caps }) : undefined
   if (!apart?.ok)
     return (
       <Panel heading="Where you two stand">

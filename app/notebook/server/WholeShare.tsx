@@ -1,14 +1,14 @@
 import { hoursText } from '../../../lib/core/amounts/hours.ts'
 import { faultText } from '../../../lib/words/faultText.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
-import { capSentence, shareNames } from '../../../lib/words/shareText.ts'
+import { capSentence, shareNames, waitingCapSentence } from '../../../lib/words/shareText.ts'
 import { Panel } from '../../ui/Panel.tsx'
 import { ShareBar } from '../../ui/ShareBar.tsx'
 import type { Opened } from './opened.ts'
 
 /** What the whole fence asks of each household; or why that can't be worked out yet. */
 export function WholeShare({ opened }: { opened: Opened }) {
-  const { notebook, statement } = opened
+  const { notebook, statement, waitingCaps } = opened
   const names = shareNames(notebook)
   if (!statement.ok) {
     return (
@@ -43,6 +43,9 @@ export function WholeShare({ opened }: { opened: Opened }) {
           {names.b}.
         </p>
       ) : null}
+      {waitingCaps.map((cap) => (
+        <p key={cap.household}>{waitingCapSentence(cap, names)}</p>
+      ))}
       <p>
         Goods and hours are part of it. If all goes as planned, {names.a} brings {money(inMoney.a)} of it in
         money and {names.b} {money(inMoney.b)}

@@ -19,7 +19,7 @@ export type BooksFigures = {
 
 export function booksFigures(opened: Opened): BooksFigures {
   const signed = opened.revisions.find(({ stillToSign }) => stillToSign.length === 0)
-  const draft = () => statementOf(opened.notebook)
+  const draft = () => statementOf(opened.inForce)
   if (!signed) return { notebook: opened.notebook, statement: draft(), signed: undefined, draft: undefined }
   return {
     notebook: signed.notebook,

@@ -6,12 +6,7 @@ import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
 import { assert } from '../../../lib/core/assert.ts'
 import type { Household } from '../../../lib/core/people/household.ts'
 import type { Result } from '../../../lib/core/result.ts'
-import {
-  plannedStatement,
-  type SharedItems,
-  type Statement,
-  shareItems,
-} from '../../../lib/core/shares/statement.ts'
+import { type SharedItems, type Statement, shareItems } from '../../../lib/core/shares/statement.ts'
 import { type NotebookDocument, readNotebook, unknownKeys } from '../../../lib/forms/readNotebook.ts'
 import { type Change, latestChanges } from '../../../lib/store/changes.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
@@ -20,6 +15,8 @@ import { marksOf } from '../../../lib/store/marks.ts'
 import { type Message, messagesOf } from '../../../lib/store/messages.ts'
 import { findNotebook } from '../../../lib/store/notebooks.ts'
 import { proposalsWaitingFor } from '../../../lib/store/proposals.ts'
+import { pulseOf } from '../../../lib/store/pulse.ts'
+import { type DraftFigures, draftFigures } from './capsOf.ts'
 import { type FrozenRevision, frozenRevisions } from './standingRevision.ts'
 
 /** One agreed item as it stands: who has marked it as it is now, and what last changed in it. */
@@ -31,14 +28,16 @@ export type Standing = {
 }
 
 /** A notebook, opened by one of its households: what every page starts from. */
-export type Opened = {
+export type Opened = DraftFigures & {
   readonly notebookId: string
   readonly household: Household
   readonly example: boolean
+  /** Where the notebook stood before it was read: what changes afterwards is fetched by the page itself. */
+  readonly pulse: string
   readonly document: NotebookDocument
   readonly notebook: Notebook
   readonly shared: SharedItems
-  /** Of the plan alone; with the actual figures of the books it is that of `booksFigures`. */
+  /** Of the plan alone, as it is `inForce`; with the actual figures of the books it is that of `booksFigures`. */
   readonly statement: Result<Statement>
   readonly standings: readonly Standing[]
   readonly unknownKeys: readonly string[]
@@ -58,19 +57,22 @@ export type Opened = {
  */
 export const openNotebook = cache(async (notebookId: string): Promise<Opened> => {
   const { household } = await requireHousehold(notebookId)
+  const pulse = (await pulseOf(notebookId)) ?? notFound()
   const stored = (await findNotebook(notebookId)) ?? notFound()
   const read = readNotebook(stored.document)
   assert(read.ok, 'only notebooks that hold are stored')
   const { document, notebook } = read.value
+  const standings = await standingsOf(notebookId, document)
   return {
     notebookId,
     household,
     example: stored.example,
+    pulse: pulse.text,
     document,
     notebook,
     shared: shareItems(notebook),
-    statement: plannedStatement(notebook),
-    standings: await standingsOf(notebookId, document),
+    ...draftFigures(notebook, standings),
+    standings,
     unknownKeys: unknownKeys(document),
     revisions: await frozenRevisions(notebookId, notebook),
     messages: await messagesOf(notebookId),
@@ -79,7 +81,11 @@ export const openNotebook = cache(async (notebookId: string): Promise<Opened> =>
   }
 })
 
-async function standingsOf(notebookId: string, document: NotebookDocument): Promise<readonly Standing[]> {
+/** Where every agreed item of a document stands. */
+export async function standingsOf(
+  notebookId: string,
+  document: NotebookDocument,
+): Promise<readonly Standing[]> {
   const [marks, changes] = await Promise.all([marksOf(notebookId), latestChanges(notebookId)])
   return agreedItems(document).map((item) => {
     const fingerprint = fingerprintOf(item.inputs)

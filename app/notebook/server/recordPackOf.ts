@@ -32,7 +32,10 @@ type Hashed = PackEntry & { readonly sha256: string }
 const sums = 'sha256sums.txt'
 
 /** What a pack is made from. */
-type Packed = Pick<Opened, 'notebookId' | 'household' | 'document' | 'notebook' | 'statement' | 'revisions'>
+type Packed = Pick<
+  Opened,
+  'notebookId' | 'household' | 'document' | 'notebook' | 'inForce' | 'statement' | 'waitingCaps' | 'revisions'
+>
 
 /**
  * Everything that is kept of a notebook, for handing over with the house: the text that explains it first, then in one

@@ -1,5 +1,5 @@
 import { agreementText } from '../../../lib/core/agreement/canonicalText.ts'
-import { plannedStatement } from '../../../lib/core/shares/statement.ts'
+import { plannedStatement, statementOf } from '../../../lib/core/shares/statement.ts'
 import { sha256Hex } from '../../../lib/store/sha256.ts'
 import type { SummaryInput } from '../../../lib/words/summary/summaryInput.ts'
 import { amendmentOf } from './amendment.ts'
@@ -8,12 +8,14 @@ import type { FrozenRevision } from './standingRevision.ts'
 
 /** The summary of the notebook as it stands, a draft. */
 export function draftSummary(
-  opened: Pick<Opened, 'document' | 'notebook' | 'statement' | 'revisions'>,
+  opened: Pick<Opened, 'document' | 'notebook' | 'inForce' | 'statement' | 'waitingCaps' | 'revisions'>,
 ): SummaryInput {
   const amends = amendmentOf(opened.document, opened.revisions)
   return {
     notebook: opened.notebook,
     statement: opened.statement,
+    actual: statementOf(opened.inForce),
+    waitingCaps: opened.waitingCaps,
     standing: { kind: 'draft', sha256: sha256Hex(agreementText(opened.document)) },
     signatures: [],
     booksAsOf: today(),
@@ -31,6 +33,7 @@ export function revisionSummary(
   return {
     notebook,
     statement: plannedStatement(notebook),
+    actual: statementOf(notebook),
     standing: { kind: stillToSign.length === 0 ? 'signed' : 'up for signing', number, sha256, frozenAt },
     signatures,
     booksAsOf: today(),

@@ -2,19 +2,18 @@ import { notFound } from 'next/navigation'
 import { type ReaderThing, requireReader } from '../../../lib/access/readerAccess.ts'
 import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
 import { assert } from '../../../lib/core/assert.ts'
-import type { Result } from '../../../lib/core/result.ts'
-import { plannedStatement, type Statement } from '../../../lib/core/shares/statement.ts'
 import { type NotebookDocument, readNotebook } from '../../../lib/forms/readNotebook.ts'
 import { findNotebook } from '../../../lib/store/notebooks.ts'
 import type { ReaderLink } from '../../../lib/store/readerLinks.ts'
+import { type DraftFigures, draftFigures } from '../../notebook/server/capsOf.ts'
+import { standingsOf } from '../../notebook/server/opened.ts'
 import { type FrozenRevision, frozenRevisions } from '../../notebook/server/standingRevision.ts'
 
 /** A notebook as a reader's link opens it. What of it may be shown is for the page to choose, by `link.content`. */
-export type ReaderOpening = {
+export type ReaderOpening = DraftFigures & {
   readonly link: ReaderLink
   readonly document: NotebookDocument
   readonly notebook: Notebook
-  readonly statement: Result<Statement>
   /** Newest first. */
   readonly revisions: readonly FrozenRevision[]
   /** The newest revision that all have signed; undefined while there is none. */
@@ -33,7 +32,7 @@ export async function openForReader(token: string, thing: ReaderThing): Promise<
     link,
     document,
     notebook,
-    statement: plannedStatement(notebook),
+    ...draftFigures(notebook, await standingsOf(link.notebookId, document)),
     revisions,
     signed: revisions.find(({ stillToSign }) => stillToSign.length === 0),
   }

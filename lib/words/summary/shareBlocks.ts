@@ -3,6 +3,7 @@ import { type Hundredths, hoursText } from '../../core/amounts/hours.ts'
 import { type Minor, minorUnits } from '../../core/amounts/money.ts'
 import type { Fault } from '../../core/faults.ts'
 import { households } from '../../core/people/household.ts'
+import type { WaitingCap } from '../../core/shares/caps.ts'
 import { commonParts } from '../../core/shares/commonParts.ts'
 import type { ItemShares } from '../../core/shares/itemShares.ts'
 import { digitsOf, type Statement } from '../../core/shares/statement.ts'
@@ -10,7 +11,7 @@ import { commonPartsNote, commonPartsTable, commonPartsTitle } from '../commonPa
 import { faultText } from '../faultText.ts'
 import { householdName } from '../labels.ts'
 import { moneyWords } from '../money.ts'
-import { capSentence, shareNames } from '../shareText.ts'
+import { capSentence, shareNames, waitingCapSentence } from '../shareText.ts'
 import type { Block, TableColumn } from './block.ts'
 import { itemsShared } from './costBlocks.ts'
 import { householdStart, itemTitle } from './names.ts'
@@ -19,14 +20,16 @@ import type { SummaryInput } from './summaryInput.ts'
 
 /** Who is asked for what in all: by part, in hours, under the caps, and what each brings in money. */
 export function shareBlocks(input: SummaryInput): Block[] {
-  const { notebook, statement } = input
+  const { notebook, statement, waitingCaps = [] } = input
   return [
     { kind: 'heading', level: 1, id: 'shares', text: 'Who is asked for what' },
-    ...(statement.ok ? totalBlocks(notebook, statement.value) : refusedBlocks(input, statement.faults)),
+    ...(statement.ok
+      ? totalBlocks(notebook, statement.value, waitingCaps)
+      : refusedBlocks(input, statement.faults)),
   ]
 }
 
-function totalBlocks(notebook: Notebook, statement: Statement): Block[] {
+function totalBlocks(notebook: Notebook, statement: Statement, waitingCaps: readonly WaitingCap[]): Block[] {
   if (statement.items.length === 0)
     return [
       { kind: 'paragraph', text: 'There is nothing to share yet.' },
@@ -42,7 +45,7 @@ function totalBlocks(notebook: Notebook, statement: Statement): Block[] {
     itemTable(notebook, statement.items, foot),
     ...commonPartsBlocks(notebook, statement.items),
     hoursTable(notebook, statement.items),
-    ...capBlocks(notebook, statement),
+    ...capBlocks(notebook, statement, waitingCaps),
     ...moneyBlocks(notebook, statement),
   ]
 }
@@ -134,7 +137,7 @@ function hoursTable(notebook: Notebook, items: readonly ItemShares[]): Block {
   }
 }
 
-function capBlocks(notebook: Notebook, statement: Statement): Block[] {
+function capBlocks(notebook: Notebook, statement: Statement, waiting: readonly WaitingCap[]): Block[] {
   const digits = digitsOf(notebook)
   const capped = households.flatMap((household) => {
     const cap = notebook.caps[household]
@@ -144,7 +147,9 @@ function capBlocks(notebook: Notebook, statement: Statement): Block[] {
   })
   if (capped.length === 0)
     return [{ kind: 'paragraph', text: 'No household has set a cap on what it can be asked for.' }]
-  const moved = capSentence(statement.asked, shareNames(notebook))
+  const names = shareNames(notebook)
+  const moved = capSentence(statement.asked, names)
+  const waits = waiting.map((cap) => waitingCapSentence(cap, names))
   return [
     {
       kind: 'paragraph',
@@ -153,7 +158,8 @@ function capBlocks(notebook: Notebook, statement: Statement): Block[] {
           ({ household, cap }) =>
             `${householdStart(notebook, household)} has agreed to be asked for no more than ${cap}.`,
         ),
-        moved ?? 'That moves nothing.',
+        ...(moved ? [moved] : waits.length > 0 ? [] : ['That moves nothing.']),
+        ...waits,
       ].join(' '),
     },
   ]

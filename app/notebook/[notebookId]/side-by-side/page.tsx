@@ -19,7 +19,7 @@ export default async function SideBySidePage({ params }: { params: Promise<{ not
   const { notebookId } = await params
   const opened = await openNotebook(notebookId)
   const { notebook } = opened
-  const found = wholeSideBySide(notebook)
+  const found = wholeSideBySide(opened.inForce)
   const home = `/notebook/${notebookId}`
   const items = placesOf(notebook).map(({ item }) => item.id)
   return (

@@ -14,7 +14,7 @@ export default async function TryPage({ params }: { params: Promise<{ notebookId
   const opened = await openNotebook(notebookId)
   const { notebook, document } = opened
   // A tried change is held against the plan; what was given and bought so far is no part of it.
-  const plan = { ...notebook, contributions: [], books: { bought: [], things: [], conversions: [] } }
+  const plan = { ...opened.inForce, contributions: [], books: { bought: [], things: [], conversions: [] } }
   return (
     <NotebookShell opened={opened} page="shares">
       <Page
