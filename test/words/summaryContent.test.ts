@@ -93,6 +93,7 @@ describe('the summary of the example', () => {
       'costs',
       'shares',
       'arrangements',
+      'arrangements',
       'books',
       'terms',
       'checks',
