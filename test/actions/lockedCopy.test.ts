@@ -8,6 +8,8 @@ import { saveNotebookPart } from '../../app/notebook/server/actions.ts'
 import { enterContribution } from '../../app/notebook/server/bookActions.ts'
 import { openAgain } from '../../app/notebook/server/closingActions.ts'
 import { replaceOwnLink } from '../../app/notebook/server/linkActions.ts'
+import { sendProposal } from '../../app/notebook/server/proposalActions.ts'
+import { acceptTheirs } from '../../app/notebook/server/proposalReplyActions.ts'
 import { putUpForSigning, signForParty } from '../../app/notebook/server/signActions.ts'
 import type { Household } from '../../lib/core/people/household.ts'
 import { checkRecord } from '../../lib/seal/checkRecord.ts'
@@ -19,8 +21,8 @@ import { sealedPaperOf, sealsOf } from '../../lib/store/sealedPapers.ts'
 import { sha256Hex } from '../../lib/store/sha256.ts'
 import { keptCookies, openBrowser } from './browser.ts'
 import { everyTable } from './everyTable.ts'
-import { openedPart, signingPlace } from './givenForms.ts'
-import { faultsOf, outcomeOf } from './outcome.ts'
+import { aProposal, openedPart, proposalForm, proposingForm, signingPlace } from './givenForms.ts'
+import { faultsOf, outcomeOf, refusalOf } from './outcome.ts'
 import { browseAs, documentOf, markEverything, worldForEachTest } from './world.ts'
 
 vi.mock('next/headers', () => import('./browser.ts'))
@@ -313,6 +315,21 @@ describe('closing the notebook', () => {
     expect(await outcomeOf(() => openAgain(id, {}, new FormData()))).toMatchObject({ kind: 'redirect' })
     expect(await edit()).toMatchObject({ kind: 'answer', answer: { saved: true } })
     expect((await revisionsOf(id))[0]?.canonicalText).toContain('"closing"')
+  })
+
+  test('takes no proposal while it is closed, and none that was made before goes into it', async () => {
+    const { id } = world().notebook
+    await aProposal(id, 'a', 's1')
+    await close()
+    browseAs(world(), 'b')
+    const before = await everyTable()
+    const { base, draft } = await proposingForm(id, ['s2'])
+    expect(faultsOf(await outcomeOf(() => sendProposal(id, 0, base, draft)))['']).toContain(
+      'closed by revision 1',
+    )
+    const form = await proposalForm(id, 'a')
+    expect(refusalOf(await outcomeOf(() => acceptTheirs(id, {}, form)))).toContain('closed by revision 1')
+    expect(await everyTable()).toEqual(before)
   })
 
   test('can be amended and closed again once it was opened again', async () => {
