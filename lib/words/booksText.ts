@@ -1,4 +1,4 @@
-import type { BookMarks, Contribution, LineOf } from '../core/agreement/notebook.ts'
+import type { BookMarks, Contribution, LineOf, SpentOn } from '../core/agreement/notebook.ts'
 import type { Minor } from '../core/amounts/money.ts'
 import type { PlannedLine } from '../core/ledger/findLine.ts'
 import type { Account } from '../core/ledger/journal.ts'
@@ -147,4 +147,18 @@ export function trialBalanceWords(adds: boolean): string {
   return adds
     ? 'Yes. Every amount is entered twice, once for who gives it and once for what it goes to, and the two sums are equal.'
     : 'No. The two sums differ, which is a mistake of this program: please keep a copy of the notebook file and report it.'
+}
+
+export function shopWords(kind: Contribution['kind'], shop: string): string {
+  return kind === 'refund' ? `From ${shop.trim()}.` : `At ${shop.trim()}.`
+}
+
+/** One line that an entry was for. */
+export function entryLineWords(line: SpentOn, item: string, amount: string): string {
+  const quantity = line.quantity === '' ? '' : `${line.quantity} × `
+  return `${amount} for ${quantity}${lineWords(line.what)}, ${item}`
+}
+
+export function lessCountsWords(whole: string, counts: string): string {
+  return `${whole} was entered; ${counts} counts, the lower of its values.`
 }

@@ -9,6 +9,7 @@ import { moneyWords } from '../../../lib/words/money.ts'
 import { PressForm } from '../../ui/draft/PressForm.tsx'
 import { HouseholdTag } from '../../ui/HouseholdTag.tsx'
 import { takeEntryBack } from './bookActions.ts'
+import { EntryDetails } from './EntryDetails.tsx'
 import type { Opened } from './opened.ts'
 
 /** One entry of the book: what, by whom, when, for what, who wrote it; its writer can take it back with a reason. */
@@ -43,6 +44,7 @@ export function BookEntry({
         {dayWords(entry.date)}, for {item}
         {entry.note ? `: ${entry.note}` : ''}
       </p>
+      <EntryDetails opened={opened} entry={entry} counts={amount} />
       <p className="quiet">
         Written by {householdName(notebook, writer)}.
         {entry.kind === 'hours' && entry.rate === ''

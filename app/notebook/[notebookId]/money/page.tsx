@@ -1,5 +1,6 @@
 import { placesOf } from '../../../../lib/core/shares/itemShares.ts'
 import { itemTitle } from '../../../../lib/words/itemWords.ts'
+import { ButtonLink } from '../../../ui/ButtonLink.tsx'
 import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import { BalanceView } from '../../server/BalanceView.tsx'
@@ -28,6 +29,9 @@ export default async function MoneyPage({ params }: { params: Promise<{ notebook
         lead="What each household was asked for, what it has given, and what is left to give. Only what has been given counts as given."
       >
         <BalanceView opened={opened} />
+        <p>
+          <ButtonLink href={`/notebook/${notebookId}/books`}>The books: planned against actual</ButtonLink>
+        </p>
         <EntryPart opened={opened} />
         <Panel heading="The book">
           {entries.length === 0 ? (
