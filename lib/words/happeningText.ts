@@ -1,6 +1,7 @@
 import { type AgreedItem, wholeNotebook } from '../core/agreement/agreedItems.ts'
 import { capacities } from '../core/agreement/notebook.ts'
 import { bookHappening } from './bookHappeningText.ts'
+import { dayWords } from './day.ts'
 import { changedItemTitle, itemTitle } from './itemWords.ts'
 import { capacityWords } from './labels.ts'
 import { messageKindWords } from './messageText.ts'
@@ -60,7 +61,7 @@ export function happeningWords({ kind, detail = {} }: Happened, title: string): 
         ? 'Wrote down its own needs.'
         : `Counted the passages of ${title} by itself.`
     case 'first answer':
-      return `Answered the invitation: ${said('answer')}.${quoted(said('text'))}`
+      return `Answered the invitation: ${said('answer')}${said('until') === '' ? '' : `, ask again on ${dayWords(said('until'))}`}.${quoted(said('text'))}`
     case 'proposal':
       return `Made proposal ${said('proposal')}.${quoted(said('text'))}`
     case 'reply':

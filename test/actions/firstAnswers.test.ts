@@ -4,10 +4,14 @@ import { describe, expect, test, vi } from 'vitest'
 import { giveFirstAnswer } from '../../app/notebook/server/firstAnswerActions.ts'
 import { sayAboutItem } from '../../app/notebook/server/messageActions.ts'
 import type { Household } from '../../lib/core/people/household.ts'
+import { statementOf } from '../../lib/core/shares/statement.ts'
 import { documentText } from '../../lib/forms/parts.ts'
+import { readNotebook } from '../../lib/forms/readNotebook.ts'
 import { newestFirstAnswer } from '../../lib/store/firstAnswers.ts'
 import { messagesOf } from '../../lib/store/messages.ts'
 import { editNotebook } from '../../lib/store/notebooks.ts'
+import { dayWords } from '../../lib/words/day.ts'
+import { moneyWords } from '../../lib/words/money.ts'
 import { everyTable } from './everyTable.ts'
 import { anAddedPhoto } from './givenFiles.ts'
 import { formOf, tomorrow } from './givenForms.ts'
@@ -38,6 +42,15 @@ function answer(fields: Record<string, string>, household: Household = 'b') {
   return outcomeOf(() => giveFirstAnswer(world().notebook.id, {}, formOf(fields)))
 }
 
+/** What the plan asks of household b, and how much of it in money, in words. */
+async function figuresOfB() {
+  const read = readNotebook(documentText(await documentOf(world().notebook.id)))
+  const statement = read.ok ? statementOf(read.value.notebook) : undefined
+  if (!statement?.ok) throw new Error('the plan can be shared')
+  const { asked, inMoney } = statement.value
+  return { asked: moneyWords(asked.b, 'USD'), inMoney: moneyWords(inMoney.b, 'USD') }
+}
+
 const led = (page: string) => ({ kind: 'redirect', to: `/notebook/${world().notebook.id}${page}` })
 const datesOf = async () =>
   ((await documentOf(world().notebook.id)).dates as { what: string; on: string; done?: boolean }[]).filter(
@@ -56,20 +69,24 @@ const changeDocument = (change: (document: Record<string, unknown>) => object) =
     }),
   })
 
+const withoutCaps = (document: Record<string, unknown>) => ({ ...document, caps: {} })
+
 describe('the first screen', () => {
   test('shows the photo of the old fence, the most that is asked, that nothing binds, and five answers', async () => {
+    await changeDocument(withoutCaps)
     expect(await pageOf('b', 'welcome/page.tsx')).toContain('There is no photo of the old fence yet.')
     const photo = await anAddedPhoto(world().notebook.id)
     const html = await pageOf('b', 'welcome/page.tsx')
     expect(html).toContain(`src="/notebook/${world().notebook.id}/files/${photo}"`)
     expect(html).toContain('no. 12 asks about the fence')
-    expect(html).toContain('at most <span class="figure">$3,750.00</span>')
+    expect(html).toContain(`at most <span class="figure">${(await figuresOfB()).asked}</span>`)
     expect(html).toContain('Nothing binds until you sign.')
     const labels = [...html.matchAll(/>Answer: ([^<]+)</g)].map(([, label]) => label)
     expect(labels).toEqual(['fine', 'fine, but without money', 'a question', 'not now', 'no'])
   })
 
   test('says what the figure rests on: the plan, a limit of its own, or one that both marked', async () => {
+    await changeDocument((document) => ({ ...document, caps: { b: '9000.00' } }))
     expect(await pageOf('b', 'welcome/page.tsx')).toContain('It can’t rise without your mark.')
     await markEverything(world().notebook.id, ['b'])
     expect(await pageOf('b', 'welcome/page.tsx')).toContain('That is the limit that you set.')
@@ -102,24 +119,30 @@ describe('fine', () => {
 
 describe('fine, but without money', () => {
   test('shows what can stand in its place, and is open for the other while money is asked', async () => {
+    await changeDocument(withoutCaps)
     expect(await answer({ answer: 'fine without money' })).toEqual(led('/answer'))
     const html = await pageOf('b', 'answer/page.tsx')
     for (const way of ['/work', '/materials', '/side-by-side', '/shares?limit=nothing#caps'])
       expect(html).toContain(`href="/notebook/${world().notebook.id}${way}"`)
-    expect(html).toContain('$2,811.25 of your part is money')
+    expect(html).toContain(`${(await figuresOfB()).inMoney} of your part is money`)
     const open = /no\. 14 answered on [^<]*: fine, but without money<\/a>/
     expect(await pageOf('a', 'terms/page.tsx')).toMatch(open)
     expect(await pageOf('b', 'terms/page.tsx')).not.toMatch(open)
     await changeDocument((document) => ({ ...document, caps: { b: '0' } }))
+    // A limit holds once the household that it moves money to has marked it.
+    expect(await pageOf('a', 'terms/page.tsx')).toMatch(open)
+    await markEverything(world().notebook.id, ['a'])
     expect(await pageOf('a', 'terms/page.tsx')).not.toMatch(open)
   })
 
   test('says how many hours the money would be at the agreed rate', async () => {
     const arrangements = { rates: { plain: { rate: '25.00' } } }
-    await changeDocument((document) => ({ ...document, arrangements }))
+    await changeDocument((document) => ({ ...document, caps: {}, arrangements }))
     await answer({ answer: 'fine without money' })
-    // 2,811.25 at 25.00 an hour.
-    expect(await pageOf('b', 'answer/page.tsx')).toContain('25.00 USD an hour that is 112.45 hours.')
+    const { inMoney } = await figuresOfB()
+    const cents = Number(inMoney.replace(/[^0-9]/g, ''))
+    const hours = (Math.ceil(cents / 25) / 100).toFixed(2)
+    expect(await pageOf('b', 'answer/page.tsx')).toContain(`25.00 USD an hour that is ${hours} hours.`)
   })
 })
 
@@ -226,8 +249,10 @@ describe('no', () => {
 
 test('every answer stays in the history, in words', async () => {
   await answer({ answer: 'no', text: 'Not with us.' })
+  await answer({ answer: 'not now', until: tomorrow() })
   await answer({ answer: 'fine' })
   const html = await pageOf('a', 'changes/page.tsx')
+  expect(html).toContain(`Answered the invitation: not now, ask again on ${dayWords(tomorrow())}.`)
   expect(html).toContain('Answered the invitation: no. “Not with us.”')
   expect(html).toContain('Answered the invitation: fine.')
 })

@@ -3,11 +3,11 @@ import { PDFDocument } from 'pdf-lib'
 import { describe, expect, test } from 'vitest'
 import { statementOf } from '../../lib/core/shares/statement.ts'
 import { printFonts } from '../../lib/files/printFonts.ts'
-import { exampleDocument } from '../../lib/forms/exampleNotebook.ts'
 import { readNotebook } from '../../lib/forms/readNotebook.ts'
 import { letterOverflow, letterPdf } from '../../lib/pdf/letterPdf.ts'
 import { quietModules, squareCode } from '../../lib/pdf/squareCode.ts'
 import { type LetterInvitation, letterOf } from '../../lib/words/letter/letterText.ts'
+import { shortNotebook } from '../screens/shortNotebook.ts'
 import { writtenLetter } from '../words/letter/writtenLetter.ts'
 import { type GreyPage, renderGrey } from './pdfTools.ts'
 import { readPdf, wordsOf } from './readPdf.ts'
@@ -17,7 +17,7 @@ const address = 'https://fence.example:3000/open/Tk9fX2EtcmVhbC10b2tlbl9idXRfYXN
 const fonts = printFonts()
 
 function paperWith(letter: object = {}, invitation: LetterInvitation = { kind: 'address', address }) {
-  const read = readNotebook(JSON.stringify({ ...exampleDocument(), letter: { ...writtenLetter, ...letter } }))
+  const read = readNotebook(JSON.stringify({ ...shortNotebook, letter: { ...writtenLetter, ...letter } }))
   if (!read.ok) throw new Error('the notebook holds')
   const { notebook } = read.value
   return { letter: letterOf(notebook, statementOf(notebook), invitation), units: notebook.units, fonts }
@@ -57,9 +57,9 @@ describe('the letter on paper', () => {
   test('reads as its text does, with the address in one piece', async () => {
     const words = wordsOf(...(await readPdf(await bytesOf(paperWith()))).pages)
     for (const said of [
-      'From no. 12 to no. 14, 1 March 2027',
+      'From Heron House to Bank Cottage, 1 March 2027',
       'Three posts are rotten.',
-      'You are asked for $3,750.00 and we for $4,958.40',
+      'You are asked for $425.00 and we for $425.01',
       'Please answer by 31 March 2027.',
       address,
     ])
