@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto'
 import { writeFileSync } from 'node:fs'
 import { agreementText } from '../core/agreement/canonicalText.ts'
-import { plannedStatement } from '../core/shares/statement.ts'
+import { plannedStatement, statementOf } from '../core/shares/statement.ts'
 import { printFonts } from '../files/printFonts.ts'
 import { summaryPaper } from '../pdf/summaryPaper.ts'
 import { readNotebookFile, stopWithFaults } from './readFile.ts'
@@ -27,7 +27,9 @@ if (epoch !== undefined && !/^[0-9]{1,12}$/.test(epoch)) {
   process.exit(1)
 }
 const madeAt = epoch === undefined ? undefined : new Date(Number(epoch) * 1000)
-const pdf = await summaryPaper({ notebook, statement, standing, signatures: [] }, text, printFonts(), madeAt)
+const actual = statementOf(notebook)
+const summary = { notebook, statement, actual, standing, signatures: [] }
+const pdf = await summaryPaper(summary, text, printFonts(), madeAt)
 try {
   writeFileSync(target, pdf)
 } catch (error) {

@@ -1,23 +1,27 @@
 import type { Contribution, Notebook } from '../../core/agreement/notebook.ts'
 import type { Minor } from '../../core/amounts/money.ts'
 import { contributed, contributionAmount } from '../../core/ledger/contributed.ts'
+import { countedThings } from '../../core/ledger/things.ts'
 import { type ForBoth, households } from '../../core/people/household.ts'
 import { placesOf } from '../../core/shares/itemShares.ts'
 import { digitsOf } from '../../core/shares/statement.ts'
 import { dayWords } from '../day.ts'
 import { contributionWords, householdName } from '../labels.ts'
 import { moneyWords } from '../money.ts'
+import { actualBlocks } from './actualBlocks.ts'
 import type { Block, TableRow } from './block.ts'
 import { householdStart, itemTitle, typedSentence } from './names.ts'
 import type { SummaryInput } from './summaryInput.ts'
 import { unbroken } from './unbroken.ts'
 
 /** What has been given so far, the balance, and the one payment that evens the two. */
-export function booksBlocks({ notebook, statement, standing, booksAsOf }: SummaryInput): Block[] {
+export function booksBlocks(input: SummaryInput): Block[] {
+  const { notebook, standing, booksAsOf, actual = input.statement } = input
   const day = booksAsOf === undefined ? '' : ` as of ${unbroken(dayWords(booksAsOf))}`
   const apart =
     standing.kind === 'draft' ? '' : ' Receipts are kept apart from what is signed, and change nothing in it.'
   const entries = notebook.contributions
+  const digits = digitsOf(notebook)
   return [
     { kind: 'heading', level: 1, id: 'books', text: `What has been given so far${day}` },
     {
@@ -28,9 +32,10 @@ export function booksBlocks({ notebook, statement, standing, booksAsOf }: Summar
           : `Only what has been given counts here.${apart}`,
     },
     ...(entries.length === 0 ? [] : [entryTable(notebook)]),
-    ...(statement.ok
-      ? balanceBlocks(notebook, statement.value)
-      : givenBlocks(notebook, contributed(entries, digitsOf(notebook)))),
+    ...actualBlocks(notebook),
+    ...(actual.ok
+      ? balanceBlocks(notebook, actual.value)
+      : givenBlocks(notebook, contributed(entries, digits, countedThings(notebook, digits)))),
   ]
 }
 
@@ -58,6 +63,7 @@ function entryRow(notebook: Notebook, entry: Contribution): TableRow {
         taken,
         kindOfEntry(entry),
         forWhat(notebook, entry.for),
+        entry.shop.trim() && `Shop: ${entry.shop.trim()}`,
         entry.note.trim() && `Note: ${entry.note.trim()}`,
       ]
         .map((part) => typedSentence(part ?? ''))

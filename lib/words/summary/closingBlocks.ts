@@ -60,11 +60,13 @@ function upkeepTable(notebook: Notebook, upkeep: Upkeep): Block[] {
   ]
 }
 
-function figureWords({ notebook, statement }: SummaryInput): string {
-  if (!statement.ok) return ''
-  const { total, outstanding, contributed } = statement.value
+function figureWords({ notebook, statement, actual = statement }: SummaryInput): string {
+  if (!statement.ok || !actual.ok) return ''
+  const { total } = statement.value
+  const { contributed } = actual.value
   const money = (minor: bigint) => moneyWords(minor, notebook.currency)
   const given = contributed.a + contributed.b
+  const outstanding = total - given
   const compared =
     outstanding > 0n
       ? `${money(outstanding)} less than planned, or not entered yet`
