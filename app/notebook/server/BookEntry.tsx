@@ -4,6 +4,7 @@ import { digitsOf } from '../../../lib/core/shares/statement.ts'
 import { writerOf } from '../../../lib/forms/book.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
 import { dayWords } from '../../../lib/words/day.ts'
+import { entryHoursWords } from '../../../lib/words/hoursText.ts'
 import { contributionWords, householdName } from '../../../lib/words/labels.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
 import { PressForm } from '../../ui/draft/PressForm.tsx'
@@ -35,7 +36,7 @@ export function BookEntry({
       <p className="book-entry-head">
         <strong>
           {contributionWords[entry.kind]}
-          {entry.kind === 'hours' ? ` (${entry.hours} h at ${entry.rate || 'no rate'})` : ''}
+          {entry.kind === 'hours' ? ` (${[entry.task, entryHoursWords(entry)].filter(Boolean).join(': ')})` : ''}
         </strong>
         <span className="figure">{entry.struck ? <s>{worth}</s> : worth}</span>
       </p>

@@ -78,7 +78,9 @@ function entryRow(notebook: Notebook, entry: Contribution): TableRow {
 function kindOfEntry(entry: Contribution): string {
   if (entry.kind !== 'hours') return contributionWords[entry.kind]
   const rate = entry.rate === '' ? 'no rate yet' : `at ${entry.rate}`
-  return `${contributionWords.hours}: ${unbroken(`${entry.hours} h`)} ${rate}`
+  const own =
+    entry.own === '' ? '' : `, ${unbroken(`${entry.own} h`)} of them beyond what was agreed`
+  return `${contributionWords.hours}: ${unbroken(`${entry.hours} h`)} ${rate}${own}${entry.task.trim() === '' ? '' : `. Task: ${entry.task.trim()}`}`
 }
 
 function forWhat(notebook: Notebook, id: string): string {
