@@ -2,6 +2,7 @@ import { answerDay, emptyLetter, noticeDays } from '../../core/agreement/firstLe
 import type { Notebook } from '../../core/agreement/notebook.ts'
 import { parseLength } from '../../core/amounts/length.ts'
 import type { Result } from '../../core/result.ts'
+import { sharedUses } from '../../core/shares/passages.ts'
 import type { Statement } from '../../core/shares/statement.ts'
 import { dayWords } from '../day.ts'
 import { evidenceWords, householdName } from '../labels.ts'
@@ -121,7 +122,7 @@ function splitSentences(notebook: Notebook, statement: Statement): string[] {
       ? ''
       : ` If all goes as planned, you bring ${money(inMoney.b)} of yours in money and the rest in goods and hours.`
   const moved = capSentence(asked, names)
-  const uses = (id: string) => notebook.gates.find((gate) => gate.id === id)?.uses
+  const uses = (id: string) => sharedUses(notebook.gates.find((gate) => gate.id === id))
   return [
     `You are asked for ${money(asked.b)} and we for ${money(asked.a)}, goods and hours counted in money.${inMoneyWords}${moved ? ` ${moved}` : ''}`,
     ...splitReasons(items, (id) => shareNames(notebook, uses(id))),
