@@ -69,7 +69,7 @@ describe('the migrations and the schema', () => {
       '--script',
     )
     const migrated = await layoutOf(migrationScripts())
-    expect(Object.keys(migrated)).toHaveLength(19)
+    expect(Object.keys(migrated)).toHaveLength(20)
     expect(migrated).toEqual(await layoutOf([fromEmpty]))
   }, 30_000)
 

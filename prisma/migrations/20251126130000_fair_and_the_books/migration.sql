@@ -75,6 +75,17 @@ CREATE TABLE "AccountSignature" (
     CONSTRAINT "AccountSignature_accountId_fkey" FOREIGN KEY ("accountId") REFERENCES "FinalAccount" ("id") ON DELETE RESTRICT ON UPDATE RESTRICT
 );
 
+-- CreateTable
+CREATE TABLE "Look" (
+    "notebookId" TEXT NOT NULL,
+    "household" TEXT NOT NULL CHECK ("household" IN ('a', 'b')),
+    "newest" INTEGER NOT NULL CHECK ("newest" >= 0),
+    "at" DATETIME NOT NULL,
+
+    PRIMARY KEY ("notebookId", "household"),
+    CONSTRAINT "Look_notebookId_fkey" FOREIGN KEY ("notebookId") REFERENCES "Notebook" ("id") ON DELETE RESTRICT ON UPDATE RESTRICT
+);
+
 -- CreateIndex
 CREATE INDEX "HeldBack_notebookId_subject_household_id_idx" ON "HeldBack"("notebookId", "subject", "household", "id");
 
@@ -198,4 +209,10 @@ CREATE TRIGGER "ProposalReply_by_the_other" BEFORE INSERT ON "ProposalReply"
 WHEN (NEW."kind" = 'withdrawn') IS NOT (NEW."household" = (SELECT "household" FROM "Proposal" WHERE "id" = NEW."proposalId"))
 BEGIN
     SELECT RAISE(ABORT, 'a proposal is answered by the other household, and withdrawn by its own');
+END;
+
+CREATE TRIGGER "Look_never_back" BEFORE UPDATE ON "Look"
+WHEN NEW."newest" < OLD."newest" OR NEW."notebookId" IS NOT OLD."notebookId" OR NEW."household" IS NOT OLD."household"
+BEGIN
+    SELECT RAISE(ABORT, 'what was seen stays seen');
 END;
