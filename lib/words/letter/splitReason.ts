@@ -76,6 +76,7 @@ function wayWords(principle: Way, names: ShareNames): string {
     case 'length':
       return `${name} (${principle.a} of ${a}, ${principle.b} of ${b})`
     case 'use':
+      if (names.uses?.apart) return `${name} (halves until both take one count of the passages)`
       return `${name} (passages a week: ${names.uses?.a || '0'} of ${a}, ${names.uses?.b || '0'} of ${b})`
     case 'benefit':
       return `${name} (points: ${principle.a} for ${a}, ${principle.b} for ${b})`
