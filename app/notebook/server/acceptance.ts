@@ -1,10 +1,12 @@
 import { agreedItems, itemKey } from '../../../lib/core/agreement/agreedItems.ts'
+import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
 import type { ProposalRefusal } from '../../../lib/core/agreement/proposalRefusal.ts'
 import type { Household } from '../../../lib/core/people/household.ts'
 import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
 import { acceptProposal, type Taken } from '../../../lib/store/acceptance.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
 import type { ProposedItem } from '../../../lib/store/proposals.ts'
+import { capsNow } from './capsNow.ts'
 import { closedByNumber } from './closed.ts'
 import { itemChanges } from './itemChanges.ts'
 import { proposalRefusal, proposedPlan } from './proposedPlan.ts'
@@ -17,12 +19,13 @@ export async function accept(
 ): Promise<{ readonly accepted: number } | { readonly refused: ProposalRefusal }> {
   const closed = await closedByNumber(notebookId)
   if (closed !== undefined) return { refused: { kind: 'closed', revision: closed } }
+  const caps = await capsNow(notebookId)
   const outcome = await acceptProposal<ProposalRefusal>({
     notebookId,
     household,
     id,
     at: new Date(),
-    take: (stored, items) => taken(JSON.parse(stored) as NotebookDocument, items),
+    take: (stored, items) => taken(JSON.parse(stored) as NotebookDocument, items, caps),
   })
   switch (outcome) {
     case 'no-such-proposal':
@@ -38,10 +41,11 @@ export async function accept(
 function taken(
   document: NotebookDocument,
   items: readonly ProposedItem[],
+  caps: Notebook['caps'],
 ): Taken | { readonly refused: ProposalRefusal } {
-  const refusal = proposalRefusal(document, items)
+  const refusal = proposalRefusal(document, items, caps)
   if (refusal !== undefined) return { refused: refusal }
-  const plan = proposedPlan(document, items)
+  const plan = proposedPlan(document, items, caps)
   if (!plan.ok) return { refused: { kind: 'does not hold', faults: plan.faults } }
   const { document: next, text } = plan.value
   const keys = new Set(items.map(({ id }) => itemKey(id)))

@@ -2,8 +2,8 @@ import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
 import type { Household } from '../../../lib/core/people/household.ts'
 import type { Result } from '../../../lib/core/result.ts'
 import { held } from '../../../lib/core/result.ts'
-import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
 import type { Proposal, ProposedItem } from '../../../lib/store/proposals.ts'
+import type { Opened } from './opened.ts'
 import { proposedPlan, sinceProposed } from './proposedPlan.ts'
 
 /** Proposals that have no reply yet. */
@@ -38,15 +38,15 @@ export type Position = {
 }
 
 export function positionOf(
-  document: NotebookDocument,
+  { document, inForce }: Pick<Opened, 'document' | 'inForce'>,
   proposals: readonly Proposal[],
   household: Household,
 ): Position {
   const holds = heldProposals(proposals, household)
   const newest = new Map(holds.flatMap(({ items }) => items).map((item) => [item.id, item]))
   const items = [...newest.values()].filter((item) => sinceProposed(document, item) === 'as it was')
-  const plan = proposedPlan(document, items)
-  return { holds, items, plan: plan.ok ? held(plan.value.notebook) : plan }
+  const plan = proposedPlan(document, items, inForce.caps)
+  return { holds, items, plan: plan.ok ? held(plan.value.inForce) : plan }
 }
 
 /**

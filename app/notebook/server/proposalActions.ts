@@ -9,6 +9,7 @@ import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
 import { findNotebook } from '../../../lib/store/notebooks.ts'
 import { type Proposal, proposalsOf } from '../../../lib/store/proposals.ts'
 import type { SaveAnswer } from '../../ui/draft/saveAnswer.ts'
+import { capsNow } from './capsNow.ts'
 import { changedSinceOpened } from './proposalConflict.ts'
 import { draftedItems, itemsBase, readProposalDraft } from './proposalDraft.ts'
 import { proposalFaults } from './proposalFaults.ts'
@@ -51,7 +52,8 @@ export async function previewProposal(notebookId: string, answers: number, draft
   const { household } = await requireHousehold(notebookId)
   const read = await readForm(notebookId, household, answers, draft)
   if (read === undefined) return { refused: ['This form could not be read. Load the page again.'] }
-  return previewOf(read.document, draftedItems(read.document, read.form, read.answered))
+  const items = draftedItems(read.document, read.form, read.answered)
+  return previewOf(read.document, items, await capsNow(notebookId))
 }
 
 async function readForm(notebookId: string, household: Household, answers: unknown, draft: unknown) {

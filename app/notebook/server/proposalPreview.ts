@@ -1,3 +1,4 @@
+import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
 import { distanceBetween } from '../../../lib/core/shares/distance.ts'
 import { type NotebookDocument, readDocument } from '../../../lib/forms/readNotebook.ts'
 import type { ProposedItem } from '../../../lib/store/proposals.ts'
@@ -13,14 +14,18 @@ import { proposalRefusal, proposedPlan } from './proposedPlan.ts'
 /** What a proposal would ask, in sentences; or why that can't be said. */
 export type Preview = { readonly asks: readonly string[] } | { readonly refused: readonly string[] }
 
-export function previewOf(document: NotebookDocument, items: readonly ProposedItem[]): Preview {
+export function previewOf(
+  document: NotebookDocument,
+  items: readonly ProposedItem[],
+  caps: Notebook['caps'],
+): Preview {
   const titleOf = itemTitles(document)
-  const refusal = proposalRefusal(document, items)
+  const refusal = proposalRefusal(document, items, caps)
   if (refusal?.kind === 'does not hold') return { refused: refusal.faults.map(faultText) }
   if (refusal !== undefined) return { refused: [proposalRefusalWords(refusal, titleOf)] }
-  const [now, plan] = [readDocument(document), proposedPlan(document, items)]
+  const [now, plan] = [readDocument(document), proposedPlan(document, items, caps)]
   if (!now.ok || !plan.ok) return { refused: [] }
-  const distance = distanceBetween(now.value.notebook, plan.value.notebook)
+  const distance = distanceBetween({ ...now.value.notebook, caps }, plan.value.inForce)
   if (!distance.ok) return { refused: distance.faults.map(faultText) }
   const names = shareNames(now.value.notebook)
   const money = (minor: bigint) => moneyWords(minor, names.currency)

@@ -3,6 +3,7 @@ import type { Household } from '../../../lib/core/people/household.ts'
 import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
 import { type Made, makeProposal, type ProposedItem } from '../../../lib/store/proposals.ts'
 import { longestReason } from '../../../lib/words/proposalText.ts'
+import { capsNow } from './capsNow.ts'
 import { closedByNumber } from './closed.ts'
 import { proposalRefusal } from './proposedPlan.ts'
 
@@ -24,6 +25,7 @@ export async function propose(
     return { refused: { kind: 'too long', length: text.length, limit: longestReason } }
   const closed = await closedByNumber(notebookId)
   if (closed !== undefined) return { refused: { kind: 'closed', revision: closed } }
+  const caps = await capsNow(notebookId)
   const made = await makeProposal<ProposalRefusal>({
     notebookId,
     household,
@@ -31,7 +33,7 @@ export async function propose(
     text,
     ...(answers === undefined ? {} : { answers }),
     at: new Date(),
-    refusal: (document) => proposalRefusal(JSON.parse(document) as NotebookDocument, items),
+    refusal: (document) => proposalRefusal(JSON.parse(document) as NotebookDocument, items, caps),
   })
   if (made === 'no-such-proposal') return { refused: { kind: 'no such proposal' } }
   return made === 'ended' ? { refused: { kind: 'ended' } } : made

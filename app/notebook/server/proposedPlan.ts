@@ -1,7 +1,8 @@
 import { canonicalText } from '../../../lib/core/agreement/canonicalText.ts'
+import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
 import type { ProposalRefusal } from '../../../lib/core/agreement/proposalRefusal.ts'
 import type { Fault } from '../../../lib/core/faults.ts'
-import { type Result, refusedAll } from '../../../lib/core/result.ts'
+import { held, type Result, refusedAll } from '../../../lib/core/result.ts'
 import { plannedStatement } from '../../../lib/core/shares/statement.ts'
 import { readPart } from '../../../lib/forms/parts.ts'
 import { withProposedItems } from '../../../lib/forms/proposedItems.ts'
@@ -19,20 +20,25 @@ export function sinceProposed(document: NotebookDocument, { id, fingerprint }: P
   return fingerprintOf(now) === fingerprint ? 'as it was' : 'changed'
 }
 
+/** A plan as it would be stored, and as its figures are worked out: with the caps that are in force. */
+export type ProposedPlan = ReadNotebook & { readonly text: string; readonly inForce: Notebook }
+
 /**
- * The plan with these items in it, as it would be stored. Refused where the file would not hold, or where shares could not
+ * The plan with these items in it. Refused where the file would not hold, or where shares could not
  * be worked out that can be now: what stands in the way already is nobody's proposal.
  */
 export function proposedPlan(
   document: NotebookDocument,
   items: readonly ProposedItem[],
-): Result<ReadNotebook & { readonly text: string }> {
-  const plan = toStore(withProposedItems(document, items))
-  if (!plan.ok) return plan
-  const after = plannedStatement(plan.value.notebook)
+  caps: Notebook['caps'],
+): Result<ProposedPlan> {
+  const stores = toStore(withProposedItems(document, items))
+  if (!stores.ok) return stores
+  const plan = held({ ...stores.value, inForce: { ...stores.value.notebook, caps } })
+  const after = plannedStatement({ ...stores.value.notebook, caps })
   if (after.ok) return plan
   const now = readDocument(document)
-  const before = now.ok ? plannedStatement(now.value.notebook) : now
+  const before = now.ok ? plannedStatement({ ...now.value.notebook, caps }) : now
   const known = new Set(before.ok ? [] : before.faults.map((fault) => canonicalText(fault)))
   const brought = after.faults.filter((fault: Fault) => !known.has(canonicalText(fault)))
   return brought.length > 0 ? refusedAll(brought) : plan
@@ -42,6 +48,7 @@ export function proposedPlan(
 export function proposalRefusal(
   document: NotebookDocument,
   items: readonly ProposedItem[],
+  caps: Notebook['caps'],
 ): ProposalRefusal | undefined {
   if (items.length === 0) return { kind: 'no items' }
   const idsThatAre = (since: SinceProposed) =>
@@ -51,6 +58,6 @@ export function proposalRefusal(
   if (changed.length > 0) return { kind: 'items changed', items: changed }
   if (items.every(({ fingerprint, item }) => fingerprintOf(item) === fingerprint))
     return { kind: 'nothing proposed' }
-  const plan = proposedPlan(document, items)
+  const plan = proposedPlan(document, items, caps)
   return plan.ok ? undefined : { kind: 'does not hold', faults: plan.faults }
 }

@@ -34,10 +34,10 @@ export type ShownProposal = {
 }
 
 export async function shownProposal(opened: Opened, proposal: Proposal): Promise<ShownProposal> {
-  const { document, notebook, notebookId } = opened
+  const { document, inForce, notebookId } = opened
   const titleOf = itemTitles(document)
   const fits = proposal.items.filter((item) => sinceProposed(document, item) === 'as it was')
-  const plan = fits.length === proposal.items.length ? proposedPlan(document, fits) : undefined
+  const plan = fits.length === proposal.items.length ? proposedPlan(document, fits, inForce.caps) : undefined
   const asked = plan?.ok ? shareItems(plan.value.notebook).items : []
   const places = plan?.ok ? placesOf(plan.value.notebook) : []
   const shownItem = async (item: ProposedItem): Promise<ShownItem> => {
@@ -46,7 +46,7 @@ export async function shownProposal(opened: Opened, proposal: Proposal): Promise
     const changed = await changedSinceFingerprint(notebookId, document, id, fingerprint)
     const would = asked.find((one) => one.id === id)
     const place = places.find((one) => one.item.id === id)
-    const names = shareNames(notebook, place && sharedUses(place.item))
+    const names = shareNames(inForce, place && sharedUses(place.item))
     return {
       id,
       title: titleOf(id),
@@ -62,7 +62,7 @@ export async function shownProposal(opened: Opened, proposal: Proposal): Promise
   return {
     proposal,
     items: await Promise.all(proposal.items.map(shownItem)),
-    distance: plan?.ok ? distanceBetween(notebook, plan.value.notebook) : undefined,
+    distance: plan?.ok ? distanceBetween(inForce, plan.value.inForce) : undefined,
   }
 }
 

@@ -18,7 +18,7 @@ export default async function ProposalsPage({ params }: { params: Promise<{ note
   const opened = await openNotebook(notebookId)
   const all = await proposalsOf(notebookId)
   const home = `/notebook/${notebookId}`
-  const positionOfHousehold = (household: 'a' | 'b') => positionOf(opened.document, all, household)
+  const positionOfHousehold = (household: 'a' | 'b') => positionOf(opened, all, household)
   const positions = { a: positionOfHousehold('a'), b: positionOfHousehold('b') }
   const held = [...positions.a.holds, ...positions.b.holds]
   const shown = await Promise.all(held.map((proposal) => shownProposal(opened, proposal)))
