@@ -29,6 +29,8 @@ export function markBought(
 
 /** The document without one household's mark on a line; a line that nobody marks any more leaves the list. */
 export function unmarkBought(document: NotebookDocument, isMeant: IsMeant, household: Household) {
+  const isOwn = (one: Json) => isMeant(lineIn(one)) && household in marksOf(one)
+  if (!listIn(document, 'bought').some(isOwn)) return document
   const bought = listIn(document, 'bought').flatMap((one) => {
     if (!isMeant(lineIn(one))) return [one]
     const left = withoutMark(one, household)

@@ -75,6 +75,8 @@ const ofNotebooks: Readonly<Record<string, NotebookAddress>> = {
     names: { itemId: 's1' },
     namesNothing: { itemId: 'c1' },
   },
+  [at('books/page.tsx#default')]: aPage,
+  [at('books.csv/route.ts#GET')]: { answers: 'text/csv; charset=utf-8' },
   [at('build-ups/page.tsx#default')]: aPage,
   [at('changes/page.tsx#default')]: aPage,
   [at('closing/page.tsx#default')]: aPage,

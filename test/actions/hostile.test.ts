@@ -5,6 +5,16 @@ import { readNotebook } from '../../lib/forms/readNotebook.ts'
 import { findNotebook } from '../../lib/store/notebooks.ts'
 import { everyTable } from './everyTable.ts'
 import { sectionForm } from './givenBasicFence.ts'
+import {
+  anEntry,
+  boughtForm,
+  markedBy,
+  moveForm,
+  thingForm,
+  valuationForm,
+  withReceipts,
+  withThing,
+} from './givenBooks.ts'
 import { countsApartAt, needsForm, takeForm } from './givenCounts.ts'
 import { aFileOnRecord, photoForm, takeAwayForm } from './givenFiles.ts'
 import {
@@ -20,6 +30,7 @@ import {
   proposalsOfBoth,
   proposingForm,
   readersLink,
+  seenForm,
   signingPlace,
   takeBackForm,
   tomorrow,
@@ -147,12 +158,51 @@ const readings: Readonly<Record<string, Reading>> = {
     reads: [0, 1],
   },
   'app/notebook/server/bookActions.ts#enterContribution': {
-    sends: (id) => [id, 'new', { household: 'b', kind: 'cash', amount: '12.50', date: '2027-04-01' }],
+    sends: (id) => [id, 'new', anEntry()],
     reads: [0, 2],
   },
   'app/notebook/server/bookActions.ts#takeEntryBack': {
     sends: async (id) => [id, {}, await takeBackForm(id, 0)],
     reads: [0, 2],
+  },
+  'app/notebook/server/boughtActions.ts#markLineBought': {
+    sends: (id) => [id, {}, boughtForm()],
+    reads: [0, 2],
+  },
+  'app/notebook/server/boughtActions.ts#takeLineMarkBack': {
+    sends: (id) => [id, {}, boughtForm()],
+    reads: [0, 2],
+  },
+  'app/notebook/server/entryActions.ts#moveEntryLine': {
+    sends: async (id) => [id, {}, await moveForm(id, 'a')],
+    reads: [0, 2],
+  },
+  'app/notebook/server/entryActions.ts#markValuation': {
+    sends: async (id) => [id, {}, await valuationForm(id)],
+    reads: [0, 2],
+  },
+  'app/notebook/server/entryActions.ts#takeValuationBack': {
+    sends: async (id) => [id, {}, await valuationForm(id)],
+    reads: [0, 2],
+  },
+  'app/notebook/server/thingActions.ts#markThingValue': {
+    sends: async (id) => [id, {}, await thingForm(id)],
+    reads: [0, 2],
+  },
+  'app/notebook/server/thingActions.ts#takeThingMarkBack': {
+    sends: async (id) => [id, {}, await thingForm(id)],
+    reads: [0, 2],
+  },
+  'app/notebook/server/thingActions.ts#takeThingAway': {
+    sends: async (id) => [id, {}, await thingForm(id)],
+    reads: [0, 2],
+  },
+  'app/notebook/server/thingActions.ts#saveThing': {
+    sends: async (id) => {
+      const fingerprint = (await thingForm(id)).get('fingerprint')
+      return [id, 0, fingerprint, { kind: 'leftover', what: 'mesh, 10 ft', item: 's2' }]
+    },
+    reads: [0, 1, 2, 3],
   },
   'app/notebook/server/closingActions.ts#openAgain': { sends: press, reads: [0] },
   'app/notebook/server/conversionActions.ts#askConversion': {
@@ -169,6 +219,10 @@ const readings: Readonly<Record<string, Reading>> = {
   },
   'app/notebook/server/sideBySideActions.ts#chooseWay': {
     sends: async (id) => [id, {}, await chooseForm(id, 's1', 'one-b')],
+    reads: [0, 2],
+  },
+  'app/notebook/server/lookActions.ts#haveSeenChanges': {
+    sends: async (id) => [id, {}, await seenForm(id)],
     reads: [0, 2],
   },
   'app/notebook/server/tryActions.ts#keepTried': {
@@ -313,6 +367,8 @@ beforeEach(async () => {
   await aFileOnRecord(notebook.id, 'a')
   await proposalsOfBoth(notebook.id)
   for (const household of ['a', 'b'] as const) await waitingConversion(notebook.id, household)
+  await withReceipts(notebook.id)
+  await withThing(notebook.id, markedBy('a'))
 })
 
 async function action(name: string): Promise<AnyFunction> {
@@ -388,6 +444,24 @@ describe.each([
   [
     'app/notebook/server/bookActions.ts#takeEntryBack',
     (id: string) => takeBackForm(id, 1),
+    ['index', 'fingerprint'],
+  ],
+  ['app/notebook/server/boughtActions.ts#markLineBought', () => boughtForm(), ['line', 'amount']],
+  ['app/notebook/server/boughtActions.ts#takeLineMarkBack', () => boughtForm(), ['line']],
+  [
+    'app/notebook/server/entryActions.ts#moveEntryLine',
+    (id: string) => moveForm(id, 'a'),
+    ['index', 'line', 'fingerprint'],
+  ],
+  ['app/notebook/server/entryActions.ts#markValuation', valuationForm, ['index', 'fingerprint']],
+  [
+    'app/notebook/server/thingActions.ts#markThingValue',
+    (id: string) => thingForm(id),
+    ['index', 'fingerprint'],
+  ],
+  [
+    'app/notebook/server/thingActions.ts#takeThingAway',
+    (id: string) => thingForm(id),
     ['index', 'fingerprint'],
   ],
   [
@@ -481,7 +555,7 @@ describe('a text that no file can carry', () => {
     const add = actions.get('app/notebook/server/actions.ts#addNotebookItem') as AnyFunction
     const enter = actions.get('app/notebook/server/bookActions.ts#enterContribution') as AnyFunction
     const start = actions.get('app/start/actions.ts#startNotebook') as AnyFunction
-    const given = { household: 'b', kind: 'cash', amount: '12.50', date: '2027-04-01', note: odd, extra: odd }
+    const given = anEntry({ note: odd, extra: odd })
     for (const call of [
       () => save(notebook.id, item, base, { ...draft, notes: odd, extra: odd }),
       () => add(notebook.id, 'section', 'new', { ...aNewSection, notes: odd, extra: odd }),

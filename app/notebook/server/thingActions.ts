@@ -42,7 +42,8 @@ export async function saveThing(
   if (wanting.length > 0) return { faults: wanting }
   const answer = await editBooks(notebookId, household, (document) => {
     const { place: at, base: seen } = read.data
-    if (at !== undefined && !isSame(document, at, seen)) return { refused: booksRefusals.changed }
+    if (at === undefined ? seen !== 'new' : !isSame(document, at, seen))
+      return { refused: booksRefusals.changed }
     const what = String(read.data.draft.what ?? '')
     return {
       next: putThing(document, at, read.data.draft),
