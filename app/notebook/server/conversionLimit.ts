@@ -6,9 +6,9 @@ import { exactHours } from '../../../lib/core/hours/ownHours.ts'
 import type { Household } from '../../../lib/core/people/household.ts'
 import { shareItems, statementOf } from '../../../lib/core/shares/statement.ts'
 import * as words from '../../../lib/words/hoursText.ts'
+import { itemTitle } from '../../../lib/words/itemWords.ts'
 import { householdName } from '../../../lib/words/labels.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
-import { itemTitle } from '../../../lib/words/summary/names.ts'
 import type { Fault } from '../../ui/draft/saveAnswer.ts'
 
 type Asked = { readonly to: unknown; readonly item: string; readonly hours: string; readonly rate: string }
@@ -35,7 +35,7 @@ function hoursFault(plan: Notebook, household: Household, item: string, typed: s
   const still = found.stillToGive[household]
   const waiting = waitingHours(conversions, item)[household]
   if (exactHours(typed) + waiting <= still) return []
-  const title = itemTitle(found.kind, found.index, found.name)
+  const title = itemTitle({ kind: found.kind, name: found.name, key: `item:${item}` })
   const message = words.tooManyHoursWords(householdName(plan, household), title, still, waiting)
   return [{ path: 'hours', message }]
 }

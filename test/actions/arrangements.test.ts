@@ -1,0 +1,131 @@
+import { beforeEach, describe, expect, test, vi } from 'vitest'
+import {
+  beginArrangements,
+  removeArrangements,
+  saveArrangements,
+} from '../../app/notebook/server/arrangementActions.ts'
+import { statementOf } from '../../lib/core/shares/statement.ts'
+import { readDocument } from '../../lib/forms/readNotebook.ts'
+import { marksOf } from '../../lib/store/marks.ts'
+import { everyTable } from './everyTable.ts'
+import { openedPart } from './givenForms.ts'
+import { putArrangements } from './givenHours.ts'
+import { outcomeOf } from './outcome.ts'
+import { browseAs, documentOf, markEverything, worldForEachTest } from './world.ts'
+
+vi.mock('next/headers', () => import('./browser.ts'))
+const world = worldForEachTest()
+beforeEach(() => browseAs(world(), 'b'))
+
+async function save(arrangements: object, more: object = {}) {
+  const { id } = world().notebook
+  const { base } = await openedPart(id, { part: 'arrangements' })
+  return outcomeOf(() => saveArrangements(id, base, { arrangements, ...more }))
+}
+
+const faults = (...expected: [string, RegExp][]) => ({
+  kind: 'answer',
+  answer: { faults: expected.map(([path, message]) => ({ path, message: expect.stringMatching(message) })) },
+})
+const saved = { kind: 'answer', answer: expect.objectContaining({ saved: true }) }
+const parts = (...given: [string, string][]) => given.map(([on, amount]) => ({ on, amount }))
+
+/** What household b brings in money as planned: asked for, less its goods and hours. */
+async function bringsInMoney(): Promise<string> {
+  const read = readDocument(await documentOf(world().notebook.id))
+  const statement = read.ok ? statementOf(read.value.notebook) : read
+  if (!statement.ok) throw new Error('the example holds')
+  const cents = statement.value.inMoney.b.toString()
+  return `${cents.slice(0, -2)}.${cents.slice(-2)}`
+}
+
+describe('rates, tolerance and instalments', () => {
+  test('are begun with one press, from which on both have to mark them, and taken out whole again', async () => {
+    const { id } = world().notebook
+    await putArrangements(id, undefined)
+    await outcomeOf(() => beginArrangements(id, {}, new FormData()))
+    expect(await documentOf(id)).toHaveProperty('arrangements', {})
+    await markEverything(id)
+    expect((await marksOf(id)).filter(({ itemKey }) => itemKey === 'arrangements')).toHaveLength(2)
+    const { base } = await openedPart(id, { part: 'arrangements' })
+    await outcomeOf(() => removeArrangements(id, base))
+    expect(await documentOf(id)).not.toHaveProperty('arrangements')
+    expect((await marksOf(id)).filter(({ itemKey }) => itemKey === 'arrangements')).toEqual([])
+  })
+
+  test('lose both marks when they are changed, and keep them when nothing is', async () => {
+    const { id } = world().notebook
+    await markEverything(id)
+    const marks = async () => (await marksOf(id)).filter(({ itemKey }) => itemKey === 'arrangements').length
+    const { draft } = await openedPart<{ arrangements: object }>(id, { part: 'arrangements' })
+    expect(await save(draft.arrangements)).toEqual(saved)
+    expect(await marks()).toBe(2)
+    expect(await save({ ...draft.arrangements, tolerance: '15' })).toEqual(saved)
+    expect(await marks()).toBe(0)
+  })
+
+  test.each<[string, object, [string, RegExp]]>([
+    ['a tolerance above 100', { tolerance: '101' }, ['arrangements.tolerance', /between 0 and 100/]],
+    ['a tolerance below 0', { tolerance: '-1' }, ['arrangements.tolerance', /no sign/]],
+    [
+      'a rate that is no figure',
+      { rates: { plain: { rate: 'twenty' } } },
+      ['arrangements.rates.plain.rate', /as a number/],
+    ],
+    [
+      'a quote on a day that is none',
+      { rates: { skilled: { rate: '30', on: '2027-02-30' } } },
+      ['arrangements.rates.skilled.on', /not a day/],
+    ],
+    [
+      'instalments that fall short of their total',
+      {
+        instalments: {
+          from: 'b',
+          total: '100.00',
+          parts: parts(['2027-05-01', '60.00'], ['2027-06-01', '39.50']),
+        },
+      },
+      ['arrangements.instalments.total', /add to 99.50, 0.50 less than the total of 100.00/],
+    ],
+    [
+      'instalments that go beyond their total',
+      { instalments: { from: 'b', total: '100.00', parts: parts(['2027-05-01', '100.01']) } },
+      ['arrangements.instalments.total', /0.01 more/],
+    ],
+    [
+      'instalments out of the order of their days',
+      {
+        instalments: { from: 'b', total: '100.00', parts: parts(['2027-05-01', '50'], ['2027-04-30', '50']) },
+      },
+      ['arrangements.instalments.parts[1].on', /lies before 2027-05-01/],
+    ],
+    [
+      'an instalment without a day',
+      { instalments: { from: 'b', total: '100.00', parts: [{ amount: '100' }] } },
+      ['arrangements.instalments.parts[0].on', /Needed/],
+    ],
+  ])('refuse %s, name the field, and change nothing', async (_, arrangements, fault) => {
+    const before = await everyTable()
+    expect(await save(arrangements)).toEqual(faults(fault))
+    expect(await everyTable()).toEqual(before)
+  })
+
+  test('ask about a total that the plan does not ask for, and take it with a tick or when it is that', async () => {
+    const planned = await bringsInMoney()
+    const plan = (total: string) => ({
+      instalments: { from: 'b', total, parts: parts(['2027-05-01', total]) },
+    })
+    const before = await everyTable()
+    expect(await save(plan('100.00'))).toEqual(
+      faults([
+        'totalIsMeant',
+        /^As planned, no. 14 brings \$[\d,.]+ in money, \$[\d,.]+ more than this total of \$100.00/,
+      ]),
+    )
+    expect(await everyTable()).toEqual(before)
+    expect(await save(plan('100.00'), { totalIsMeant: true })).toEqual(saved)
+    expect(await documentOf(world().notebook.id)).not.toHaveProperty('totalIsMeant')
+    expect(await save(plan(planned))).toEqual(saved)
+  })
+})
