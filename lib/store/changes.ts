@@ -57,6 +57,24 @@ export async function latestChanges(notebookId: string): Promise<Change[]> {
   })
 }
 
+/** What the other household did after an entry of the log, newest first; at most `limit` of it. */
+export async function changesOfOther(since: {
+  readonly notebookId: string
+  readonly household: Household
+  readonly after: number
+  readonly limit: number
+}): Promise<Change[]> {
+  const { notebookId, household, after, limit } = since
+  const rows = await database().read((tables) =>
+    tables.change.findMany({
+      where: { notebookId, household: { not: household }, id: { gt: after } },
+      orderBy: { id: 'desc' },
+      take: limit,
+    }),
+  )
+  return rows.map(changeFrom)
+}
+
 /** The keys of every item that was ever changed, whether it still exists or not. */
 export async function itemKeysOnRecord(notebookId: string): Promise<string[]> {
   const keys = await database().read((tables) =>

@@ -7,6 +7,18 @@ import { editNotebook } from '../../lib/store/notebooks.ts'
 import { openBrowser } from './browser.ts'
 import { everyTable, newRows, type Remembered } from './everyTable.ts'
 import { aBasicFence, sectionForm } from './givenBasicFence.ts'
+import {
+  anEntry,
+  augerHire,
+  boughtForm,
+  markedBy,
+  moveForm,
+  thingForm,
+  valuationForm,
+  withBooks,
+  withReceipts,
+  withThing,
+} from './givenBooks.ts'
 import { countsApartAt, needsForm, takeForm } from './givenCounts.ts'
 import { aFileOnRecord, photoForm, takeAwayForm } from './givenFiles.ts'
 import {
@@ -24,6 +36,7 @@ import {
   proposalsOfBoth,
   proposingForm,
   readersLink,
+  seenForm,
   signingPlace,
   takeBackForm,
   tomorrow,
@@ -117,6 +130,29 @@ const aTriedChange = {
 const withLetter = async ({ notebook, waiting }: World) => {
   for (const { id } of [notebook, waiting]) await aLetterIn(id)
 }
+const inEach =
+  (change: (id: string) => Promise<void>) =>
+  async ({ notebook, waiting }: World) => {
+    for (const { id } of [notebook, waiting]) await change(id)
+  }
+const receiptsOfEach = inEach(withReceipts)
+const aThingOfEach = inEach((id) => withThing(id))
+const aThingMarkedByBoth = inEach((id) => withThing(id, markedBy('a', 'b')))
+const boughtByBoth = inEach(async (id) => {
+  await withReceipts(id)
+  const marks = markedBy('a', 'b')
+  const bought = [{ ...augerHire, amount: '120.00', marks }]
+  await withBooks(id, (document) => ({ ...document, books: { bought } }))
+})
+const valuedByBoth = inEach(async (id) => {
+  await withReceipts(id)
+  await withBooks(id, (document) => ({
+    ...document,
+    contributions: (document.contributions as { valuation?: object }[]).map((entry) =>
+      entry.valuation ? { ...entry, valuation: { ...entry.valuation, marks: markedBy('a', 'b') } } : entry,
+    ),
+  }))
+})
 const signer = { a: 'Marnie Oakshott', b: 'Ines Vandermolen' }
 
 const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
@@ -175,7 +211,7 @@ const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
     changes: ['Change', 'Notebook'],
   },
   'app/notebook/server/bookActions.ts#enterContribution': {
-    sends: () => ['new', { household: 'b', kind: 'cash', amount: '12.50', date: '2027-04-01' }],
+    sends: () => ['new', anEntry()],
     ...bothTo('/money'),
     changes: ['Notebook'],
   },
@@ -184,6 +220,59 @@ const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
     sends: async (id, household) => [{}, await takeBackForm(id, household === 'a' ? 0 : 3)],
     ...bothTo('/money'),
     changes: ['Notebook'],
+  },
+  'app/notebook/server/boughtActions.ts#markLineBought': {
+    before: receiptsOfEach,
+    sends: () => [{}, boughtForm()],
+    ...bothTo('/books'),
+    changes: ['Change', 'Notebook'],
+  },
+  'app/notebook/server/boughtActions.ts#takeLineMarkBack': {
+    before: boughtByBoth,
+    sends: () => [{}, boughtForm()],
+    ...bothTo('/books'),
+    changes: ['Change', 'Notebook'],
+  },
+  'app/notebook/server/entryActions.ts#moveEntryLine': {
+    before: receiptsOfEach,
+    sends: async (id, household) => [{}, await moveForm(id, household)],
+    ...bothTo('/books'),
+    changes: ['Change', 'Notebook'],
+  },
+  'app/notebook/server/entryActions.ts#markValuation': {
+    before: receiptsOfEach,
+    sends: async (id) => [{}, await valuationForm(id)],
+    ...bothTo('/books'),
+    changes: ['Change', 'Notebook'],
+  },
+  'app/notebook/server/entryActions.ts#takeValuationBack': {
+    before: valuedByBoth,
+    sends: async (id) => [{}, await valuationForm(id)],
+    ...bothTo('/books'),
+    changes: ['Change', 'Notebook'],
+  },
+  'app/notebook/server/thingActions.ts#saveThing': {
+    sends: () => [undefined, 'new', { kind: 'borrowed', what: 'post auger', from: 'the farm' }],
+    ...bothTo('/books#things'),
+    changes: ['Change', 'Notebook'],
+  },
+  'app/notebook/server/thingActions.ts#markThingValue': {
+    before: aThingOfEach,
+    sends: async (id) => [{}, await thingForm(id)],
+    ...bothTo('/books#things'),
+    changes: ['Change', 'Notebook'],
+  },
+  'app/notebook/server/thingActions.ts#takeThingMarkBack': {
+    before: aThingMarkedByBoth,
+    sends: async (id) => [{}, await thingForm(id)],
+    ...bothTo('/books#things'),
+    changes: ['Change', 'Notebook'],
+  },
+  'app/notebook/server/thingActions.ts#takeThingAway': {
+    before: aThingOfEach,
+    sends: async (id) => [{}, await thingForm(id)],
+    ...bothTo('/books#things'),
+    changes: ['Change', 'Notebook'],
   },
   'app/notebook/server/closingActions.ts#openAgain': {
     before: withClosing,
@@ -350,6 +439,12 @@ const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
     a: { answers: 'refused' },
     b: { answers: 'refused' },
     changes: [],
+  },
+  'app/notebook/server/lookActions.ts#haveSeenChanges': {
+    before: aFileOfEach,
+    sends: async (id) => [{}, await seenForm(id)],
+    ...bothTo(''),
+    changes: ['Look'],
   },
   'app/notebook/server/messageActions.ts#sayAboutItem': {
     sends: () => ['line', 'new', { kind: 'objection', text: 'Too near the hazel.', answers: '' }],

@@ -2,6 +2,7 @@ import { itemsBase, type ProposalDraft, startingDraft } from '../../app/notebook
 import type { Household } from '../../lib/core/people/household.ts'
 import { exampleDocument } from '../../lib/forms/exampleNotebook.ts'
 import { documentText, type Part, readPart } from '../../lib/forms/parts.ts'
+import { changesOf } from '../../lib/store/changes.ts'
 import { fingerprintOf } from '../../lib/store/fingerprint.ts'
 import { editNotebook } from '../../lib/store/notebooks.ts'
 import { makeProposal, proposalsOf } from '../../lib/store/proposals.ts'
@@ -175,4 +176,10 @@ export const aHeading = {
   currency: 'USD',
   units: 'metric',
   households: { a: { name: 'The Alders' }, b: { name: 'The Birches' } },
+}
+
+/** The press that says that everything on record so far was seen. */
+export async function seenForm(notebookId: string): Promise<FormData> {
+  const [newest] = await changesOf(notebookId, { happenings: true, limit: 1 })
+  return formOf({ newest: String(newest?.id ?? 0) })
 }

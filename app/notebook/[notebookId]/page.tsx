@@ -8,6 +8,7 @@ import { ButtonLink } from '../../ui/ButtonLink.tsx'
 import { DefinitionList } from '../../ui/DefinitionList.tsx'
 import { Page } from '../../ui/Page.tsx'
 import { Panel } from '../../ui/Panel.tsx'
+import { ChangedSince } from '../server/ChangedSince.tsx'
 import { FirstAnswerPart } from '../server/FirstAnswerPart.tsx'
 import { ItemRow } from '../server/ItemRow.tsx'
 import { LineDrawing } from '../server/LineDrawing.tsx'
@@ -49,6 +50,7 @@ export default async function TheLinePage({ params }: { params: Promise<{ notebo
       <Page title="The line" lead={lineWords(line.start, line.end)}>
         <FirstAnswerPart opened={opened} />
         <LineDrawing notebook={notebook} home={home} />
+        <ChangedSince opened={opened} />
         <WholeShare opened={opened} />
         <NeedsPanel opened={opened} needs={await needsOf(notebookId, opened.household)} />
         <div className="panel-pair">
