@@ -2,6 +2,7 @@
 
 import { contributionKinds } from '../../../lib/core/agreement/notebook.ts'
 import { contributionWords } from '../../../lib/words/labels.ts'
+import { transferFieldWords } from '../../../lib/words/transferText.ts'
 import { type Choice, ChoiceField } from '../../ui/draft/ChoiceField.tsx'
 import { DateField } from '../../ui/draft/DateField.tsx'
 import { FieldLine } from '../../ui/draft/FieldLine.tsx'
@@ -52,6 +53,13 @@ export function ContributionForm({
           <ChoiceField path="for" label="For" optionalLabel="the whole fence" options={items} />
         </Shown>
       </FieldLine>
+      <Shown path="kind" is="transfer">
+        <TextField
+          path="means"
+          label={transferFieldWords.means}
+          hint={`${transferFieldWords.meansHint} ${transferFieldWords.rule}`}
+        />
+      </Shown>
       <EarlyDayTick startedOn={books.startedOn} />
       <SpentFields names={names} books={books} />
       <TextField path="note" label="Note" hint="Such as the receipt’s number." />

@@ -1,7 +1,10 @@
+import { waitingTransfers } from '../../../lib/core/ledger/transfers.ts'
+import { digitsOf } from '../../../lib/core/shares/statement.ts'
 import { balanceSentences, standingOfBooks } from '../../../lib/words/balanceText.ts'
 import { faultText } from '../../../lib/words/faultText.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
 import { shareNames } from '../../../lib/words/shareText.ts'
+import { waitingTransferWords } from '../../../lib/words/transferText.ts'
 import { FigureTable } from '../../ui/FigureTable.tsx'
 import { Panel } from '../../ui/Panel.tsx'
 import { booksFigures } from './booksFigures.ts'
@@ -51,6 +54,9 @@ export function BalanceView({ opened }: { opened: Opened }) {
       />
       {balanceSentences(statement.value, names).map((sentence) => (
         <p key={sentence}>{sentence}</p>
+      ))}
+      {waitingTransfers(notebook, digitsOf(notebook)).map((transfer) => (
+        <p key={transfer.index}>{waitingTransferWords(transfer, names, notebook.currency)}</p>
       ))}
     </Panel>
   )

@@ -1,7 +1,8 @@
 import type { Contribution } from '../../../lib/core/agreement/notebook.ts'
-import { contributionAmount } from '../../../lib/core/ledger/contributed.ts'
+import { statedAmount } from '../../../lib/core/ledger/contributed.ts'
 import { digitsOf } from '../../../lib/core/shares/statement.ts'
 import { writerOf } from '../../../lib/forms/book.ts'
+import { confirmedByOther } from '../../../lib/forms/transfers.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
 import { dayWords } from '../../../lib/words/day.ts'
 import { entryHoursWords } from '../../../lib/words/hoursText.ts'
@@ -12,6 +13,7 @@ import { HouseholdTag } from '../../ui/HouseholdTag.tsx'
 import { takeEntryBack } from './bookActions.ts'
 import { EntryDetails } from './EntryDetails.tsx'
 import type { Opened } from './opened.ts'
+import { TransferStanding } from './TransferStanding.tsx'
 
 /** One entry of the book: what, by whom, when, for what, who wrote it; its writer can take it back with a reason. */
 export function BookEntry({
@@ -26,8 +28,7 @@ export function BookEntry({
   item: string
 }) {
   const { notebook, notebookId, household, document } = opened
-  const { struck: _takenBack, ...given } = entry
-  const amount = contributionAmount(given, digitsOf(notebook))
+  const amount = statedAmount(entry, digitsOf(notebook))
   const worth = moneyWords(entry.kind === 'refund' ? -amount : amount, notebook.currency)
   const writer = writerOf(entry) === 'b' ? 'b' : 'a'
   const written = (document.contributions as readonly unknown[])[index]
@@ -36,7 +37,9 @@ export function BookEntry({
       <p className="book-entry-head">
         <strong>
           {contributionWords[entry.kind]}
-          {entry.kind === 'hours' ? ` (${[entry.task, entryHoursWords(entry)].filter(Boolean).join(': ')})` : ''}
+          {entry.kind === 'hours'
+            ? ` (${[entry.task, entryHoursWords(entry)].filter(Boolean).join(': ')})`
+            : ''}
         </strong>
         <span className="figure">{entry.struck ? <s>{worth}</s> : worth}</span>
       </p>
@@ -46,6 +49,7 @@ export function BookEntry({
         {entry.note ? `: ${entry.note}` : ''}
       </p>
       <EntryDetails opened={opened} entry={entry} counts={amount} />
+      <TransferStanding opened={opened} index={index} entry={entry} />
       <p className="quiet">
         Written by {householdName(notebook, writer)}.
         {entry.kind === 'hours' && entry.rate === ''
@@ -55,7 +59,7 @@ export function BookEntry({
           ? ` Taken back by ${householdName(notebook, entry.struck.by)} on ${dayWords(entry.struck.on)}: ${entry.struck.why}. It counts as nothing.`
           : ''}
       </p>
-      {entry.struck || writer !== household ? null : (
+      {entry.struck || writer !== household || confirmedByOther(entry) ? null : (
         <details className="entry-tools">
           <summary>Take back</summary>
           <PressForm action={takeEntryBack.bind(null, notebookId)} label="Take this entry back">

@@ -3,6 +3,7 @@ import { minorUnits } from '../../../lib/core/amounts/money.ts'
 import { digitsOf } from '../../../lib/core/shares/statement.ts'
 import { entryLineWords, lessCountsWords, shopWords } from '../../../lib/words/booksText.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
+import { meansWords } from '../../../lib/words/transferText.ts'
 import { itemTitles } from './itemTitles.ts'
 import type { Opened } from './opened.ts'
 
@@ -24,6 +25,7 @@ export function EntryDetails({
   return (
     <>
       {entry.shop.trim() === '' ? null : <p>{shopWords(entry.kind, entry.shop)}</p>}
+      {entry.means.trim() === '' ? null : <p>{meansWords(entry.means)}</p>}
       {entry.lines.length === 0 ? null : (
         <ul className="entry-lines">
           {entry.lines.map((line) => (

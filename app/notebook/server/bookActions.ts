@@ -3,14 +3,16 @@
 import { redirect } from 'next/navigation'
 import { z } from 'zod'
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
-import { addContribution, contributionPath, strikeContribution } from '../../../lib/forms/book.ts'
+import { addContribution, contributionPath, entryAt, strikeContribution } from '../../../lib/forms/book.ts'
 import { entryOfDraft, pathInForm } from '../../../lib/forms/entryDraft.ts'
+import { confirmedByOther, withTransferEntered } from '../../../lib/forms/transfers.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
+import { confirmedStays } from '../../../lib/words/transferText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import type { SaveAnswer } from '../../ui/draft/saveAnswer.ts'
 import { booksPlan, signedBefore } from './booksPlan.ts'
 import { hoursQuestions } from './hoursEntry.ts'
-import { missingReceipt, objectionsTo } from './newEntry.ts'
+import { missingMeans, missingReceipt, objectionsTo } from './newEntry.ts'
 import { pressFields } from './pressFields.ts'
 import { readDraft, refusedDraft } from './readDraft.ts'
 import { editDocument } from './savePart.ts'
@@ -37,10 +39,16 @@ export async function enterContribution(
     household,
     (document) => {
       const ofHours = questionsOfHours?.(document)
-      const next = addContribution(document, entry, household, ofHours?.own)
+      const added = addContribution(document, entry, household, ofHours?.own)
+      const next = withTransferEntered(added, household, today())
       const { isPlanned } = booksPlan(document, signed)
       const known = { today: today(), startedOn, isMeant: earlierIsMeant, isPlanned }
-      const wanting = [...missing, ...objectionsTo(next, known), ...(ofHours?.faults ?? [])]
+      const wanting = [
+        ...missing,
+        ...missingMeans(entry),
+        ...objectionsTo(next, known),
+        ...(ofHours?.faults ?? []),
+      ]
       return { next, prefix: contributionPath(document), wanting }
     },
     'also while closed',
@@ -72,6 +80,9 @@ export async function takeEntryBack(
     notebookId,
     household,
     (document) => {
+      const entry = entryAt(document, index)
+      if (entry !== undefined && confirmedByOther(entry))
+        return { faults: [{ path: '', message: confirmedStays }] }
       const struck = strikeContribution(
         document,
         index,
@@ -83,6 +94,7 @@ export async function takeEntryBack(
     'also while closed',
   )
   if ('saved' in answer) redirect(`/notebook/${notebookId}/money`)
+  if ('faults' in answer) return { refused: answer.faults.map(({ message }) => message).join(' ') }
   return {
     refused:
       'This entry was changed or taken back in the meantime, or the other household wrote it. Load the page again.',

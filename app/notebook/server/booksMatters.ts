@@ -1,9 +1,11 @@
 import { actualsOf } from '../../../lib/core/ledger/actual.ts'
 import { lineFinder } from '../../../lib/core/ledger/findLine.ts'
+import { waitingTransfers } from '../../../lib/core/ledger/transfers.ts'
 import { waitingMarks } from '../../../lib/core/ledger/waitingMarks.ts'
 import { digitsOf } from '../../../lib/core/shares/statement.ts'
 import { writerOf } from '../../../lib/forms/book.ts'
 import { goneLinesWords, waitingMarksWords } from '../../../lib/words/booksText.ts'
+import { waitingForWordWords } from '../../../lib/words/transferText.ts'
 import type { OpenMatter } from '../../ui/OpenMatters.tsx'
 import type { Opened } from './opened.ts'
 
@@ -12,6 +14,7 @@ export function booksMatters({ notebook, notebookId, household, revisions }: Ope
   const plan = revisions.find(({ stillToSign }) => stillToSign.length === 0)?.notebook ?? notebook
   const digits = digitsOf(plan)
   const waiting = waitingMarks(plan, household, digits)
+  const payments = waitingTransfers(notebook, digits).filter(({ to }) => to === household).length
   const href = `/notebook/${notebookId}/books`
   const inDraft = lineFinder(notebook)
   const hasLines = plan.contributions.some(({ lines }) => lines.length > 0)
@@ -22,6 +25,9 @@ export function booksMatters({ notebook, notebookId, household, revisions }: Ope
       ).length
     : 0
   return [
+    ...(payments === 0
+      ? []
+      : [{ text: waitingForWordWords(payments), href: `/notebook/${notebookId}/money#book` }]),
     ...(waiting === 0 ? [] : [{ text: waitingMarksWords(waiting), href }]),
     ...(gone === 0 ? [] : [{ text: goneLinesWords(gone), href: `${href}#gone` }]),
   ]

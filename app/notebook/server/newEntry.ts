@@ -2,6 +2,7 @@ import { entryObjections } from '../../../lib/core/ledger/entryRules.ts'
 import { type NotebookDocument, readDocument } from '../../../lib/forms/readNotebook.ts'
 import { findFile } from '../../../lib/store/storedFiles.ts'
 import { entryObjectionText, noSuchReceipt } from '../../../lib/words/entryText.ts'
+import { transferFieldWords } from '../../../lib/words/transferText.ts'
 import type { Fault } from '../../ui/draft/saveAnswer.ts'
 
 /**
@@ -21,4 +22,10 @@ export function objectionsTo(
 export async function missingReceipt(notebookId: string, file: unknown): Promise<readonly Fault[]> {
   if (typeof file !== 'string' || file === '') return []
   return (await findFile(notebookId, file)) === undefined ? [{ path: 'file', message: noSuchReceipt }] : []
+}
+
+/** A payment between the households says by what means it was made. */
+export function missingMeans({ kind, means }: Readonly<Record<string, unknown>>): readonly Fault[] {
+  if (kind !== 'transfer' || (typeof means === 'string' && means.trim() !== '')) return []
+  return [{ path: 'means', message: transferFieldWords.meansNeeded }]
 }

@@ -6,12 +6,25 @@ import { type ForBoth, otherHousehold } from '../people/household.ts'
 import type { CountedThing } from './things.ts'
 import { valuedAmount } from './valuation.ts'
 
-/** What one entry in the book is worth in minor units, before its direction; a struck entry is worth nothing. */
-export function contributionAmount(entry: Contribution, digits: number): Minor {
-  if (entry.struck !== undefined) return 0n
+/** What one entry in the book says it is worth in minor units, before its direction, whether or not it counts. */
+export function statedAmount(entry: Contribution, digits: number): Minor {
   return entry.kind === 'hours'
     ? labourAmount({ hours: countedHours(entry), rate: entry.rate }, digits)
     : valuedAmount(entry, digits)
+}
+
+/** A payment between the households of which only its payer has spoken, and which was not taken back. */
+export function waitsForReceiver({ kind, waits, struck }: Contribution): boolean {
+  return kind === 'transfer' && waits && struck === undefined
+}
+
+/**
+ * What one entry in the book is worth in minor units, before its direction. One that was taken back is worth nothing, and
+ * so is a payment between the households until the one who received it has said so.
+ */
+export function contributionAmount(entry: Contribution, digits: number): Minor {
+  const waits = entry.kind === 'transfer' && entry.waits
+  return entry.struck !== undefined || waits ? 0n : statedAmount(entry, digits)
 }
 
 /**

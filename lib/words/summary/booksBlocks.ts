@@ -1,6 +1,6 @@
 import type { Contribution, Notebook } from '../../core/agreement/notebook.ts'
 import type { Minor } from '../../core/amounts/money.ts'
-import { contributed, contributionAmount } from '../../core/ledger/contributed.ts'
+import { contributed, statedAmount, waitsForReceiver } from '../../core/ledger/contributed.ts'
 import { countedThings } from '../../core/ledger/things.ts'
 import { type ForBoth, households } from '../../core/people/household.ts'
 import { placesOf } from '../../core/shares/itemShares.ts'
@@ -8,6 +8,7 @@ import { digitsOf } from '../../core/shares/statement.ts'
 import { dayWords } from '../day.ts'
 import { contributionWords, householdName } from '../labels.ts'
 import { moneyWords } from '../money.ts'
+import { meansWords, transferStanding } from '../transferText.ts'
 import { actualBlocks } from './actualBlocks.ts'
 import type { Block, TableRow } from './block.ts'
 import { householdStart, itemTitle, typedSentence } from './names.ts'
@@ -49,9 +50,10 @@ function entryTable(notebook: Notebook): Block {
 }
 
 function entryRow(notebook: Notebook, entry: Contribution): TableRow {
-  const { struck, ...given } = entry
-  const amount = contributionAmount(given, digitsOf(notebook))
+  const { struck } = entry
+  const amount = statedAmount(entry, digitsOf(notebook))
   const words = moneyWords(entry.kind === 'refund' ? -amount : amount, notebook.currency)
+  const names = { a: householdName(notebook, 'a'), b: householdName(notebook, 'b') }
   const taken =
     struck &&
     `Struck on ${dayWords(struck.on)} by ${householdName(notebook, struck.by)}${struck.why.trim() ? `: ${struck.why.trim()}` : ''}`
@@ -64,12 +66,14 @@ function entryRow(notebook: Notebook, entry: Contribution): TableRow {
         kindOfEntry(entry),
         forWhat(notebook, entry.for),
         entry.shop.trim() && `Shop: ${entry.shop.trim()}`,
+        entry.means.trim() && meansWords(entry.means),
+        transferStanding(entry, names)?.text,
         entry.note.trim() && `Note: ${entry.note.trim()}`,
       ]
         .map((part) => typedSentence(part ?? ''))
         .filter(Boolean)
         .join(' '),
-      struck ? `struck, was ${words}` : words,
+      struck ? `struck, was ${words}` : waitsForReceiver(entry) ? `not confirmed: ${words}` : words,
     ],
     ...(struck && { struck: true }),
   }
@@ -78,8 +82,7 @@ function entryRow(notebook: Notebook, entry: Contribution): TableRow {
 function kindOfEntry(entry: Contribution): string {
   if (entry.kind !== 'hours') return contributionWords[entry.kind]
   const rate = entry.rate === '' ? 'no rate yet' : `at ${entry.rate}`
-  const own =
-    entry.own === '' ? '' : `, ${unbroken(`${entry.own} h`)} of them beyond what was agreed`
+  const own = entry.own === '' ? '' : `, ${unbroken(`${entry.own} h`)} of them beyond what was agreed`
   return `${contributionWords.hours}: ${unbroken(`${entry.hours} h`)} ${rate}${own}${entry.task.trim() === '' ? '' : `. Task: ${entry.task.trim()}`}`
 }
 

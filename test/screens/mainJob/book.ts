@@ -13,6 +13,8 @@ import { a, b } from './evening.ts'
 export function bookSteps(): void {
   describe('money and hours', () => {
     const [pipe, scrap] = ['pipe, first load', 'old wire']
+    // What has not happened yet is refused, and the notebook was started only now.
+    const day = new Date().toISOString().slice(0, 10)
     // Worth, by hand: a 34.30 + 740.00 + 12 · 25 − 45.00 + 3000.00, less the 500.00 that b hands over; b 385.55 + 500.00.
     const entries = [
       {
@@ -20,7 +22,7 @@ export function bookSteps(): void {
         household: 'a',
         kind: 'material',
         amount: '34.30',
-        date: '2027-03-02',
+        date: day,
         for: 's1',
         note: 'post caps',
       },
@@ -29,7 +31,7 @@ export function bookSteps(): void {
         household: 'a',
         kind: 'cash',
         amount: '740.00',
-        date: '2027-03-03',
+        date: day,
         for: 's1',
         note: pipe,
       },
@@ -39,7 +41,7 @@ export function bookSteps(): void {
         kind: 'hours',
         hours: '12',
         rate: '25.00',
-        date: '2027-03-05',
+        date: day,
         for: 's1',
       },
       {
@@ -47,7 +49,7 @@ export function bookSteps(): void {
         household: 'a',
         kind: 'refund',
         amount: '45.00',
-        date: '2027-03-06',
+        date: day,
         for: 's1',
         note: scrap,
       },
@@ -56,7 +58,7 @@ export function bookSteps(): void {
         household: 'a',
         kind: 'cash',
         amount: '3000.00',
-        date: '2027-03-07',
+        date: day,
         note: 'everything else at the steel yard',
       },
       {
@@ -64,7 +66,7 @@ export function bookSteps(): void {
         household: 'b',
         kind: 'cash',
         amount: '385.55',
-        date: '2027-03-08',
+        date: day,
         for: 'c2',
         note: 'surveyor',
       },
@@ -73,7 +75,7 @@ export function bookSteps(): void {
         household: 'b',
         kind: 'cash',
         amount: '385.55',
-        date: '2027-03-08',
+        date: day,
         for: 'c2',
         note: 'surveyor, again',
       },
@@ -82,12 +84,13 @@ export function bookSteps(): void {
         household: 'b',
         kind: 'transfer',
         amount: '500.00',
-        date: '2027-03-09',
+        date: day,
+        means: 'by bank',
         note: 'first part',
       },
     ]
 
-    test.each(entries)('$household enters $kind on $date', async ({ by, ...entry }) => {
+    test.each(entries)('$household enters $kind: $note', async ({ by, ...entry }) => {
       const household = by()
       const { page } = household
       await visit(household, 'Money and hours')
@@ -98,6 +101,23 @@ export function bookSteps(): void {
 
       await expectPage(book).toHaveCount(before + 1)
       await expectPage(book.last()).toContainText(entry.note ?? `(${entry.hours} h at ${entry.rate})`)
+    })
+
+    test('a payment counts once the household that received it has confirmed it', async () => {
+      const row = (page: typeof a.page) =>
+        panel(page, 'The book').locator('.book-entry', { hasText: 'first part' })
+      await expectPage(row(b.page)).toContainText(
+        'Said to be paid, not confirmed: it counts once Larkspur Cottage confirms it',
+      )
+      await expectPage(row(b.page).getByRole('button', { name: 'We received it: confirm' })).toHaveCount(0)
+      await visit(a, 'Money and hours')
+      await a.page.getByRole('link', { name: 'A payment waits for your word' }).click()
+      await row(a.page).getByRole('button', { name: 'We received it: confirm' }).click()
+
+      await expectPage(row(a.page)).toContainText(
+        /Larkspur Cottage confirmed it on \d{1,2} [A-Z][a-z]+ \d{4}/,
+      )
+      await expectPage(row(a.page).getByText('Take back')).toHaveCount(0)
     })
 
     test('an entry that was made twice is taken back, and stays in the book', async () => {
