@@ -1,4 +1,5 @@
 import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
+import type { ForBoth } from '../../../lib/core/people/household.ts'
 import type { Result } from '../../../lib/core/result.ts'
 import { capsInForce, type WaitingCap, waitingCaps } from '../../../lib/core/shares/caps.ts'
 import { digitsOf, plannedStatement, type Statement } from '../../../lib/core/shares/statement.ts'
@@ -10,6 +11,8 @@ export type DraftFigures = {
   readonly inForce: Notebook
   readonly statement: Result<Statement>
   readonly waitingCaps: readonly WaitingCap[]
+  /** Who has marked the caps as they stand. */
+  readonly capsMarked: ForBoth<boolean>
 }
 
 /** The figures of a draft. What is put up for signing has both marks on its caps, so there they all are in force. */
@@ -24,6 +27,7 @@ export function draftFigures(
   return {
     inForce,
     statement,
+    capsMarked: marked,
     waitingCaps: statement.ok
       ? waitingCaps(statement.value.beforeCaps, notebook.caps, marked, digitsOf(notebook))
       : [],

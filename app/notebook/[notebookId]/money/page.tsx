@@ -5,6 +5,7 @@ import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import { BalanceView } from '../../server/BalanceView.tsx'
 import { BookEntry } from '../../server/BookEntry.tsx'
+import { CapNotice } from '../../server/CapNotice.tsx'
 import { EntryPart } from '../../server/EntryPart.tsx'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { openNotebook } from '../../server/opened.ts'
@@ -29,11 +30,12 @@ export default async function MoneyPage({ params }: { params: Promise<{ notebook
         lead="What each household was asked for, what it has given, and what is left to give. Only what has been given counts as given."
       >
         <BalanceView opened={opened} />
+        <CapNotice opened={opened} />
         <p>
           <ButtonLink href={`/notebook/${notebookId}/books`}>The books: planned against actual</ButtonLink>
         </p>
         <EntryPart opened={opened} />
-        <Panel heading="The book">
+        <Panel heading="The book" id="book">
           {entries.length === 0 ? (
             <p>Nothing has been entered yet.</p>
           ) : (

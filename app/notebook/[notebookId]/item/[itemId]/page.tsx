@@ -18,6 +18,7 @@ import { ApartFromTakeOff } from '../../../server/ApartFromTakeOff.tsx'
 import { removeNotebookItem, saveNotebookPart } from '../../../server/actions.ts'
 import { BasicFenceOfItem } from '../../../server/BasicFenceHeld.tsx'
 import { basicFenceOf } from '../../../server/basicOffers.ts'
+import { CapNotice } from '../../../server/CapNotice.tsx'
 import { FoundPanel } from '../../../server/FindingList.tsx'
 import { findingsHere } from '../../../server/findingField.ts'
 import { GatePassages } from '../../../server/GatePassages.tsx'
@@ -60,6 +61,7 @@ export default async function ItemPage({
   return (
     <NotebookShell opened={opened} page="">
       <Page title={itemTitle(standing.item)} lead={kindWords[kind]} back={{ href: home, label: 'The line' }}>
+        <CapNotice opened={opened} itemId={id} />
         <Panel heading="What it asks of each household">
           {shares ? <ItemShareView item={shares} names={shareNames(notebook, uses)} /> : null}
           {shares ? <ItemWhy opened={opened} shares={shares} /> : null}
