@@ -45,6 +45,9 @@ export async function letterPdf(paper: LetterPaper): Promise<{ readonly bytes: U
   return { bytes: await bytesOf(document) }
 }
 
+/** More characters than this are on no page, and laying them out would only take time. */
+const farTooMany = 100_000
+
 function layOutLetter({ letter, units, fonts }: LetterPaper): Laid | TooLong {
   const faces = facesOf(fonts)
   const print = printer(faces.canPrint)
@@ -53,17 +56,23 @@ function layOutLetter({ letter, units, fonts }: LetterPaper): Laid | TooLong {
     const page = enlarged(whole, reduction)
     return { reduction, page, pieces: letterPieces(letter, print, faces, page, reduction) }
   }
-  for (const reduction of reductions) {
-    const laid = lay(reduction)
-    if (paginate(laid.pieces, columnHeight(laid.page)).length === 1) return laid
-  }
-  const { page, pieces } = lay(reductions[reductions.length - 1] ?? 1)
-  const height = pieces.reduce((sum, piece, index) => sum + piece.height + (index > 0 ? piece.before : 0), 0)
+  const fits = (laid: Laid) => paginate(laid.pieces, columnHeight(laid.page)).length === 1
   const { lineHeight, size, weight } = styles.body
-  const lines = Math.ceil((height - columnHeight(page)) / lineHeight)
+  const least = reductions[reductions.length - 1] ?? 1
   // An English text has about as many letters of each width as this sample.
   const sample = 'the quick brown fox jumps over the lazy dog and then rests by the old fence'
-  const perLine = (columnWidth(page) * sample.length) / faces.widthOf(sample, size, weight)
-  // A line more than the overflow, so that whoever shortens by as much is done.
+  const perLine = (columnWidth(enlarged(whole, least)) * sample.length) / faces.widthOf(sample, size, weight)
+  const long = letter.contents.reduce((sum, { sentences }) => sum + sentences.join(' ').length, 0)
+  if (long > farTooMany) return tooLong(Math.ceil(long / perLine), perLine)
+  // The smallest first: what does not fit there fits nowhere.
+  const smallest = lay(least)
+  if (fits(smallest)) return reductions.map(lay).find(fits) ?? smallest
+  const { page, pieces } = smallest
+  const height = pieces.reduce((sum, piece, index) => sum + piece.height + (index > 0 ? piece.before : 0), 0)
+  return tooLong(Math.ceil((height - columnHeight(page)) / lineHeight), perLine)
+}
+
+/** A line more than the overflow, so that whoever shortens by as many characters is done. */
+function tooLong(lines: number, perLine: number): TooLong {
   return { lines, characters: Math.ceil(((lines + 1) * perLine) / 50) * 50 }
 }

@@ -169,6 +169,13 @@ describe('long words', () => {
     expect(letterOverflow(paperWith(wrongOf(14_000 - over.characters / 2)))).toBeDefined()
   })
 
+  test('of a whole file’s size are refused at once', async () => {
+    for (const wrong of ['rot '.repeat(400_000), 'x\n'.repeat(800_000)]) {
+      const over = letterOverflow(paperWith({ wrong }))
+      expect(over?.lines).toBeGreaterThan(1_000)
+    }
+  })
+
   test('without a blank break no margin and no page', async () => {
     const { pages } = await readPdf(await bytesOf(paperWith({ wrong: 'W'.repeat(1_500) })))
     expect(pages).toHaveLength(1)

@@ -13,8 +13,9 @@ export function LetterView({ letter }: { letter: Letter }) {
       {contents.map(({ id, heading, sentences }) => (
         <section key={id}>
           <h4>{heading}</h4>
-          {sentences.map((sentence) => (
-            <p key={sentence}>{sentence}</p>
+          {sentences.map((sentence, index) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: two paragraphs may be the same, and none moves
+            <p key={index}>{sentence}</p>
           ))}
         </section>
       ))}

@@ -68,12 +68,17 @@ export function letterLacks(contents: readonly LetterContent[]): readonly Letter
   return contents.filter(({ sentences }) => sentences.length === 0)
 }
 
+/** So many paragraphs of somebody's own are kept apart: more than a page has room for. */
+const mostParagraphs = 200
+
 /** Words of somebody's own, a paragraph for each of theirs. */
 function typed(text: string): string[] {
-  return text
+  const lines = text
     .split('\n')
     .map((line) => typedSentence(line.replace(/\s+/g, ' ')))
     .filter(Boolean)
+  if (lines.length <= mostParagraphs) return lines
+  return [...lines.slice(0, mostParagraphs - 1), lines.slice(mostParagraphs - 1).join(' ')]
 }
 
 function whereSentences({ line, units }: Notebook): string[] {
