@@ -48,6 +48,8 @@ describe('what happened, in words', () => {
     ['file', { file: 'added', name: 'old.jpg', caption: 'the lane' }, 'Added a file: old.jpg, “the lane”.'],
     ['file', { file: 'taken away', name: 'old.jpg' }, 'Took a file away: old.jpg.'],
     ['message', { kind: 'objection', text: 'Too high.' }, 'Objection: “Too high.”'],
+    ['held back', { subject: 'needs' }, 'Wrote down its own needs.'],
+    ['held back', { subject: 'passages', round: 2 }, 'Counted the passages of The line by itself.'],
   ])('%s %j', (kind, detail, said) => {
     expect(words(kind, detail)).toBe(said)
   })
