@@ -62,6 +62,24 @@ export function distanceSentences(
   ]
 }
 
+/** What a plan would ask that is so far from the one that stands, item by item and in all. */
+export function askSentences(
+  { items, to, moves }: Distance,
+  titleOf: (id: string) => string,
+  names: ShareNames,
+): readonly string[] {
+  const money = (minor: bigint) => moneyWords(minor, names.currency)
+  const asks = (one: ForBoth<bigint>) => `${money(one.a)} of ${names.a} and ${money(one.b)} of ${names.b}.`
+  const thanNow = (one: ForBoth<bigint>) => {
+    const more = movesWords(one, names)
+    return more === undefined ? 'That is the same as now.' : `That ${more} than now.`
+  }
+  return [
+    ...items.map((item) => `${titleOf(item.id)}: ${asks(item.to)} ${thanNow(item.moves)}`),
+    `The whole fence, after caps: ${asks(to)} ${thanNow(moves)}`,
+  ]
+}
+
 /** Where a distance comes from, a sentence for each kind of difference that moves anything. */
 export function stepSentences(steps: readonly DistanceStep[], names: ShareNames): readonly string[] {
   return steps.flatMap(({ causes, moves }) => {

@@ -184,9 +184,10 @@ describe('sending a proposal', () => {
     if (!('asks' in shown)) throw new Error('it can be worked out')
     const { a, b } = await askedNow()
     const whole = moneyWords(a + b, 'USD')
-    expect(shown.asks).toContain(`The whole fence, after caps: ${whole} of no. 12 and $0.00 of no. 14.`)
-    const moves = `Asks no. 12 for ${moneyWords(b, 'USD')} more and no. 14 for ${moneyWords(b, 'USD')} less than now.`
-    expect(shown.asks.at(-1)).toBe(moves)
+    const moves = `That asks no. 12 for ${moneyWords(b, 'USD')} more and no. 14 for ${moneyWords(b, 'USD')} less than now.`
+    expect(shown.asks.at(-1)).toBe(
+      `The whole fence, after caps: ${whole} of no. 12 and $0.00 of no. 14. ${moves}`,
+    )
     expect(shown.asks.some((sentence) => sentence.startsWith('Lane to the gardens: $'))).toBe(true)
     const none = { ...draft, items: draft.items.map((one) => ({ ...one, in: false })) }
     expect(await previewProposal(id(), 0, none)).toMatchObject({ refused: [expect.stringMatching(/tick/)] })

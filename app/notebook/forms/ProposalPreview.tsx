@@ -34,9 +34,11 @@ export function ProposalPreview({ preview }: { preview: PreviewAction }) {
     })
   return (
     <Panel heading="What it would ask">
-      <button type="button" className="button button-plain" disabled={!ready || working} onClick={ask}>
-        See what this would ask
-      </button>
+      <div className="button-row">
+        <button type="button" className="button button-plain" disabled={!ready || working} onClick={ask}>
+          See what this would ask
+        </button>
+      </div>
       <div role="status">
         {working ? <p>{formWords.working}</p> : null}
         {shown === undefined || working ? null : (

@@ -28,7 +28,7 @@ export function EndedProposals({
       <ul className="book-list">
         {ended.toReversed().map(({ id, number, household: by, items, text, at, reply }) => (
           <li key={id} className="book-entry">
-            <p className="message-head">
+            <p className="history-head">
               <HouseholdTag household={by} name={householdName(notebook, by)} />
               <strong>
                 Proposal {number}, {reply ? endWords(reply.kind, endedBy(all, id)) : ''}

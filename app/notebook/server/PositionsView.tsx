@@ -1,23 +1,14 @@
-import type { ForBoth } from '../../../lib/core/people/household.ts'
+import type { ForBoth, Household } from '../../../lib/core/people/household.ts'
 import { type Distance, distanceBetween } from '../../../lib/core/shares/distance.ts'
-import {
-  apartWords,
-  capsSentence,
-  distanceSentences,
-  itemStepSentences,
-  type Positions,
-  stepSentences,
-  stepsNote,
-} from '../../../lib/words/distanceText.ts'
+import { apartWords, distanceSentences, type Positions } from '../../../lib/words/distanceText.ts'
 import { faultText } from '../../../lib/words/faultText.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
 import { type ShareNames, shareNames } from '../../../lib/words/shareText.ts'
-import { FigureTable } from '../../ui/FigureTable.tsx'
 import { Panel } from '../../ui/Panel.tsx'
 import { WayBars } from '../../ui/WayBars.tsx'
-import { itemTitles } from './itemTitles.ts'
 import type { Opened } from './opened.ts'
 import type { Position } from './positions.ts'
+import { WhereApart } from './WhereApart.tsx'
 
 type Props = { opened: Opened; positions: ForBoth<Position> }
 
@@ -27,9 +18,10 @@ export function PositionsView({ opened, positions }: Props) {
   const names = shareNames(opened.notebook)
   if (a.holds.length === 0 && b.holds.length === 0) return null
   const faults = [a, b].flatMap(({ plan }) => (plan.ok ? [] : plan.faults))
-  const { caps } = opened.inForce
-  const apart =
-    a.plan.ok && b.plan.ok ? distanceBetween({ ...a.plan.value, caps }, { ...b.plan.value, caps }) : undefined
+  // From the plan to the only proposal that there is; else from what a proposes to what b does.
+  const ends: readonly [Household, Household] = b.holds.length === 0 ? ['b', 'a'] : ['a', 'b']
+  const [from, to] = [positions[ends[0]].plan, positions[ends[1]].plan]
+  const apart = from.ok && to.ok ? distanceBetween(from.value, to.value) : undefined
   if (!apart?.ok)
     return (
       <Panel heading="Where you two stand">
@@ -38,21 +30,35 @@ export function PositionsView({ opened, positions }: Props) {
         ))}
       </Panel>
     )
-  const said = (household: 'a' | 'b') =>
+  const said = (household: Household) =>
     positions[household].holds.length > 0 ? `what ${names[household]} proposes` : 'the plan as it stands'
-  const both: Positions = { first: said('a'), second: said('b') }
+  const both: Positions = { first: said(ends[0]), second: said(ends[1]) }
   const proposed = new Set([...a.items, ...b.items].map(({ id }) => id))
   return (
     <>
-      <OnOneAxis opened={opened} positions={positions} distance={apart.value} said={both} names={names} />
-      <WhereFrom opened={opened} distance={apart.value} said={both} names={names} proposed={proposed} />
+      <OnOneAxis
+        opened={opened}
+        positions={positions}
+        ends={ends}
+        distance={apart.value}
+        said={both}
+        names={names}
+      />
+      <WhereApart opened={opened} distance={apart.value} said={both} names={names} proposed={proposed} />
     </>
   )
 }
 
-type Found = { opened: Opened; distance: Distance; said: Positions; names: ShareNames }
+export type Found = { opened: Opened; distance: Distance; said: Positions; names: ShareNames }
 
-function OnOneAxis({ opened, positions, distance, said, names }: Found & Props) {
+function OnOneAxis({
+  opened,
+  positions,
+  ends,
+  distance,
+  said,
+  names,
+}: Found & Props & { ends: readonly [Household, Household] }) {
   const money = (minor: bigint) => moneyWords(minor, names.currency)
   const { statement } = opened
   const plan = statement.ok
@@ -66,7 +72,7 @@ function OnOneAxis({ opened, positions, distance, said, names }: Found & Props) 
         : [
             {
               label: `What ${names[household]} proposes`,
-              asked: household === 'a' ? distance.from : distance.to,
+              asked: household === ends[0] ? distance.from : distance.to,
               chosen: false,
             },
           ],
@@ -101,52 +107,4 @@ function OnOneAxis({ opened, positions, distance, said, names }: Found & Props) 
       ))}
     </Panel>
   )
-}
-
-function WhereFrom({ opened, distance, said, names, proposed }: Found & { proposed: ReadonlySet<string> }) {
-  const money = (minor: bigint) => moneyWords(minor, names.currency)
-  const between = (asked: ForBoth<bigint>) => `${money(asked.a)} to ${money(asked.b)}`
-  const titleOf = itemTitles(opened.document)
-  const caps = capsSentence(distance.caps, names)
-  if (distance.items.length === 0) return null
-  return (
-    <Panel heading="Where the distance comes from">
-      <FigureTable
-        caption={`From ${said.first} to ${said.second}: ${names.a} to ${names.b}`}
-        columns={[
-          { label: 'Item' },
-          { label: 'From', figures: true },
-          { label: 'To', figures: true },
-          { label: 'Apart', figures: true },
-          { label: 'Where it comes from' },
-        ]}
-        rows={distance.items.map((item) => [
-          titleOf(item.id),
-          between(item.from),
-          between(item.to),
-          apartWords(item.moves, names),
-          <Sentences key="why" lines={itemStepSentences(item, proposed.has(item.id), names)} />,
-        ])}
-        foot={[
-          ...(caps === undefined ? [] : [['Caps', '', '', apartWords(distance.caps, names), caps]]),
-          [
-            'The whole fence',
-            between(distance.from),
-            between(distance.to),
-            apartWords(distance.moves, names),
-            <Sentences key="why" lines={stepSentences(distance.steps, names)} />,
-          ],
-        ]}
-      />
-      <p className="quiet">{stepsNote}</p>
-    </Panel>
-  )
-}
-
-function Sentences({ lines }: { lines: readonly string[] }) {
-  return lines.map((line) => (
-    <span key={line} className="table-line">
-      {line}
-    </span>
-  ))
 }

@@ -1,6 +1,6 @@
 import Link from 'next/link'
 import { momentWords } from '../../../lib/words/day.ts'
-import { capsSentence, movesWords } from '../../../lib/words/distanceText.ts'
+import { movesWords } from '../../../lib/words/distanceText.ts'
 import { faultText } from '../../../lib/words/faultText.ts'
 import { householdName } from '../../../lib/words/labels.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
@@ -39,7 +39,7 @@ export function ProposalCard({ opened, shown, numbers, endedBy }: Props) {
         )
       }
     >
-      <p className="message-head">
+      <p className="history-head">
         <HouseholdTag household={household} name={householdName(opened.notebook, household)} />
         {answers === undefined ? null : <span>in answer to proposal {numbers.get(answers)}</span>}
         <span className="quiet">{momentWords(at)}</span>
@@ -98,15 +98,15 @@ function Asks({ opened, shown }: { opened: Opened; shown: ShownProposal }) {
   const names = shareNames(opened.notebook)
   if (distance === undefined) return null
   if (!distance.ok) return <p>{distance.faults.map(faultText).join(' ')}</p>
-  const { to, moves, caps } = distance.value
+  const { to, moves, items } = distance.value
   const money = (minor: bigint) => moneyWords(minor, names.currency)
   const more = movesWords(moves, names)
-  const capped = capsSentence(caps, names)
   return (
     <p>
       <strong>The whole fence, after caps.</strong> {money(to.a)} of {names.a} and {money(to.b)} of {names.b}.{' '}
-      {more === undefined ? 'That is as it is now.' : `It ${more} than now.`}{' '}
-      {capped === undefined ? '' : `In that: ${capped}`}
+      {more !== undefined
+        ? `It ${more} than now.`
+        : `That is as it is now${items.length > 0 ? ': what moves item by item evens out' : ''}.`}
     </p>
   )
 }

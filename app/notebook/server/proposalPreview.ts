@@ -2,12 +2,10 @@ import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
 import { distanceBetween } from '../../../lib/core/shares/distance.ts'
 import { type NotebookDocument, readDocument } from '../../../lib/forms/readNotebook.ts'
 import type { ProposedItem } from '../../../lib/store/proposals.ts'
-import { movesWords } from '../../../lib/words/distanceText.ts'
+import { askSentences } from '../../../lib/words/distanceText.ts'
 import { faultText } from '../../../lib/words/faultText.ts'
-import { moneyWords } from '../../../lib/words/money.ts'
 import { proposalRefusalWords } from '../../../lib/words/proposalText.ts'
 import { shareNames } from '../../../lib/words/shareText.ts'
-import { capitalised } from '../../../lib/words/summary/names.ts'
 import { itemTitles } from './itemTitles.ts'
 import { proposalRefusal, proposedPlan } from './proposedPlan.ts'
 
@@ -27,17 +25,5 @@ export function previewOf(
   if (!now.ok || !plan.ok) return { refused: [] }
   const distance = distanceBetween({ ...now.value.notebook, caps }, plan.value.inForce)
   if (!distance.ok) return { refused: distance.faults.map(faultText) }
-  const names = shareNames(now.value.notebook)
-  const money = (minor: bigint) => moneyWords(minor, names.currency)
-  const { to, moves } = distance.value
-  return {
-    asks: [
-      ...distance.value.items.map((item) => {
-        const more = movesWords(item.moves, names)
-        return `${titleOf(item.id)}: ${money(item.to.a)} of ${names.a} and ${money(item.to.b)} of ${names.b}${more ? `. That ${more} than now` : ''}.`
-      }),
-      `The whole fence, after caps: ${money(to.a)} of ${names.a} and ${money(to.b)} of ${names.b}.`,
-      `${capitalised(movesWords(moves, names) ?? 'asks each household for the same')}${movesWords(moves, names) ? ' than now' : ' as now'}.`,
-    ],
-  }
+  return { asks: askSentences(distance.value, titleOf, shareNames(now.value.notebook)) }
 }
