@@ -17,6 +17,7 @@ import { marksOf } from '../../lib/store/marks.ts'
 import { newestRevision, signaturesOf } from '../../lib/store/revisions.ts'
 import { keptCookies, openBrowser } from './browser.ts'
 import { everyTable, newRows } from './everyTable.ts'
+import { anEntry, todaysDay } from './givenBooks.ts'
 import {
   aNewSection,
   changedFile,
@@ -101,14 +102,14 @@ describe.each([
     const { id } = world().notebook
     browseAs(world(), own)
     const struck = { on: '2027-04-01', by: other, why: 'no' }
-    const given = { household: other, kind: 'cash', amount: '12.50', date: '2027-04-01', struck }
+    const given = anEntry({ household: other, struck })
     await outcomeOf(() => loosely(enterContribution)(id, 'new', given, other))
     const entered = (await documentOf(id)).contributions as Record<string, unknown>[]
     expect(entered.at(-1)).toEqual({
       household: other,
       kind: 'cash',
       amount: '12.50',
-      date: '2027-04-01',
+      date: todaysDay(),
       enteredBy: own,
     })
 

@@ -21,6 +21,7 @@ import { sealedPaperOf, sealsOf } from '../../lib/store/sealedPapers.ts'
 import { sha256Hex } from '../../lib/store/sha256.ts'
 import { keptCookies, openBrowser } from './browser.ts'
 import { everyTable } from './everyTable.ts'
+import { anEntry } from './givenBooks.ts'
 import { aProposal, openedPart, proposalForm, proposingForm, signingPlace } from './givenForms.ts'
 import { faultsOf, outcomeOf, refusalOf } from './outcome.ts'
 import { browseAs, documentOf, markEverything, worldForEachTest } from './world.ts'
@@ -105,7 +106,7 @@ describe('the locked copy', () => {
     await signByAll()
     const first = await bytesOf(await download(1, 'a'))
     browseAs(world(), 'b')
-    const gift = { household: 'b', kind: 'cash', amount: '12.00', date: '2027-05-01' }
+    const gift = anEntry({ amount: '12.00' })
     await outcomeOf(() => enterContribution(id, '', gift))
     expect((await documentOf(id)).contributions).toContainEqual(expect.objectContaining({ amount: '12.00' }))
     const second = await bytesOf(await download(1, 'b'))
@@ -310,7 +311,7 @@ describe('closing the notebook', () => {
     const before = await everyTable()
     expect(faultsOf(await edit())['']).toContain('closed by revision 1')
     expect(await everyTable()).toEqual(before)
-    const cash = { household: 'b', kind: 'cash', amount: '5.00', date: '2027-10-01' }
+    const cash = anEntry({ amount: '5.00' })
     expect(await outcomeOf(() => enterContribution(id, '', cash))).toMatchObject({ kind: 'redirect' })
     expect(await outcomeOf(() => openAgain(id, {}, new FormData()))).toMatchObject({ kind: 'redirect' })
     expect(await edit()).toMatchObject({ kind: 'answer', answer: { saved: true } })

@@ -20,6 +20,7 @@ import { unknownKeys } from '../../lib/forms/readNotebook.ts'
 import { changesOf } from '../../lib/store/changes.ts'
 import { marksOf } from '../../lib/store/marks.ts'
 import { everyTable, newRows } from './everyTable.ts'
+import { anEntry } from './givenBooks.ts'
 import { aNewSection, formOf, formWithFile, markForm, openedPart, takeBackForm } from './givenForms.ts'
 import { faultsOf, outcomeOf, refusalOf } from './outcome.ts'
 import { browseAs, documentOf, markEverything, worldForEachTest } from './world.ts'
@@ -199,7 +200,7 @@ describe('marks come off exactly the items that changed:', () => {
         return draft
       })
     expect(await marksGone(checked)).toEqual({})
-    const given = { household: 'b', kind: 'hours', hours: '3', rate: '20', date: '2027-04-01' }
+    const given = anEntry({ kind: 'hours', hours: '3', rate: '20' })
     expect(await marksGone(() => outcomeOf(() => enterContribution(id, 'new', given)))).toEqual({})
     expect(
       await marksGone(async () => outcomeOf(async () => takeEntryBack(id, {}, await takeBackForm(id, 3)))),

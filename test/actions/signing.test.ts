@@ -13,6 +13,7 @@ import { documentText } from '../../lib/forms/parts.ts'
 import { newestRevision, type Revision, revisionsOf, signaturesOf } from '../../lib/store/revisions.ts'
 import { openBrowser } from './browser.ts'
 import { everyTable } from './everyTable.ts'
+import { anEntry } from './givenBooks.ts'
 import { formWithFile, markForm, openedPart, signingPlace } from './givenForms.ts'
 import { faultsOf, type Outcome, outcomeOf, refusalOf } from './outcome.ts'
 import { browseAs, documentOf, markEverything, sessionCookie, worldForEachTest } from './world.ts'
@@ -153,7 +154,7 @@ describe('what is frozen', () => {
     const { id } = world().notebook
     const first = await putUpReady('a')
     await sign('a', {}, wellSigned)
-    const given = { household: 'a', kind: 'cash', amount: '12.50', date: '2027-04-01' }
+    const given = anEntry({ household: 'a' })
     await outcomeOf(() => enterContribution(id, 'new', given))
     expect(await putUp('b')).toMatchObject({ kind: 'redirect' })
     expect(await revisionsOf(id)).toEqual([first])
