@@ -1,4 +1,8 @@
+import { currencyDigits } from '../core/amounts/currency.ts'
+import { minorUnits } from '../core/amounts/money.ts'
+import { isNumber } from '../core/amounts/typedNumber.ts'
 import { fieldWords, fieldWordsIn, valueWords } from './fieldWords.ts'
+import { moneyWords } from './money.ts'
 
 /** One thing that differs between two states of the same item, in words. */
 export type Difference = { readonly label: string; readonly before: string; readonly after: string }
@@ -33,12 +37,23 @@ function fieldsOf(data: unknown): Map<string, string> {
 /** Items that hold money are kept together with their currency, which says nothing while it stays the same. */
 function unwrapped(data: unknown): unknown {
   if (data !== null && typeof data === 'object' && 'item' in data && 'currency' in data) {
-    return { currency: data.currency, ...(data.item as object) }
+    const { currency, item } = data
+    return { currency, ...(item as object), ...costSoFar(data, currency) }
   }
   if (data !== null && typeof data === 'object' && 'arrangements' in data && 'currency' in data) {
     return { currency: data.currency, ...(data.arrangements as object) }
   }
   return data
+}
+
+/** What an item came to, where that is further above the plan than was agreed. */
+function costSoFar(data: object, currency: unknown): { readonly costSoFar?: string } {
+  if (!('beyondTolerance' in data) || typeof data.beyondTolerance !== 'string') return {}
+  const figure = data.beyondTolerance
+  const digits = typeof currency === 'string' ? currencyDigits(currency) : undefined
+  const known = digits !== undefined && isNumber(figure.replace(/^-/, ''), digits)
+  const amount = known ? moneyWords(minorUnits(figure, digits), String(currency)) : figure
+  return { costSoFar: `${amount}, further above the plan than the tolerance agreed on` }
 }
 
 function collect(value: unknown, path: readonly (string | number)[], fields: Map<string, string>): void {

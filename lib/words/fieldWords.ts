@@ -37,6 +37,7 @@ export const fieldWords: Words = {
   confirmed: 'confirmed',
   conversions: 'hours or money exchanged',
   cornerPosts: 'corner posts',
+  costSoFar: 'cost so far',
   counts: 'counts',
   coverage: 'one unit covers',
   coverageUnit: 'covered in',

@@ -1,3 +1,4 @@
+import { itemKey } from '../../../lib/core/agreement/agreedItems.ts'
 import { actualsOf } from '../../../lib/core/ledger/actual.ts'
 import { lineFinder } from '../../../lib/core/ledger/findLine.ts'
 import { waitingTransfers } from '../../../lib/core/ledger/transfers.ts'
@@ -5,12 +6,16 @@ import { waitingMarks } from '../../../lib/core/ledger/waitingMarks.ts'
 import { digitsOf } from '../../../lib/core/shares/statement.ts'
 import { writerOf } from '../../../lib/forms/book.ts'
 import { goneLinesWords, waitingMarksWords } from '../../../lib/words/booksText.ts'
+import { beyondToleranceWords } from '../../../lib/words/toleranceText.ts'
 import { waitingForWordWords } from '../../../lib/words/transferText.ts'
 import type { OpenMatter } from '../../ui/OpenMatters.tsx'
+import { beyondAgreed } from './beyondAgreed.ts'
 import type { Opened } from './opened.ts'
+import { pageOfItem } from './pages.ts'
 
 /** What in the books waits for the household: figures for its mark, and its own receipts whose line is gone. */
-export function booksMatters({ notebook, notebookId, household, revisions }: Opened): OpenMatter[] {
+export function booksMatters(opened: Opened): OpenMatter[] {
+  const { notebook, notebookId, household, revisions } = opened
   const plan = revisions.find(({ stillToSign }) => stillToSign.length === 0)?.notebook ?? notebook
   const digits = digitsOf(plan)
   const waiting = waitingMarks(plan, household, digits)
@@ -28,6 +33,10 @@ export function booksMatters({ notebook, notebookId, household, revisions }: Ope
     ...(payments === 0
       ? []
       : [{ text: waitingForWordWords(payments), href: `/notebook/${notebookId}/money#book` }]),
+    ...beyondAgreed(opened).map((item) => ({
+      text: beyondToleranceWords(item, plan.currency),
+      href: pageOfItem(notebookId, itemKey(item.id), item.kind),
+    })),
     ...(waiting === 0 ? [] : [{ text: waitingMarksWords(waiting), href }]),
     ...(gone === 0 ? [] : [{ text: goneLinesWords(gone), href: `${href}#gone` }]),
   ]

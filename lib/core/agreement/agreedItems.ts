@@ -1,3 +1,4 @@
+import { beyondInDocument } from '../ledger/documentBooks.ts'
 import { canonicalText } from './canonicalText.ts'
 import type { ItemKind } from './notebook.ts'
 
@@ -19,17 +20,19 @@ type Document = { readonly [key: string]: unknown }
 /**
  * All items of a notebook that both households mark, in the order of the file. Taken from the document itself, so that
  * keys the format does not know are covered by a mark too. Money means nothing without its currency, so a change of
- * currency changes every item that holds money.
+ * currency changes every item that holds money. So does what an item came to, once that is beyond the tolerance: marks on
+ * it are then for exactly that figure. Nothing of the books is signed, so in what is signed there is no such figure.
  */
 export function agreedItems(document: Document): readonly AgreedItem[] {
   const currency = document.currency
+  const beyond = beyondInDocument(document)
   const priced = (kind: ItemKind, list: string) =>
     objectsOf(document[list]).map((item, index) => ({
       key: itemKey(String(item.id)),
       kind,
       path: `${list}[${index}]`,
       name: typeof item.name === 'string' ? item.name : '',
-      inputs: { currency, item },
+      inputs: { currency, item, ...costBeyond(beyond.get(String(item.id))) },
     }))
   return [
     { key: 'parties', kind: 'parties', path: 'households', name: '', inputs: document.households ?? {} },
@@ -61,6 +64,10 @@ export function agreedItems(document: Document): readonly AgreedItem[] {
       ? []
       : [{ key: 'closing', kind: 'closing' as const, path: 'closing', name: '', inputs: document.closing }]),
   ]
+}
+
+function costBeyond(beyondTolerance: string | undefined) {
+  return beyondTolerance === undefined ? {} : { beyondTolerance }
 }
 
 /** The key of what belongs to no one item: links, revisions, signatures. */

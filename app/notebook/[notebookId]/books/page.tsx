@@ -3,6 +3,7 @@ import { digitsOf } from '../../../../lib/core/shares/statement.ts'
 import { ButtonLink } from '../../../ui/ButtonLink.tsx'
 import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
+import { beyondItems } from '../../server/beyondAgreed.ts'
 import { GoneLines } from '../../server/books/GoneLines.tsx'
 import { ItemInBooks } from '../../server/books/ItemInBooks.tsx'
 import { ItemSums } from '../../server/books/ItemSums.tsx'
@@ -20,6 +21,7 @@ export default async function BooksPage({ params }: { params: Promise<{ notebook
   const opened = await openNotebook(notebookId)
   const figures = booksFigures(opened)
   const standing = plannedAgainstActual(figures.notebook, digitsOf(figures.notebook))
+  const beyond = beyondItems(figures)
   const home = `/notebook/${notebookId}`
   return (
     <NotebookShell opened={opened} page="money">
@@ -31,7 +33,13 @@ export default async function BooksPage({ params }: { params: Promise<{ notebook
         <GoneLines opened={opened} standing={standing} />
         <ItemSums figures={figures} standing={standing} csv={`${home}/books.csv`} />
         {standing.items.map((item) => (
-          <ItemInBooks key={item.path} opened={opened} figures={figures} item={item} />
+          <ItemInBooks
+            key={item.path}
+            opened={opened}
+            figures={figures}
+            item={item}
+            beyond={beyond.find(({ id }) => id === item.id)}
+          />
         ))}
         <ValuationsPanel opened={opened} />
         <ThingsPanel opened={opened} figures={figures} />

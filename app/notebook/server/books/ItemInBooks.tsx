@@ -1,12 +1,16 @@
+import { itemKey } from '../../../../lib/core/agreement/agreedItems.ts'
 import type { ItemStanding, LineStanding } from '../../../../lib/core/ledger/plannedAgainstActual.ts'
+import type { BeyondTolerance } from '../../../../lib/core/ledger/tolerance.ts'
 import { differenceOf, lineWords } from '../../../../lib/words/booksText.ts'
 import { itemTitle } from '../../../../lib/words/itemWords.ts'
 import { moneyWords } from '../../../../lib/words/money.ts'
+import { beyondToleranceFigures } from '../../../../lib/words/toleranceText.ts'
 import { FigureTable } from '../../../ui/FigureTable.tsx'
 import { FoldedPart } from '../../../ui/FoldedPart.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import type { BooksFigures } from '../booksFigures.ts'
 import type { Opened } from '../opened.ts'
+import { pageOfItem } from '../pages.ts'
 import { LineInBooks } from './LineInBooks.tsx'
 
 /** The lines of an item: those that something was entered or marked for, then the others, folded away. */
@@ -14,10 +18,13 @@ export function ItemInBooks({
   opened,
   figures,
   item,
+  beyond,
 }: {
   opened: Opened
   figures: BooksFigures
   item: ItemStanding
+  /** Where it came dearer than the agreed tolerance allows. */
+  beyond: BeyondTolerance | undefined
 }) {
   const { currency } = figures.notebook
   const title = itemTitle({ kind: item.kind, name: item.name, key: `item:${item.id}` })
@@ -28,6 +35,12 @@ export function ItemInBooks({
       heading={title}
       aside={`${moneyWords(item.counts, currency)}: ${differenceOf(item.counts, item.planned, currency)}`}
     >
+      {beyond === undefined ? null : (
+        <p>
+          {beyondToleranceFigures(beyond, currency)}{' '}
+          <a href={pageOfItem(opened.notebookId, itemKey(item.id), item.kind)}>Look at it again</a>
+        </p>
+      )}
       {item.lines.length === 0 ? <p>No line is planned here.</p> : null}
       {touched.length === 0 ? null : (
         <ul className="item-rows">
