@@ -65,14 +65,16 @@ export function InstalmentFields({
           </FieldLine>
         )}
       </RowsField>
-      <button
-        type="button"
-        className="button button-plain"
-        disabled={!ready}
-        onClick={() => change((old) => removeAt(old, path))}
-      >
-        No instalments
-      </button>
+      <div className="button-row">
+        <button
+          type="button"
+          className="button button-plain"
+          disabled={!ready}
+          onClick={() => change((old) => removeAt(old, path))}
+        >
+          No instalments
+        </button>
+      </div>
     </fieldset>
   )
 }

@@ -1,10 +1,17 @@
 import type { ItemHours, TaskHours } from '../../../lib/core/hours/hoursByTask.ts'
 import { hoursTotals } from '../../../lib/core/hours/hoursTotals.ts'
-import type { ExactHours } from '../../../lib/core/hours/ownHours.ts'
-import { hoursFigure, hoursStanding, rowKindWords, turnedRowWords } from '../../../lib/words/hoursText.ts'
+import { type Household, households } from '../../../lib/core/people/household.ts'
+import {
+  hoursFigure,
+  hoursStanding,
+  hoursWords,
+  rowKindWords,
+  turnedRowWords,
+} from '../../../lib/words/hoursText.ts'
 import { shareNames } from '../../../lib/words/shareText.ts'
 import { itemTitle } from '../../../lib/words/summary/names.ts'
 import { FigureTable } from '../../ui/FigureTable.tsx'
+import { FoldedPart } from '../../ui/FoldedPart.tsx'
 import { HouseholdTag } from '../../ui/HouseholdTag.tsx'
 import { Panel } from '../../ui/Panel.tsx'
 import { booksHours } from './booksHours.ts'
@@ -33,7 +40,7 @@ export function HoursPanel({ opened }: { opened: Opened }) {
           { label: 'Own, beyond a ceiling', figures: true },
           { label: 'Gifts given', figures: true },
         ]}
-        rows={(['a', 'b'] as const).map((household) => {
+        rows={households.map((household) => {
           const { asked, hired, given, turned, still, own, gifts } = totals[household]
           return [
             <HouseholdTag key={household} household={household} name={names[household]} />,
@@ -41,37 +48,74 @@ export function HoursPanel({ opened }: { opened: Opened }) {
           ]
         })}
       />
-      {worked.map((item) => (
-        <TaskTable key={item.path} item={item} names={names} />
-      ))}
+      {worked.length === 0 ? null : (
+        <FoldedPart summary="Task by task">
+          {worked.map((item) => (
+            <TaskTable key={item.path} item={item} names={names} />
+          ))}
+        </FoldedPart>
+      )}
     </Panel>
   )
 }
 
-function TaskTable({ item, names }: { item: ItemHours; names: { readonly a: string; readonly b: string } }) {
-  const both = (label: string) =>
-    (['a', 'b'] as const).map((household) => ({ label: `${label}, ${names[household]}`, figures: true }))
-  const [first, second] = [item.turned.a, item.turned.b]
+type Names = { readonly a: string; readonly b: string }
+
+/** One row for each household that a task concerns. */
+function TaskTable({ item, names }: { item: ItemHours; names: Names }) {
+  const tag = (household: Household) => <HouseholdTag household={household} name={names[household]} />
+  const turned = households.filter((household) => item.turned[household] !== 0n)
   return (
     <FigureTable
       caption={itemTitle(item.kind, item.index, item.name)}
-      columns={[{ label: 'Task' }, ...both('Asked'), ...both('Given'), ...both('Still to give')]}
-      rows={[
-        ...item.tasks.map((task) => [taskCell(task), ...taskFigures(task)]),
-        ...(first === 0n && second === 0n
-          ? []
-          : [[turnedRowWords, '', '', '', '', hoursFigure(first), hoursFigure(second)]]),
+      columns={[
+        { label: 'Task' },
+        { label: 'Household' },
+        { label: 'Asked', figures: true },
+        { label: 'Given', figures: true },
+        { label: 'Still to give', figures: true },
       ]}
-      foot={[['In all', '', '', '', '', hoursFigure(item.stillToGive.a), hoursFigure(item.stillToGive.b)]]}
+      rows={[
+        ...item.tasks.flatMap((task) =>
+          concerned(task).map((household) => [
+            taskCell(task),
+            tag(household),
+            ...[task.asked, task.given, task.stillToGive].map((hours) => hoursFigure(hours[household])),
+          ]),
+        ),
+        ...turned.map((household) => [
+          turnedRowWords,
+          tag(household),
+          '',
+          '',
+          hoursFigure(item.turned[household]),
+        ]),
+      ]}
+      foot={households.map((household) => [
+        'In all',
+        tag(household),
+        '',
+        '',
+        hoursFigure(item.stillToGive[household]),
+      ])}
     />
   )
 }
 
-function taskCell({ kind, task, ceiling, own }: TaskHours) {
+/** The households that are asked for something on a task, gave something, or planned a gift. */
+function concerned({ asked, given, own, planned, kind }: TaskHours): readonly Household[] {
+  return households.filter(
+    (household) =>
+      asked[household] + given[household] + own[household] > 0n ||
+      (kind === 'gift' && planned[household] > 0n),
+  )
+}
+
+function taskCell({ kind, task, ceiling, own, planned }: TaskHours) {
   const notes = [
-    rowKindWords[kind],
-    ceiling === undefined ? '' : `no more than ${hoursFigure(ceiling)} h count`,
-    own.a + own.b === 0n ? '' : `${hoursFigure(own.a + own.b)} h beyond it are the workers’ own`,
+    kind === 'gift' ? `a gift of ${hoursWords(planned.a + planned.b)}` : rowKindWords[kind],
+    ceiling === undefined ? '' : `no more than ${hoursWords(ceiling)} count`,
+    own.a + own.b === 0n ? '' : `${hoursWords(own.a + own.b)} beyond it are the workers’ own`,
   ].filter(Boolean)
   return (
     <>
@@ -79,9 +123,4 @@ function taskCell({ kind, task, ceiling, own }: TaskHours) {
       {notes.length === 0 ? null : <span className="quiet"> ({notes.join('; ')})</span>}
     </>
   )
-}
-
-function taskFigures({ asked, given, stillToGive }: TaskHours): string[] {
-  const pair = ({ a, b }: { a: ExactHours; b: ExactHours }) => [hoursFigure(a), hoursFigure(b)]
-  return [...pair(asked), ...pair(given), ...pair(stillToGive)]
 }

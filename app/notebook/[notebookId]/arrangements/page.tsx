@@ -1,3 +1,4 @@
+import { statementOf } from '../../../../lib/core/shares/statement.ts'
 import { readPart } from '../../../../lib/forms/parts.ts'
 import { fingerprintOf } from '../../../../lib/store/fingerprint.ts'
 import { arrangementsTitle } from '../../../../lib/words/arrangementText.ts'
@@ -20,10 +21,12 @@ export const metadata = { title: arrangementsTitle }
 export default async function ArrangementsPage({ params }: { params: Promise<{ notebookId: string }> }) {
   const { notebookId } = await params
   const opened = await openNotebook(notebookId)
-  const { document, notebook, statement } = opened
+  const { document, notebook } = opened
   const home = `/notebook/${notebookId}`
   const draft = readPart(document, { part: 'arrangements' }) ?? {}
   const money = (minor: bigint) => moneyWords(minor, notebook.currency)
+  // The plan as it is typed, caps included that wait for a mark: what the instalments are held against.
+  const statement = statementOf(notebook)
   const inMoney = statement.ok ? statement.value.inMoney : undefined
   return (
     <NotebookShell opened={opened} page="money">
