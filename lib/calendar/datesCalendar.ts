@@ -1,7 +1,9 @@
 import { createEvents, type EventAttributes } from 'ics'
 import type { DatedDuty, Notebook } from '../core/agreement/notebook.ts'
 import { assert } from '../core/assert.ts'
-import { notebookTitle } from '../words/labels.ts'
+import type { InstalmentStanding } from '../core/ledger/instalmentStanding.ts'
+import { instalmentEventWords } from '../words/instalmentText.ts'
+import { householdName, notebookTitle } from '../words/labels.ts'
 import { keeperName } from '../words/upkeepText.ts'
 
 /** The library takes the moment at which an event was written, though its types leave it out. */
@@ -19,7 +21,8 @@ const reminder = {
 
 /**
  * The dates of a notebook as a calendar file (iCalendar, RFC 5545): one event of a whole day for each date that has a
- * day and is not done, those that come round with their rule. Same notebook, same moment, same text.
+ * day and is not done, those that come round with their rule, and of the payment plan each instalment that is not paid.
+ * Same notebook, same moment, same text.
  *
  * @param about.uidOf names an event for good by what is due, so that taking the file again changes an event instead of adding one
  * @param about.madeAt stands in every event as the moment at which it was written (DTSTAMP)
@@ -27,6 +30,7 @@ const reminder = {
 export function datesCalendar(
   notebook: Notebook,
   about: { readonly uidOf: (what: string, nth: number) => string; readonly madeAt: Date },
+  instalments?: InstalmentStanding,
 ): string {
   const seen = new Map<string, number>()
   const events = notebook.dates.flatMap((date): StampedEvent[] => {
@@ -55,7 +59,7 @@ export function datesCalendar(
       },
     ]
   })
-  const { error, value } = createEvents(events, {
+  const { error, value } = createEvents([...events, ...instalmentEvents(notebook, about, instalments)], {
     productId: 'mearing//notebook//EN',
     calName: notebookTitle(notebook),
   })
@@ -64,6 +68,34 @@ export function datesCalendar(
     `a notebook that was read has dates that a calendar takes: ${error}`,
   )
   return value
+}
+
+/** Named by its place in the plan, so that one whose day was moved is moved in the calendar too. */
+function instalmentEvents(
+  notebook: Notebook,
+  about: { readonly uidOf: (what: string, nth: number) => string; readonly madeAt: Date },
+  plan: InstalmentStanding | undefined,
+): StampedEvent[] {
+  if (plan === undefined) return []
+  const names = { a: householdName(notebook, 'a'), b: householdName(notebook, 'b') }
+  return plan.parts.flatMap(({ on, rest, state }, place) =>
+    state === 'paid'
+      ? []
+      : [
+          {
+            uid: about.uidOf('instalment', place + 1),
+            title: instalmentEventWords(rest, names, plan.from, notebook.currency),
+            start: dayNumbers(on),
+            end: dayNumbers(on),
+            timestamp: about.madeAt.getTime(),
+            productId: 'mearing//notebook//EN',
+            calName: notebookTitle(notebook),
+            transp: 'TRANSPARENT',
+            busyStatus: 'FREE',
+            alarms: [reminder],
+          },
+        ],
+  )
 }
 
 function dayNumbers(day: string): [number, number, number] {

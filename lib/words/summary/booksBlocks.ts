@@ -12,6 +12,7 @@ import { meansWords, transferStanding } from '../transferText.ts'
 import { actualBlocks } from './actualBlocks.ts'
 import type { Block, TableRow } from './block.ts'
 import { householdStart, itemTitle, typedSentence } from './names.ts'
+import { paymentPlanBlocks } from './paymentPlanBlocks.ts'
 import type { SummaryInput } from './summaryInput.ts'
 import { unbroken } from './unbroken.ts'
 
@@ -34,6 +35,7 @@ export function booksBlocks(input: SummaryInput): Block[] {
     },
     ...(entries.length === 0 ? [] : [entryTable(notebook)]),
     ...actualBlocks(notebook),
+    ...paymentPlanBlocks(notebook, booksAsOf),
     ...(actual.ok
       ? balanceBlocks(notebook, actual.value)
       : givenBlocks(notebook, contributed(entries, digits, countedThings(notebook, digits)))),

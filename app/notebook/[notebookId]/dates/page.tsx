@@ -6,6 +6,8 @@ import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import { DatesForm } from '../../forms/DatesForm.tsx'
 import { saveNotebookPart } from '../../server/actions.ts'
+import { InstalmentsPanel } from '../../server/InstalmentsPanel.tsx'
+import { instalmentsNow } from '../../server/instalmentsNow.ts'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { openNotebook } from '../../server/opened.ts'
 
@@ -17,7 +19,9 @@ export default async function DatesPage({ params }: { params: Promise<{ notebook
   const part = { part: 'dates' } as const
   const draft = readPart(opened.document, part) ?? {}
   const home = `/notebook/${notebookId}`
-  const withDay = opened.notebook.dates.filter(({ on }) => on !== '').length
+  const plan = instalmentsNow(opened)
+  const withDay =
+    opened.notebook.dates.filter(({ on }) => on !== '').length + (plan?.standing.parts.length ?? 0)
   return (
     <NotebookShell opened={opened} page="ask-first">
       <Page
@@ -28,14 +32,15 @@ export default async function DatesPage({ params }: { params: Promise<{ notebook
         {withDay > 0 ? (
           <Panel heading="In your own calendar">
             <p>
-              A calendar file with every date that has a day. Take it again after a change: the same date
-              takes the place of the old one.
+              A calendar file with every date that has a day, and every instalment that is not paid. Take it
+              again after a change: the same date takes the place of the old one.
             </p>
             <ButtonLink href={`${home}/dates.ics`} download>
               Calendar file (ICS)
             </ButtonLink>
           </Panel>
         ) : null}
+        <InstalmentsPanel opened={opened} />
         <DatesForm
           initial={draft}
           base={fingerprintOf(draft)}

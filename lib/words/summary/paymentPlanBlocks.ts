@@ -1,0 +1,47 @@
+import type { Notebook } from '../../core/agreement/notebook.ts'
+import type { Minor } from '../../core/amounts/money.ts'
+import { instalmentStanding } from '../../core/ledger/instalmentStanding.ts'
+import { transfersThatCount } from '../../core/ledger/transfers.ts'
+import { digitsOf } from '../../core/shares/statement.ts'
+import { dayWords } from '../day.ts'
+import { instalmentSentences, instalmentWords, partStandingWords } from '../instalmentText.ts'
+import { householdName } from '../labels.ts'
+import { moneyWords } from '../money.ts'
+import type { Block } from './block.ts'
+import { unbroken } from './unbroken.ts'
+
+/**
+ * The payment plan against what was paid, once anything was: what is planned stands in a chapter of its own. Nothing
+ * without a day to hold it against.
+ */
+export function paymentPlanBlocks(notebook: Notebook, today: string | undefined): Block[] {
+  const plan = notebook.arrangements?.instalments
+  const transfers = transfersThatCount(notebook, digitsOf(notebook))
+  if (plan === undefined || today === undefined || transfers.length === 0) return []
+  const money = (minor: Minor) => moneyWords(minor, notebook.currency)
+  const standing = instalmentStanding(plan, transfers, today, digitsOf(notebook))
+  const names = { a: householdName(notebook, 'a'), b: householdName(notebook, 'b') }
+  const { columns, foot } = instalmentWords
+  return [
+    { kind: 'paragraph', text: instalmentSentences(standing, names, notebook.currency).join(' ') },
+    {
+      kind: 'table',
+      caption: 'The payment plan against what was paid',
+      columns: [
+        { title: columns.on },
+        { title: columns.amount, figure: true },
+        { title: columns.paid, figure: true },
+        { title: columns.state },
+      ],
+      rows: standing.parts.map((part) => ({
+        cells: [
+          unbroken(dayWords(part.on)),
+          money(part.amount),
+          money(part.paid),
+          partStandingWords(part, notebook.currency),
+        ],
+      })),
+      foot: [foot, money(standing.total), money(standing.paid), ''],
+    },
+  ]
+}
