@@ -1,4 +1,5 @@
 import { placesOf } from '../../../../lib/core/shares/itemShares.ts'
+import { arrangementsTitle } from '../../../../lib/words/arrangementText.ts'
 import { itemTitle } from '../../../../lib/words/itemWords.ts'
 import { ButtonLink } from '../../../ui/ButtonLink.tsx'
 import { Page } from '../../../ui/Page.tsx'
@@ -7,6 +8,7 @@ import { BalanceView } from '../../server/BalanceView.tsx'
 import { BookEntry } from '../../server/BookEntry.tsx'
 import { CapNotice } from '../../server/CapNotice.tsx'
 import { EntryPart } from '../../server/EntryPart.tsx'
+import { InstalmentsPanel } from '../../server/InstalmentsPanel.tsx'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { openNotebook } from '../../server/opened.ts'
 
@@ -32,8 +34,10 @@ export default async function MoneyPage({ params }: { params: Promise<{ notebook
         <BalanceView opened={opened} />
         <CapNotice opened={opened} />
         <p>
-          <ButtonLink href={`/notebook/${notebookId}/books`}>The books: planned against actual</ButtonLink>
+          <ButtonLink href={`/notebook/${notebookId}/books`}>The books: planned against actual</ButtonLink>{' '}
+          <ButtonLink href={`/notebook/${notebookId}/arrangements`}>{arrangementsTitle}</ButtonLink>
         </p>
+        <InstalmentsPanel opened={opened} />
         <EntryPart opened={opened} />
         <Panel heading="The book" id="book">
           {entries.length === 0 ? (
