@@ -1,7 +1,6 @@
 import type { Notebook, Section } from '../../../lib/core/agreement/notebook.ts'
 import { apartFromTakeOff } from '../../../lib/core/takeoff/apartFromTakeOff.ts'
 import type { BasicTakeOff } from '../../../lib/core/takeoff/basicTakeOff.ts'
-import { offeredLines } from '../../../lib/core/takeoff/offeredLines.ts'
 import { basicLinesApart } from '../../../lib/words/basicFenceText.ts'
 import { apartText } from '../../../lib/words/takeoff/apartText.ts'
 import { findingText } from '../../../lib/words/takeoff/findingText.ts'
@@ -23,7 +22,7 @@ type Takes = {
 /** What the basic fence takes, offered as its cost lines; what lacks or clashes in it; where its lines have come apart. */
 export function BasicFenceTakes({ notebook, section, found, fingerprint, offer }: Takes) {
   const { quantities } = found
-  const apart = apartFromTakeOff(section.basicFence?.materials ?? [], offeredLines(found))
+  const apart = apartFromTakeOff(section.basicFence?.materials ?? [], found.offered)
   const faults = basicFindings(notebook, found)
   return (
     <>

@@ -6,7 +6,7 @@ import { requireHousehold } from '../../../lib/access/whoAsks.ts'
 import { aboveChoices, basicFenceSums, heldAgainst, heldPots } from '../../../lib/core/shares/basicFence.ts'
 import { digitsOf } from '../../../lib/core/shares/statement.ts'
 import { basicTakeOff } from '../../../lib/core/takeoff/basicTakeOff.ts'
-import { mergeOffered, offeredLines } from '../../../lib/core/takeoff/offeredLines.ts'
+import { mergeOffered } from '../../../lib/core/takeoff/offeredLines.ts'
 import { isObject } from '../../../lib/forms/readNotebook.ts'
 import { notHeldWords } from '../../../lib/words/basicFenceText.ts'
 import { quantityText } from '../../../lib/words/takeoff/quantityText.ts'
@@ -66,7 +66,7 @@ export async function offerBasicQuantities(
     read.data,
     'take-off',
     ({ notebook, index }, item) => {
-      const lines = offeredLines(basicTakeOff(notebook, index))
+      const lines = basicTakeOff(notebook, index).offered
       if (lines.length === 0)
         return 'Nothing can be worked out yet: give the basic fence a build-up, and the section its dimensions, first.'
       const basicFence = isObject(item.basicFence) ? item.basicFence : {}

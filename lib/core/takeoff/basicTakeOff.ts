@@ -1,5 +1,7 @@
 import type { Notebook } from '../agreement/notebook.ts'
 import type { Finding } from './finding.ts'
+import { type OfferedLine, offeredLines } from './offeredLines.ts'
+import type { ItemAt } from './postLayout.ts'
 import type { Quantity } from './quantity.ts'
 import { takeOff } from './takeOff.ts'
 
@@ -26,7 +28,12 @@ export function onBasicFence(notebook: Notebook, index: number): Notebook {
 }
 
 /** What the basic fence of a section takes, and what its own build-up and height lack or clash with. */
-export type BasicTakeOff = { readonly quantities: readonly Quantity[]; readonly findings: readonly Finding[] }
+export type BasicTakeOff = {
+  readonly quantities: readonly Quantity[]
+  /** As cost lines: of a post that a neighbour shares one half, as with the real fence. */
+  readonly offered: readonly OfferedLine[]
+  readonly findings: readonly Finding[]
+}
 
 /**
  * The basic fence of a section by the rules of the take-off: where posts stand, which are shared, what a gate brings.
@@ -34,13 +41,14 @@ export type BasicTakeOff = { readonly quantities: readonly Quantity[]; readonly 
  */
 export function basicTakeOff(notebook: Notebook, index: number): BasicTakeOff {
   const section = notebook.sections[index]
-  if (section?.basicFence?.buildUp === undefined) return { quantities: [], findings: [] }
+  if (section?.basicFence?.buildUp === undefined) return { quantities: [], offered: [], findings: [] }
   const found = takeOff(onBasicFence(notebook, index))
   const item = `sections[${index}]`
+  const here = ({ item: place }: { readonly item: ItemAt }) =>
+    place.list === 'sections' && place.index === index
   return {
-    quantities: found.quantities.filter(
-      ({ item: place }) => place.list === 'sections' && place.index === index,
-    ),
+    quantities: found.quantities.filter(here),
+    offered: offeredLines(found).filter(here),
     findings: found.findings.flatMap((finding) => {
       const { path } = finding
       if (path.startsWith(`${item}.buildUp`))

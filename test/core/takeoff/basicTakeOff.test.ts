@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { basicTakeOff } from '../../../lib/core/takeoff/basicTakeOff.ts'
+import { offeredLines } from '../../../lib/core/takeoff/offeredLines.ts'
 import { takeOff } from '../../../lib/core/takeoff/takeOff.ts'
 import { fence, notebookOf, pipe, steelBuildUp, steelPosts } from './madeFence.ts'
 
@@ -31,6 +32,21 @@ describe('the basic fence of a section, taken off', () => {
     expect(figures(basicTakeOff(notebookOf(sections), 1))).toMatchObject({ posts: '2', rails: '24' })
   })
 
+  test('is offered for its own cost lines as the section’s would be if it were built so', () => {
+    const before = fence('0 ft', '24 ft')
+    const built = {
+      ...fence('24 ft', '48 ft'),
+      height: { agreed: '4 ft', measuredFrom: 'higher' },
+      buildUp: plainBuildUp,
+    }
+    const offered = offeredLines(takeOff(notebookOf([before, built]))).filter(
+      ({ item }) => item.list === 'sections' && item.index === 1,
+    )
+    const sections = [before, fence('24 ft', '48 ft', { basicFence: plain })]
+    expect(basicTakeOff(notebookOf(sections), 1).offered).toEqual(offered)
+    expect(offered.length).toBeGreaterThan(1)
+  })
+
   test('goes by the height of the section where it has none of its own', () => {
     const { height: _none, ...noHeight } = plain
     const section = fence('0 ft', '24 ft', { basicFence: noHeight })
@@ -50,7 +66,7 @@ describe('the basic fence of a section, taken off', () => {
     ['with a basic fence that is only priced', { basicFence: { height: '4 ft' } }],
   ])('%s takes nothing, and what the real fence takes stays as it was', (_, more) => {
     const notebook = notebookOf([fence('0 ft', '24 ft', more)])
-    expect(basicTakeOff(notebook, 0)).toEqual({ quantities: [], findings: [] })
+    expect(basicTakeOff(notebook, 0)).toEqual({ quantities: [], offered: [], findings: [] })
     expect(takeOff(notebook).quantities).toEqual(takeOff(notebookOf([fence('0 ft', '24 ft')])).quantities)
   })
 
