@@ -51,6 +51,7 @@ export function capQuantities(item: Quantity['item'], posts: readonly BuiltPost[
       unit: 'each',
       kilograms: undefined,
       reclaimed: false,
+      ofPosts: open.map(({ index }) => ({ post: index, amount: 1 })),
       workings: [{ step: 'caps', posts: open.length }],
     },
   ]

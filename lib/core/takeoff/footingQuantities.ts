@@ -35,7 +35,12 @@ export function footingQuantities(
   const footing = concreted[0]?.built.size.footing
   return [
     ...(footing && concrete > 0
-      ? [concreteQuantity(item, footing, concrete, holeSteps(concreted), units, found)]
+      ? [
+          {
+            ...concreteQuantity(item, footing, concrete, holeSteps(concreted), units, found),
+            ofPosts: concreted.map(({ built, fill }) => ({ post: built.index, amount: fill.concreteLitres })),
+          },
+        ]
       : []),
     ...(gravel > 0
       ? [
@@ -47,6 +52,7 @@ export function footingQuantities(
             unit: quantityUnits(units).volume,
             kilograms: undefined,
             reclaimed: false,
+            ofPosts: holes.map(({ built, fill }) => ({ post: built.index, amount: fill.gravelLitres })),
             workings: bedSteps(holes),
           },
         ]

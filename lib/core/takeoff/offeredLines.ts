@@ -1,5 +1,8 @@
+import { multiplyRatios, type Ratio, ratio } from '../amounts/ratio.ts'
+import { numberOf, subtractRatios, thousandthsText } from './exact.ts'
 import type { ItemAt } from './postLayout.ts'
-import type { QuantityName } from './quantity.ts'
+import { fromNumber, type Quantity, type QuantityName } from './quantity.ts'
+import type { SharedPost } from './sharedPosts.ts'
 import type { TakeOff } from './takeOff.ts'
 
 /** A worked-out quantity as it is offered for an item's materials, to be priced. */
@@ -14,15 +17,58 @@ export type OfferedLine = {
 
 const mark = 'takeoff: '
 
-/** One cost line for each quantity, in the order of the take-off. */
-export function offeredLines({ quantities }: Pick<TakeOff, 'quantities'>): readonly OfferedLine[] {
-  return quantities.map(({ item, part, name, quantity, unit }) => ({
-    item,
-    from: `${mark}${part}`,
-    name,
-    quantity,
-    unit,
-  }))
+/**
+ * One cost line for each quantity, in the order of the take-off. Of a post that two items share, and of its cap and the
+ * fill of its hole, the other item is offered one half and the item that it is counted with keeps the rest, so that the
+ * two add to the take-off's own quantity, which stays whole.
+ */
+export function offeredLines({
+  quantities,
+  sharedPosts,
+}: Pick<TakeOff, 'quantities' | 'sharedPosts'>): readonly OfferedLine[] {
+  const shared = new Map(sharedPosts.map((one) => [one.post, one]))
+  const given: OfferedLine[] = []
+  const own = quantities.map((quantity): OfferedLine => {
+    const { item, part, name, unit } = quantity
+    const halves = halvesOf(quantity, shared)
+    let left = numberOf(quantity.quantity)
+    for (const { other, itemId, half } of halves) {
+      left = subtractRatios(left, half)
+      const text = thousandthsText(half)
+      given.push({ item: other, from: `${mark}${part} shared with ${itemId}`, name, quantity: text, unit })
+    }
+    return {
+      item,
+      from: `${mark}${part}`,
+      name,
+      quantity: halves.length === 0 ? quantity.quantity : thousandthsText(left),
+      unit,
+    }
+  })
+  return [...own, ...given]
+}
+
+/** What of a quantity falls to each other item: one half of what the posts take that it shares, to a thousandth. */
+function halvesOf(
+  { quantity, ofPosts = [] }: Quantity,
+  shared: ReadonlyMap<number, SharedPost>,
+): readonly (Pick<SharedPost, 'other' | 'itemId'> & { readonly half: Ratio })[] {
+  const whole = ofPosts.reduce((sum, { amount }) => sum + amount, 0)
+  const byOther = new Map<string, { post: SharedPost; count: number; amount: number }>()
+  for (const { post: index, amount } of ofPosts) {
+    const post = shared.get(index)
+    if (post === undefined) continue
+    const so = byOther.get(post.otherId) ?? { post, count: 0, amount: 0 }
+    byOther.set(post.otherId, { post, count: so.count + 1, amount: so.amount + amount })
+  }
+  return [...byOther.values()].flatMap(({ post: { other, itemId }, count, amount }) => {
+    // By the piece a half is exact; of what fills holes it is the part that these holes take.
+    const byPiece = ofPosts.every((one) => one.amount === 1)
+    const half = byPiece
+      ? ratio(BigInt(count), 2n)
+      : numberOf(thousandthsText(multiplyRatios(numberOf(quantity), fromNumber(amount / whole / 2))))
+    return half.over === 0n ? [] : [{ other, itemId, half }]
+  })
 }
 
 /** An offered line with its name in words. */

@@ -86,6 +86,7 @@ function postQuantity(
     unit: 'each',
     kilograms: kilogramsPerMetre === undefined ? undefined : (asNumber(total) / 1000) * kilogramsPerMetre,
     reclaimed: member.reclaimed,
+    ofPosts: group.map(({ index }) => ({ post: index, amount: 1 })),
     workings: [
       ...laidOut,
       ...(group.length === all ? [] : [{ step: 'of these' as const, posts: group.length }]),

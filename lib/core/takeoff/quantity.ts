@@ -19,7 +19,12 @@ export type Quantity = {
   readonly kilograms: number | undefined
   readonly reclaimed: boolean
   readonly workings: readonly Step[]
+  /** Of what is needed post by post: the posts that it is for, and how much of it each takes, in any one measure. */
+  readonly ofPosts?: readonly OfPost[]
 }
+
+/** `post`: its place in `PostLayout.posts`. */
+export type OfPost = { readonly post: number; readonly amount: number }
 
 /** What a quantity is of; worded in `lib/words/takeoff/quantityText.ts`. `what` is as typed and may be empty. */
 export type QuantityName =

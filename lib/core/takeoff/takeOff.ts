@@ -22,6 +22,7 @@ import { placeKey } from './runEdges.ts'
 import { type BuiltPost, gathered, sectionParts } from './sectionParts.ts'
 import { type SectionTakeOff, sectionTakeOff } from './sectionQuantities.ts'
 import { type PostSetback, postSetbacks, type Strips, stripsOfLine } from './setbacks.ts'
+import { type SharedPost, sharedPosts } from './sharedPosts.ts'
 import { type Weights, weightsOf } from './weights.ts'
 import { type WindCheck, windChecks } from './windCheck.ts'
 
@@ -34,6 +35,8 @@ export type TakeOff = {
   readonly ground: Ground
   readonly sections: readonly SectionTakeOff[]
   readonly gates: readonly GateTakeOff[]
+  /** Posts that two of them share: each bears one half of what is offered as cost lines. */
+  readonly sharedPosts: readonly SharedPost[]
   /** Of all sections and gates, in file order. */
   readonly quantities: readonly Quantity[]
   readonly weights: Weights
@@ -103,6 +106,7 @@ export function takeOff(notebook: Notebook): TakeOff {
     ground,
     sections,
     gates,
+    sharedPosts: sharedPosts(notebook, layout),
     quantities,
     weights: weightsOf(quantities),
     cutJobs: cutJobs(

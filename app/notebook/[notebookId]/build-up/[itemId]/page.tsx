@@ -5,6 +5,7 @@ import { takeOff } from '../../../../../lib/core/takeoff/takeOff.ts'
 import { kindOf, readPart } from '../../../../../lib/forms/parts.ts'
 import { fingerprintOf } from '../../../../../lib/store/fingerprint.ts'
 import { itemTitle } from '../../../../../lib/words/itemWords.ts'
+import { sharedPostSentences } from '../../../../../lib/words/takeoff/sharedPostText.ts'
 import { ButtonLink } from '../../../../ui/ButtonLink.tsx'
 import { Caution } from '../../../../ui/Caution.tsx'
 import { PressForm } from '../../../../ui/draft/PressForm.tsx'
@@ -46,6 +47,10 @@ export default async function BuildUpPage({
   const quantities = found.quantities.filter(
     ({ item: place }) => notebook[place.list][place.index]?.id === id,
   )
+  const shared = sharedPostSentences(notebook, found.sharedPosts, {
+    list: kind === 'gate' ? 'gates' : 'sections',
+    index: notebook[kind === 'gate' ? 'gates' : 'sections'].findIndex((one) => one.id === id),
+  })
   const findings = found.findings.filter(({ path }) => path === item.path || path.startsWith(`${item.path}.`))
   const here = `/notebook/${notebookId}/build-up/${encodeURIComponent(id)}`
   const back = `/notebook/${notebookId}/item/${encodeURIComponent(id)}`
@@ -80,6 +85,9 @@ export default async function BuildUpPage({
                 quantities={quantities}
                 caption={`Quantities of ${itemTitle(item)}`}
               />
+              {shared.map((sentence) => (
+                <p key={sentence}>Among the cost lines: {sentence}</p>
+              ))}
               <PressForm
                 action={offerQuantities.bind(null, notebookId)}
                 label="Put these among the cost lines"
