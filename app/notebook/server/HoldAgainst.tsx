@@ -69,7 +69,7 @@ function AgainstPlanned({
         { label: 'Pot' },
         { label: 'Basic', figures: true },
         { label: 'Planned', figures: true },
-        { label: 'Above it', figures: true },
+        { label: 'Above', figures: true },
       ]}
       rows={[row('Materials', sums.materials, planned.materials), row('Labour', sums.labour, planned.labour)]}
       foot={[row('Both', sums.both, planned.both)]}
