@@ -32,12 +32,12 @@ export function apartWords(moves: ForBoth<bigint>, names: ShareNames): string {
 }
 
 /** Whose positions are held against each other, as they are spoken of: "the plan", "what no. 14 proposes". */
-export type Positions = { readonly first: string; readonly second: string }
+export type SaidPositions = { readonly first: string; readonly second: string }
 
 /** How far apart two positions are, in sentences. */
 export function distanceSentences(
   distance: Distance,
-  { first, second }: Positions,
+  { first, second }: SaidPositions,
   names: ShareNames,
 ): readonly string[] {
   const { from, to, moves, middle, items, caps } = distance

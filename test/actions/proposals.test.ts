@@ -319,6 +319,18 @@ describe('the page', () => {
     expect(html).not.toContain('waits for your answer')
   })
 
+  test('offers the middle of both positions as an answer', async () => {
+    await aProposal(id(), 'a', 's1', { share: { together: { principle: 'percent', a: '20', b: '80' } } })
+    await aProposal(id(), 'b', 's1', { share: { together: { principle: 'percent', a: '50', b: '50' } } })
+    browseAs(world(), 'b')
+    const [theirs] = await proposalsOf(id())
+    const asks = { middle: 'yes', answers: String(theirs?.id) }
+    expect(await page()).toContain(`proposals/new?middle=yes&amp;answers=${theirs?.id}`)
+    const html = await page(asks, 'proposals/new')
+    expect(html).toMatch(/value="(34\.9|35\.0|35)[0-9]*"/)
+    expect(html).toMatch(/value="(64\.9|65\.0|65)[0-9]*"/)
+  })
+
   test('the form of an answer begins with what the other household proposes', async () => {
     const theirs = await aProposal(id(), 'a', 's4', {
       share: { together: { principle: 'percent', a: '33', b: '67' } },

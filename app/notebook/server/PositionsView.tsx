@@ -1,38 +1,36 @@
-import type { ForBoth, Household } from '../../../lib/core/people/household.ts'
-import { type Distance, distanceBetween } from '../../../lib/core/shares/distance.ts'
-import { apartWords, distanceSentences, type Positions } from '../../../lib/words/distanceText.ts'
+import { type Household, otherHousehold } from '../../../lib/core/people/household.ts'
+import type { Distance } from '../../../lib/core/shares/distance.ts'
+import { middleShare } from '../../../lib/core/shares/middleShare.ts'
+import { apartWords, distanceSentences, type SaidPositions } from '../../../lib/words/distanceText.ts'
 import { faultText } from '../../../lib/words/faultText.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
 import { type ShareNames, shareNames } from '../../../lib/words/shareText.ts'
+import { ButtonLink } from '../../ui/ButtonLink.tsx'
 import { Panel } from '../../ui/Panel.tsx'
 import { WayBars } from '../../ui/WayBars.tsx'
 import type { Opened } from './opened.ts'
-import type { Position } from './positions.ts'
+import { type Positions, positionsApart } from './positions.ts'
 import { WhereApart } from './WhereApart.tsx'
 
-type Props = { opened: Opened; positions: ForBoth<Position> }
+type Props = { opened: Opened; positions: Positions }
 
 /** Where the two households stand: what each asks for over the whole fence, how far apart that is, and why. */
 export function PositionsView({ opened, positions }: Props) {
   const { a, b } = positions
   const names = shareNames(opened.notebook)
   if (a.holds.length === 0 && b.holds.length === 0) return null
-  const faults = [a, b].flatMap(({ plan }) => (plan.ok ? [] : plan.faults))
-  // From the plan to the only proposal that there is; else from what a proposes to what b does.
-  const ends: readonly [Household, Household] = b.holds.length === 0 ? ['b', 'a'] : ['a', 'b']
-  const [from, to] = [positions[ends[0]].plan, positions[ends[1]].plan]
-  const apart = from.ok && to.ok ? distanceBetween(from.value, to.value) : undefined
-  if (!apart?.ok)
+  const { ends, apart } = positionsApart(positions)
+  if (!apart.ok)
     return (
       <Panel heading="Where you two stand">
-        {[...faults, ...(apart?.faults ?? [])].map((fault) => (
+        {apart.faults.map((fault) => (
           <p key={fault.path}>This can’t be worked out yet: {faultText(fault)}</p>
         ))}
       </Panel>
     )
   const said = (household: Household) =>
     positions[household].holds.length > 0 ? `what ${names[household]} proposes` : 'the plan as it stands'
-  const both: Positions = { first: said(ends[0]), second: said(ends[1]) }
+  const both = { first: said(ends[0]), second: said(ends[1]) }
   const proposed = new Set([...a.items, ...b.items].map(({ id }) => id))
   return (
     <>
@@ -49,7 +47,7 @@ export function PositionsView({ opened, positions }: Props) {
   )
 }
 
-export type Found = { opened: Opened; distance: Distance; said: Positions; names: ShareNames }
+export type Found = { opened: Opened; distance: Distance; said: SaidPositions; names: ShareNames }
 
 function OnOneAxis({
   opened,
@@ -105,6 +103,18 @@ function OnOneAxis({
       {distanceSentences(distance, said, names).map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}
+      {distance.items.some((item) => middleShare(item) !== undefined) ? (
+        <div className="button-row">
+          <ButtonLink href={middleHref(opened, positions)}>Propose the middle, item by item</ButtonLink>
+        </div>
+      ) : null}
     </Panel>
   )
+}
+
+/** Where the middle is proposed, as an answer to the other household's newest proposal that stands. */
+function middleHref({ notebookId, household }: Opened, positions: Positions): string {
+  const theirs = positions[otherHousehold(household)].holds.findLast(({ reply }) => reply === undefined)
+  const answers = theirs === undefined ? '' : `&answers=${theirs.id}`
+  return `/notebook/${notebookId}/proposals/new?middle=yes${answers}`
 }

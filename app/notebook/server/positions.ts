@@ -1,7 +1,7 @@
 import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
-import type { Household } from '../../../lib/core/people/household.ts'
-import type { Result } from '../../../lib/core/result.ts'
-import { held } from '../../../lib/core/result.ts'
+import type { ForBoth, Household } from '../../../lib/core/people/household.ts'
+import { held, type Result } from '../../../lib/core/result.ts'
+import { type Distance, distanceBetween } from '../../../lib/core/shares/distance.ts'
 import type { Proposal, ProposedItem } from '../../../lib/store/proposals.ts'
 import type { Opened } from './opened.ts'
 import { proposedPlan, sinceProposed } from './proposedPlan.ts'
@@ -37,7 +37,7 @@ export type Position = {
   readonly plan: Result<Notebook>
 }
 
-export function positionOf(
+function positionOf(
   { document, inForce }: Pick<Opened, 'document' | 'inForce'>,
   proposals: readonly Proposal[],
   household: Household,
@@ -47,6 +47,26 @@ export function positionOf(
   const items = [...newest.values()].filter((item) => sinceProposed(document, item) === 'as it was')
   const plan = proposedPlan(document, items, inForce.caps)
   return { holds, items, plan: plan.ok ? held(plan.value.inForce) : plan }
+}
+
+export type Positions = ForBoth<Position>
+
+export function positionsOf(
+  opened: Pick<Opened, 'document' | 'inForce'>,
+  proposals: readonly Proposal[],
+): Positions {
+  return { a: positionOf(opened, proposals, 'a'), b: positionOf(opened, proposals, 'b') }
+}
+
+/** Two positions held against each other: from the plan to the only one there is, else from what a holds to what b does. */
+export function positionsApart(positions: Positions): {
+  readonly ends: readonly [Household, Household]
+  readonly apart: Result<Distance>
+} {
+  const ends = positions.b.holds.length === 0 ? (['b', 'a'] as const) : (['a', 'b'] as const)
+  const [from, to] = [positions[ends[0]].plan, positions[ends[1]].plan]
+  if (!from.ok) return { ends, apart: from }
+  return { ends, apart: to.ok ? distanceBetween(from.value, to.value) : to }
 }
 
 /**

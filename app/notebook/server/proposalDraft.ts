@@ -27,20 +27,25 @@ export type ProposalDraft = {
 
 const equal = { principle: 'equal' }
 
-/** What the form begins with: the items as they are shared now or, in an answer, as the answered proposal has them. */
+/**
+ * What the form begins with: the items as they are shared now or, in an answer, as the answered proposal has them.
+ *
+ * @param middle shares to begin with instead, by the ids of their items
+ */
 export function startingDraft(
   document: NotebookDocument,
   picked: readonly string[],
   answered: Proposal | undefined,
+  middle: ReadonlyMap<string, unknown> = new Map(),
 ): ProposalDraft {
   const items = itemsIn(document).map(({ id, item, fingerprint }) => {
     const theirs = usable(document, answered, id)
     return {
       id,
       fingerprint,
-      in: picked.includes(id) || theirs !== undefined,
+      in: picked.includes(id) || theirs !== undefined || middle.has(id),
       theirs: theirs !== undefined,
-      share: (theirs?.item ?? item).share,
+      share: middle.get(id) ?? (theirs?.item ?? item).share,
     }
   })
   return { manner: 'each', share: { materials: equal, labour: equal }, text: '', items }

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { distanceBetween } from '../../../lib/core/shares/distance.ts'
+import { middleShare } from '../../../lib/core/shares/middleShare.ts'
 import { bought, halves, notebookWith } from '../madeNotebook.ts'
 
 function apart(one: Record<string, unknown>, other: Record<string, unknown>) {
@@ -179,5 +180,24 @@ describe('caps', () => {
       ok: false,
       faults: [{ path: 'caps', kind: 'caps-short' }],
     })
+  })
+})
+
+describe('agreed parts that ask for the middle', () => {
+  test.each([
+    // Of 100.00 a is asked for 50.00 and 70.00, then for 0 and all; of 0.03 for 0.02 and 0.01.
+    [5000n, 7000n, 10_000n, '60', '40'],
+    [0n, 10_000n, 10_000n, '50', '50'],
+    [2n, 1n, 3n, '50', '50'],
+    // 12,345.67 of which 1.00 and 1.01 are asked: 1.005 is 0.00814… percent.
+    [100n, 101n, 1_234_567n, '0.0081', '99.9919'],
+  ])('%d and %d of %d', (one, other, total, a, b) => {
+    const share = middleShare({ from: { a: one, b: total - one }, to: { a: other, b: total - other } })
+    expect(share).toEqual({ together: { principle: 'percent', a, b } })
+  })
+
+  test('are none where the plans cost differently, or nothing', () => {
+    expect(middleShare({ from: { a: 1n, b: 1n }, to: { a: 1n, b: 2n } })).toBeUndefined()
+    expect(middleShare({ from: nothing, to: nothing })).toBeUndefined()
   })
 })

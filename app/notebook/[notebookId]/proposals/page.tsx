@@ -8,7 +8,7 @@ import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { openNotebook } from '../../server/opened.ts'
 import { PositionsView } from '../../server/PositionsView.tsx'
 import { ProposalCard } from '../../server/ProposalCard.tsx'
-import { endedBy, positionOf } from '../../server/positions.ts'
+import { endedBy, positionsOf } from '../../server/positions.ts'
 import { shownProposal } from '../../server/shownProposal.ts'
 
 export const metadata = { title: 'Proposals' }
@@ -18,8 +18,7 @@ export default async function ProposalsPage({ params }: { params: Promise<{ note
   const opened = await openNotebook(notebookId)
   const all = await proposalsOf(notebookId)
   const home = `/notebook/${notebookId}`
-  const positionOfHousehold = (household: 'a' | 'b') => positionOf(opened, all, household)
-  const positions = { a: positionOfHousehold('a'), b: positionOfHousehold('b') }
+  const positions = positionsOf(opened, all)
   const held = [...positions.a.holds, ...positions.b.holds]
   const shown = await Promise.all(held.map((proposal) => shownProposal(opened, proposal)))
   const ended = all.filter((one) => one.reply !== undefined && !held.includes(one))

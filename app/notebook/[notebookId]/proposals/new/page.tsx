@@ -5,6 +5,7 @@ import { shareNames } from '../../../../../lib/words/shareText.ts'
 import { Page } from '../../../../ui/Page.tsx'
 import { ProposalForm } from '../../../forms/ProposalForm.tsx'
 import type { AddressFields } from '../../../server/historyAsked.ts'
+import { middleShares } from '../../../server/middleShares.ts'
 import { NotebookShell } from '../../../server/NotebookShell.tsx'
 import { openNotebook } from '../../../server/opened.ts'
 import { proposableItems } from '../../../server/proposableItems.ts'
@@ -23,13 +24,15 @@ export default async function NewProposalPage({
   const { notebookId } = await params
   const opened = await openNotebook(notebookId)
   const { document, notebook, household } = opened
-  const { answers, item } = (await searchParams) ?? {}
+  const { answers, item, middle } = (await searchParams) ?? {}
+  const all = await proposalsOf(notebookId)
   const answered =
     answers === undefined
       ? undefined
-      : ((await proposalsOf(notebookId)).find(
+      : (all.find(
           (one) => String(one.id) === answers && one.household !== household && one.reply === undefined,
         ) ?? notFound())
+  const shares = middle === undefined ? undefined : middleShares(opened, all)
   const picked = typeof item === 'string' ? [item] : []
   const title = answered === undefined ? 'Make a proposal' : `Answer proposal ${answered.number} with another`
   return (
@@ -40,7 +43,7 @@ export default async function NewProposalPage({
         back={{ href: `/notebook/${notebookId}/proposals`, label: 'Proposals' }}
       >
         <ProposalForm
-          initial={startingDraft(document, picked, answered)}
+          initial={startingDraft(document, picked, answered, shares)}
           base={itemsBase(document)}
           items={proposableItems(opened, answered)}
           names={shareNames(notebook)}
