@@ -3,7 +3,6 @@ import { describe, expect, test } from 'vitest'
 import { offeredLines } from '../../../lib/core/takeoff/offeredLines.ts'
 import { type TakeOff, takeOff } from '../../../lib/core/takeoff/takeOff.ts'
 import { sharedPostSentences } from '../../../lib/words/takeoff/sharedPostText.ts'
-import { randomNotebook, readMade } from '../randomNotebook.ts'
 import { fence, gateAt, notebookOf, steelBuildUp, takeOffOf } from './madeFence.ts'
 
 const offered = (found: TakeOff) =>
@@ -104,20 +103,53 @@ test('sections that do not touch share nothing, and what is offered is what is t
   )
 })
 
-test('on any notebook what is offered adds up to what the take-off takes, thing by thing', () => {
+/** Fences one after the other, each with a gate in it or none, in holes of any width, filled with bags or by the load. */
+const fencesInARow = fc
+  .array(
+    fc.record({
+      length: fc.integer({ min: 12, max: 60 }),
+      hole: fc.integer({ min: 8, max: 18 }),
+      bags: fc.boolean(),
+      gate: fc.constantFrom('none', 'with a build-up', 'without'),
+    }),
+    { minLength: 2, maxLength: 5 },
+  )
+  .map((fences) => {
+    const sections: Record<string, unknown>[] = []
+    const gates: Record<string, unknown>[] = []
+    let from = 0
+    for (const [at, { length, hole, bags, gate }] of fences.entries()) {
+      const buildUp = {
+        ...steelBuildUp,
+        posts: { ...steelBuildUp.posts, hole: `${hole} in`, gravel: '4 in', top: 'beside' },
+        footing: { fill: 'concrete', ...(bags && { bagYield: { figure: '0.6', unit: 'cu ft' } }) },
+      }
+      sections.push(fence(`${from} ft`, `${from + length} ft`, { id: `s${at}`, buildUp }))
+      const built = gate === 'with a build-up' && { buildUp: { leaves: '1', footing: { fill: 'concrete' } } }
+      if (gate !== 'none') gates.push(gateAt(`${from + 6} ft`, '4 ft', { id: `g${at}`, ...built }))
+      from += length
+    }
+    return takeOffOf(sections, { gates })
+  })
+
+test('what is offered along any row of fences adds up to what the take-off takes, thing by thing', () => {
   const thousandths = (quantity: string) => Math.round(Number(quantity) * 1000)
   fc.assert(
-    fc.property(randomNotebook, (document) => {
-      const found = takeOff(readMade(document))
+    fc.property(fencesInARow, (found) => {
       const sums = (lines: readonly { name: { kind: string }; unit: string; quantity: string }[]) => {
         const by = new Map<string, number>()
         for (const { name, unit, quantity } of lines)
           by.set(`${name.kind} ${unit}`, (by.get(`${name.kind} ${unit}`) ?? 0) + thousandths(quantity))
         return by
       }
-      expect(sums(offeredLines(found))).toEqual(sums(found.quantities))
-      expect(offeredLines(found).every(({ quantity }) => Number(quantity) >= 0)).toBe(true)
+      expect(found.sharedPosts.length).toBeGreaterThan(0)
+      const lines = offeredLines(found)
+      expect(sums(lines)).toEqual(sums(found.quantities))
+      expect(lines.every(({ quantity }) => Number(quantity) >= 0)).toBe(true)
+      expect(new Set(lines.map(({ item, from }) => `${item.list} ${item.index} ${from}`)).size).toBe(
+        lines.length,
+      )
     }),
-    { numRuns: 150 },
+    { numRuns: 100 },
   )
 })
