@@ -208,6 +208,31 @@ describe('sending a proposal', () => {
   })
 })
 
+describe('an answer to a proposal that changes more than the share', () => {
+  const materials = [{ what: 'oak boards', quantity: '3', unitPrice: '40', suppliedBy: 'bought' }]
+
+  test.each([true, false])('keeps the rest of it where that is ticked: %s', async (theirs) => {
+    const answered = await aProposal(id(), 'a', 's1', { materials })
+    browseAs(world(), 'b')
+    const before = readPart(await documentOf(id()), { part: 'item', id: 's1' })?.materials
+    await send(({ items }) => ({ items: items.map((one) => ({ ...one, theirs })) }), answered)
+    const made = (await proposalsOf(id())).at(-1)
+    expect(made?.items[0]?.item).toMatchObject({ share: halves, materials: theirs ? materials : before })
+  })
+
+  test('is told so in the form and on the page, with what it costs', async () => {
+    const answered = await aProposal(id(), 'a', 's1', { materials })
+    browseAs(world(), 'b')
+    const form = await page({ answers: String(answered) }, 'proposals/new')
+    expect(form).toContain('Keep what else they propose for Lane to the gardens')
+    expect(form).toMatch(/oak boards proposed/)
+    const html = await page()
+    expect(html).toContain('What would be different:')
+    expect(html).toMatch(/What is built and how much of it: asks no\. 12 for/)
+    expect(html).toContain('The two cost differently.')
+  })
+})
+
 describe('accepting', () => {
   test('puts the item into the plan with both marks on exactly what is there now', async () => {
     await markEverything(id())
