@@ -75,3 +75,5 @@ export function totalQuestion(notebook: Notebook, from: Household, planned: Mino
       : `As planned, ${name} brings ${money(planned)} in money`
   return `${brings}, ${money(apart)} ${planned > total ? 'more' : 'less'} than this total of ${money(total)}. Change the total, or tick that it is meant.`
 }
+
+export const quoteSourceWords = 'Needed: who gave this quote, such as “a welding shop in town, by phone”.'

@@ -78,6 +78,11 @@ describe('rates, tolerance and instalments', () => {
       ['arrangements.rates.skilled.on', /not a day/],
     ],
     [
+      'a quote of nobody',
+      { rates: { plain: { rate: '30', quote: '40', quoteFrom: ' ' } } },
+      ['arrangements.rates.plain.quoteFrom', /who gave this quote/],
+    ],
+    [
       'instalments that fall short of their total',
       {
         instalments: {

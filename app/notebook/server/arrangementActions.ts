@@ -7,7 +7,7 @@ import { inFormatOrder } from '../../../lib/forms/parts.ts'
 import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import type { SaveAnswer } from '../../ui/draft/saveAnswer.ts'
-import { totalQuestions } from './instalmentQuestion.ts'
+import { quoteQuestions, totalQuestions } from './arrangementQuestions.ts'
 import { readDraft, refusedDraft } from './readDraft.ts'
 import { editDocument, removePart, savePart } from './savePart.ts'
 
@@ -38,9 +38,10 @@ export async function saveArrangements(
   const read = z.object({ base: baseSchema, draft: readDraft }).safeParse({ base, draft })
   if (!read.success) return refusedDraft
   const { totalIsMeant, ...kept } = read.data.draft
-  return savePart(notebookId, part, read.data.base, kept, (next) =>
-    totalIsMeant === true ? [] : totalQuestions(next),
-  )
+  return savePart(notebookId, part, read.data.base, kept, (next) => [
+    ...quoteQuestions(next),
+    ...(totalIsMeant === true ? [] : totalQuestions(next)),
+  ])
 }
 
 /** Takes the arrangements out whole: then nobody has to mark them. */

@@ -1,8 +1,8 @@
-import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
+import { type Notebook, skills } from '../../../lib/core/agreement/notebook.ts'
 import { minorUnits } from '../../../lib/core/amounts/money.ts'
 import { statementOf } from '../../../lib/core/shares/statement.ts'
 import { type NotebookDocument, readDocument } from '../../../lib/forms/readNotebook.ts'
-import { totalQuestion } from '../../../lib/words/arrangementText.ts'
+import { quoteSourceWords, totalQuestion } from '../../../lib/words/arrangementText.ts'
 import type { Fault } from '../../ui/draft/saveAnswer.ts'
 
 /**
@@ -14,6 +14,15 @@ export function totalQuestions(next: NotebookDocument): readonly Fault[] {
   if (!read.ok) return []
   const message = questionOf(read.value.notebook)
   return message === undefined ? [] : [{ path: 'totalIsMeant', message }]
+}
+
+/** A quote is worth something only with its source: who asks for so much. */
+export function quoteQuestions(next: NotebookDocument): readonly Fault[] {
+  const read = readDocument(next)
+  const rates = read.ok ? (read.value.notebook.arrangements?.rates ?? {}) : {}
+  return skills
+    .filter((skill) => rates[skill]?.quote && rates[skill].quoteFrom.trim() === '')
+    .map((skill) => ({ path: `arrangements.rates.${skill}.quoteFrom`, message: quoteSourceWords }))
 }
 
 function questionOf(notebook: Notebook): string | undefined {
