@@ -165,8 +165,7 @@ describe('the invited household', () => {
     await expectPage(b.getByLabel('The most that Bank Cottage is asked for')).toHaveValue('0')
     await a.goto(`${homeOf(a)}/terms`)
     await expectPage(a.getByRole('link', { name: /fine, but without money/ })).toBeVisible()
-    await trySaving(b, 'Save the caps')
-    await expectPage(b.locator('.save-standing')).toHaveText('Saved.')
+    await save(b, 'Save the caps')
     // It moves what is asked once the other household marks it.
     await a.goto(`${homeOf(a)}/shares`)
     await panel(a, 'Caps').getByRole('button', { name: 'Agree to this as it stands' }).click()
