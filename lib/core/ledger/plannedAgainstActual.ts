@@ -6,7 +6,7 @@ import { type ItemPlace, placesOf } from '../shares/itemShares.ts'
 import { type Actual, type Actuals, actualsOf, countedLines, nothingSpent } from './actual.ts'
 import { boughtHolds } from './asBuilt.ts'
 import { contributionAmount } from './contributed.ts'
-import { lineFinder, type PlannedLine, plannedLines } from './findLine.ts'
+import { type FindLine, lineFinder, type PlannedLine, plannedLines } from './findLine.ts'
 import { countedThings } from './things.ts'
 
 /** One line of the plan against the books. Amounts in minor units, as they enter the pot: a credit is below zero. */
@@ -76,7 +76,7 @@ export function plannedAgainstActual(notebook: Notebook, digits: number): Planne
     else own.push(standing)
   }
   const onTask = new Set([...byItem.values()].flatMap((own) => own.flatMap(({ entries }) => entries)))
-  const rest = restByItem(notebook, onTask, digits)
+  const rest = restByItem(notebook, onTask, find, digits)
   return {
     items: placesOf(notebook).map(({ item, kind, index, path }) => {
       const own = byItem.get(path) ?? []
@@ -126,19 +126,31 @@ function standingOf(
   }
 }
 
-/** What of the entries was for no line, by the item that they are for; '' is the whole fence. */
+/**
+ * What of the entries was for no line that costs anything, by the item that they are for; '' is the whole fence. A gift
+ * of labour costs nobody anything: what was paid on one is the item's.
+ *
+ * @param onTask places in the book of the entries that are on a line already
+ */
 function restByItem(
   notebook: Notebook,
   onTask: ReadonlySet<number>,
+  find: FindLine,
   digits: number,
 ): ReadonlyMap<string, Minor> {
   const rest = new Map<string, Minor>()
+  const add = (item: string, amount: Minor) => rest.set(item, (rest.get(item) ?? 0n) + amount)
   notebook.contributions.forEach((entry, index) => {
     if (entry.kind === 'transfer' || entry.struck !== undefined) return
     if (entry.kind === 'hours' && onTask.has(index)) return
-    const onLines = sumOf(countedLines(entry, digits).map(({ amount }) => amount))
-    const left = contributionAmount(entry, digits) - onLines
-    rest.set(entry.for, (rest.get(entry.for) ?? 0n) + (entry.kind === 'refund' ? -left : left))
+    const sign = entry.kind === 'refund' ? -1n : 1n
+    const lines = countedLines(entry, digits)
+    for (const { spent, amount } of lines) {
+      const line = find(spent)
+      if (line?.pot === 'labour' && !line.line.counts) add(line.itemId, sign * amount)
+    }
+    const onLines = sumOf(lines.map(({ amount }) => amount))
+    add(entry.for, sign * (contributionAmount(entry, digits) - onLines))
   })
   return rest
 }
