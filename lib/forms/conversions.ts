@@ -23,7 +23,10 @@ export function conversionPath(document: NotebookDocument): string {
   return `books.conversions[${conversionsIn(document).length}].`
 }
 
-/** The document with a household's mark on a conversion; undefined where it is not the one that was meant. */
+/**
+ * The document with a household's mark on a conversion; undefined where it is not the one that was meant, or has that
+ * mark. One that came with a file has none, not even that of the household that asked for it.
+ */
 export function markConversion(
   document: NotebookDocument,
   index: number,
@@ -33,7 +36,7 @@ export function markConversion(
 ): NotebookDocument | undefined {
   const all = conversionsIn(document)
   const one = all[index]
-  if (one === undefined || !isMeant(one) || one.household === by) return undefined
+  if (one === undefined || !isMeant(one)) return undefined
   const marks = isObject(one.marks) ? one.marks : {}
   if (marks[by] !== undefined) return undefined
   return withConversions(document, all.with(index, { ...one, marks: { ...marks, [by]: { on } } }))

@@ -9,7 +9,7 @@ import {
 import { conversionsIn } from '../../lib/forms/conversions.ts'
 import { marksOf } from '../../lib/store/marks.ts'
 import { everyTable } from './everyTable.ts'
-import { aConversion, conversionForm, waitingConversion } from './givenHours.ts'
+import { aConversion, conversionForm, putInDocument, waitingConversion } from './givenHours.ts'
 import { outcomeOf } from './outcome.ts'
 import { type AnyFunction, everyAddress } from './serverFiles.ts'
 import { browseAs, documentOf, markEverything, worldForEachTest } from './world.ts'
@@ -106,6 +106,22 @@ describe('money in the place of hours', () => {
     const own = await outcomeOf(async () => agreeToConversion(id, {}, await conversionForm(id, 'b')))
     expect(own).toMatchObject({ answer: { refused: expect.stringContaining('not yours to press') } })
     expect(await everyTable()).toEqual(before)
+  })
+
+  test('that came with a file has no mark, and needs those of both', async () => {
+    const { id } = world().notebook
+    await putInDocument(id, (document) => ({
+      ...document,
+      books: { conversions: [{ household: 'b', ...aConversion, on: '2027-04-01' }] },
+    }))
+    for (const household of ['b', 'a'] as const) {
+      browseAs(world(), household)
+      expect(await workPage()).toContain('Agree to this')
+      expect(await outcomeOf(async () => agreeToConversion(id, {}, await conversionForm(id, 'b')))).toEqual(
+        toWork,
+      )
+    }
+    expect(await workPage()).toContain('no. 14 brings $55.00 more in money')
   })
 
   test.each<[string, object, [string, RegExp]]>([

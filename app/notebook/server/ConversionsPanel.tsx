@@ -1,6 +1,7 @@
 import type { Conversion } from '../../../lib/core/agreement/notebook.ts'
 import { countsAlready, turnedMoney, waitsFor } from '../../../lib/core/hours/conversions.ts'
 import { agreedRates } from '../../../lib/core/hours/rates.ts'
+import { otherHousehold } from '../../../lib/core/people/household.ts'
 import { digitsOf } from '../../../lib/core/shares/statement.ts'
 import { conversionsIn } from '../../../lib/forms/conversions.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
@@ -77,7 +78,15 @@ function ConversionView({
 }) {
   const { notebook, notebookId, household, document } = opened
   const waits = waitsFor(conversion)
-  const mine = conversion.household === household
+  const canAgree = conversion.marks[household] === undefined
+  const canWithdraw =
+    conversion.household === household && conversion.marks[otherHousehold(household)] === undefined
+  const inputs = (
+    <>
+      <input type="hidden" name="index" value={index} />
+      <input type="hidden" name="fingerprint" value={fingerprintOf(conversionsIn(document)[index])} />
+    </>
+  )
   return (
     <li className="book-entry">
       <p>
@@ -94,16 +103,16 @@ function ConversionView({
         , {dayWords(conversion.on)}
         {conversion.why.trim() === '' ? '' : `: ${conversion.why.trim()}`}
       </p>
-      {waits === undefined || (!mine && waits !== household) ? null : (
-        <PressForm
-          action={(mine ? withdrawConversion : agreeToConversion).bind(null, notebookId)}
-          label={mine ? 'Take it back' : 'Agree to this'}
-          weight={mine ? 'plain' : 'main'}
-        >
-          <input type="hidden" name="index" value={index} />
-          <input type="hidden" name="fingerprint" value={fingerprintOf(conversionsIn(document)[index])} />
+      {canAgree ? (
+        <PressForm action={agreeToConversion.bind(null, notebookId)} label="Agree to this" weight="main">
+          {inputs}
         </PressForm>
-      )}
+      ) : null}
+      {canWithdraw ? (
+        <PressForm action={withdrawConversion.bind(null, notebookId)} label="Take it back">
+          {inputs}
+        </PressForm>
+      ) : null}
     </li>
   )
 }
