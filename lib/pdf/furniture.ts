@@ -6,7 +6,17 @@ import { box, type Mark, rule, tagged } from './mark.ts'
 import type { PageSize } from './pageSize.ts'
 
 /** What stands on every page around the content. */
-export type Furniture = { readonly title: string; readonly standing: Standing }
+export type Furniture = {
+  readonly title: string
+  readonly standing: Standing
+  /** What a paper that is no agreement calls itself, how far it binds, and what its hash is of. */
+  readonly words?: FurnitureWords | undefined
+}
+export type FurnitureWords = {
+  readonly standing: string
+  readonly force: string
+  readonly hashLabel: string
+}
 
 /** Under the content: the faint mark across a draft, which must not hinder reading. */
 export function underMarks(standing: Standing, faces: Faces, page: PageSize): Mark[] {
@@ -24,7 +34,7 @@ export function underMarks(standing: Standing, faces: Faces, page: PageSize): Ma
 
 /** Head and foot: title and standing; the hash in one piece, so that it can be searched for; the page's number. */
 export function furnitureMarks(
-  { title, standing }: Furniture,
+  { title, standing, words }: Furniture,
   faces: Faces,
   page: PageSize,
   number: number,
@@ -38,8 +48,8 @@ export function furnitureMarks(
     weight,
     ink: weight === 'semibold' ? 'ink' : 'quiet',
   })
-  const kind = paperWords.standing(standing)
-  const force = paperWords.force(standing)
+  const kind = words?.standing ?? paperWords.standing(standing)
+  const force = words?.force ?? paperWords.force(standing)
   const forceWidth = faces.widthOf(force, 7.5, 'regular')
   const kindWidth = faces.widthOf(kind, 7.5, 'semibold')
   const room = page.right - page.left - forceWidth - kindWidth - 30
@@ -61,7 +71,13 @@ export function furnitureMarks(
     small(force, page.left + kindWidth + 8, headY, 'regular'),
     small(shownTitle, page.right - faces.widthOf(shownTitle, 7.5, 'regular'), headY, 'regular'),
     rule({ x: page.left, y: footY - 12 }, { x: page.right, y: footY - 12 }),
-    small(`${paperWords.hashLabel}: ${standing.sha256}`, page.left, footY, 'regular', 6.5),
+    small(
+      `${words?.hashLabel ?? paperWords.hashLabel}: ${standing.sha256}`,
+      page.left,
+      footY,
+      'regular',
+      6.5,
+    ),
     small(pageWords, page.right - faces.widthOf(pageWords, 7.5, 'semibold'), footY, 'semibold'),
   ]
   return marks.map((mark) => tagged(mark, 'pagination'))

@@ -4,7 +4,7 @@ import type { Standing } from '../words/summary/summaryInput.ts'
 import { blockPieces } from './blockPieces.ts'
 import { enlarged, reductions } from './enlarged.ts'
 import { type Faces, facesOf } from './faces.ts'
-import { furnitureMarks, underMarks } from './furniture.ts'
+import { type FurnitureWords, furnitureMarks, underMarks } from './furniture.ts'
 import { bytesOf, makeDocument } from './makeDocument.ts'
 import { type Mark, moved, rule, tagged } from './mark.ts'
 import { columnHeight, columnWidth, type PageSize, pageSize } from './pageSize.ts'
@@ -19,6 +19,8 @@ export type SheetInput = {
   readonly units: Notebook['units']
   readonly content: readonly SheetBlock[]
   readonly standing: Standing
+  /** What stands at head and foot where the sheet is about something else than a revision. */
+  readonly furniture?: FurnitureWords
   readonly madeAt?: Date
   readonly fonts: PrintFonts
 }
@@ -28,7 +30,7 @@ export type SheetInput = {
  * it, it goes on over further pages, at full size. Same input, same bytes.
  */
 export async function sheetPdf(input: SheetInput): Promise<Uint8Array> {
-  const { title, units, content, standing, madeAt, fonts } = input
+  const { title, units, content, standing, furniture: words, madeAt, fonts } = input
   const faces = facesOf(fonts)
   const laid = (reduction: number) => {
     const page = enlarged(pageSize(units), reduction)
@@ -41,7 +43,7 @@ export async function sheetPdf(input: SheetInput): Promise<Uint8Array> {
   const pages = columns.map((marks, index) => [
     ...underMarks(standing, faces, page),
     ...marks.map((mark) => moved(mark, { x: page.left, y: page.top })),
-    ...furnitureMarks({ title: shownTitle, standing }, faces, page, index + 1, columns.length),
+    ...furnitureMarks({ title: shownTitle, standing, words }, faces, page, index + 1, columns.length),
   ])
   const document = await makeDocument(
     pages,

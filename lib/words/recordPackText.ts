@@ -11,6 +11,8 @@ export type PackContents = {
   readonly households: readonly [string, string]
   readonly madeAt: Date
   readonly revisions: readonly PackRevision[]
+  /** Final accounts, oldest first. */
+  readonly accounts: readonly PackAccount[]
   readonly draft: string
   readonly notebook: string
   readonly history: {
@@ -32,6 +34,15 @@ export type PackRevision = {
   readonly sha256: string
   /** `locked`: the summary is the locked copy. `waiting`: it can't be made yet. `damaged`: it is not what was kept any more. */
   readonly standing: 'locked' | 'waiting' | 'damaged' | 'not signed by all'
+}
+
+export type PackAccount = {
+  readonly number: number
+  readonly paper: string
+  readonly text: string
+  /** SHA-256 of the text, as the paper prints it. */
+  readonly sha256: string
+  readonly signedByAll: boolean
 }
 
 export type PackFile = {
@@ -71,7 +82,7 @@ export function recordPackText(pack: PackContents): string {
 }
 
 function contents(pack: PackContents): string[] {
-  const { revisions, files } = pack
+  const { revisions, accounts, files } = pack
   const named = files.filter(({ name }) => name !== undefined)
   const lost = files.filter(({ name }) => name === undefined)
   return [
@@ -79,6 +90,10 @@ function contents(pack: PackContents): string[] {
       ? 'Nothing has been put up for signing yet, so there is no signed summary.'
       : 'The revisions, oldest first. The summary is a PDF to read and print. The agreement file is the very text that was signed.',
     ...revisions.map(revisionLines),
+    ...(accounts.length === 0
+      ? []
+      : ['The final accounts, oldest first: who gave what, and that nothing is owed. The newest one stands.']),
+    ...accounts.map(accountLines),
     `${pack.draft}: the notebook as it stands now, as a PDF. It is a draft: nobody has signed it as such.`,
     `${pack.notebook}: the notebook as it stands now, with its books. Mearing can read it in again, and any text editor shows it.`,
     `${pack.history.name}: every change, who made it and when, ${count(pack.history.entries, 'entry', 'entries')}. Any text editor shows it.`,
@@ -102,6 +117,15 @@ function revisionLines(revision: PackRevision): string {
     ...(revision.summary === undefined ? [] : [`  ${revision.summary}`]),
     `  ${revision.agreement}`,
     `  Hash of the agreement file: ${revision.sha256}`,
+  ].join('\n')
+}
+
+function accountLines({ number, paper, text, sha256, signedByAll }: PackAccount): string {
+  return [
+    `Final account ${number}: ${signedByAll ? 'signed by all' : 'drawn up, not signed by all'}.`,
+    `  ${paper}`,
+    `  ${text}`,
+    `  Hash of the account text: ${sha256}`,
   ].join('\n')
 }
 

@@ -8,6 +8,7 @@ import { ButtonLink } from '../../ui/ButtonLink.tsx'
 import { DefinitionList } from '../../ui/DefinitionList.tsx'
 import { Page } from '../../ui/Page.tsx'
 import { Panel } from '../../ui/Panel.tsx'
+import { ClosedAccount } from '../server/account/ClosedAccount.tsx'
 import { ChangedSince } from '../server/ChangedSince.tsx'
 import { FirstAnswerPart } from '../server/FirstAnswerPart.tsx'
 import { ItemRow } from '../server/ItemRow.tsx'
@@ -49,6 +50,7 @@ export default async function TheLinePage({ params }: { params: Promise<{ notebo
     <NotebookShell opened={opened} page="">
       <Page title="The line" lead={lineWords(line.start, line.end)}>
         <FirstAnswerPart opened={opened} />
+        <ClosedAccount opened={opened} link />
         <LineDrawing notebook={notebook} home={home} />
         <ChangedSince opened={opened} />
         <WholeShare opened={opened} />

@@ -13,6 +13,7 @@ import { whatThisIs } from '../../../lib/words/standingTexts.ts'
 import { StayCurrent } from '../../ui/live/StayCurrent.tsx'
 import { NotebookFrame } from '../../ui/NotebookFrame.tsx'
 import { type OpenMatter, OpenMatters } from '../../ui/OpenMatters.tsx'
+import { accountMatters } from './account/accountMatters.ts'
 import { booksMatters } from './booksMatters.ts'
 import { findingField } from './findingField.ts'
 import { firstAnswerMatters } from './firstAnswerMatters.ts'
@@ -92,6 +93,7 @@ function openMatters(opened: Opened, newest: FrozenRevision | undefined): OpenMa
         ]
       : []),
     ...proposalMatters(opened),
+    ...accountMatters(opened),
     ...booksMatters(opened),
     ...objectionMatters(opened),
     ...(open.length > 0

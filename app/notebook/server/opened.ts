@@ -16,6 +16,7 @@ import { type Message, messagesOf } from '../../../lib/store/messages.ts'
 import { findNotebook } from '../../../lib/store/notebooks.ts'
 import { proposalsWaitingFor } from '../../../lib/store/proposals.ts'
 import { pulseOf } from '../../../lib/store/pulse.ts'
+import { type FrozenAccount, frozenAccounts } from './account/frozenAccounts.ts'
 import { type DraftFigures, draftFigures } from './capsOf.ts'
 import { type FrozenRevision, frozenRevisions } from './standingRevision.ts'
 
@@ -43,6 +44,8 @@ export type Opened = DraftFigures & {
   readonly unknownKeys: readonly string[]
   /** Every revision that was put up for signing, newest first. */
   readonly revisions: readonly FrozenRevision[]
+  /** Every final account that was drawn up, newest first. */
+  readonly accounts: readonly FrozenAccount[]
   /** What the households said about its items, oldest first. */
   readonly messages: readonly Message[]
   /** How many proposals of the other household wait for an answer. */
@@ -75,6 +78,7 @@ export const openNotebook = cache(async (notebookId: string): Promise<Opened> =>
     standings,
     unknownKeys: unknownKeys(document),
     revisions: await frozenRevisions(notebookId, notebook),
+    accounts: await frozenAccounts(notebookId),
     messages: await messagesOf(notebookId),
     waitingProposals: await proposalsWaitingFor(notebookId, household),
     firstAnswers: await firstAnswersOf(notebookId),

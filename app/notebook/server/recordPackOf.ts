@@ -14,11 +14,14 @@ import { filesOf, type StoredFile } from '../../../lib/store/storedFiles.ts'
 import { itemTitle } from '../../../lib/words/itemWords.ts'
 import { householdName, notebookTitle } from '../../../lib/words/labels.ts'
 import {
+  type PackAccount,
   type PackContents,
   type PackFile,
   type PackRevision,
   recordPackText,
 } from '../../../lib/words/recordPackText.ts'
+import { accountPaper } from './account/accountPaper.ts'
+import type { FrozenAccount } from './account/frozenAccounts.ts'
 import { filesFolder } from './filesFolder.ts'
 import { historyFile } from './historyFile.ts'
 import { lockedCopy } from './lockedCopy.ts'
@@ -34,7 +37,15 @@ const sums = 'sha256sums.txt'
 /** What a pack is made from. */
 type Packed = Pick<
   Opened,
-  'notebookId' | 'household' | 'document' | 'notebook' | 'inForce' | 'statement' | 'waitingCaps' | 'revisions'
+  | 'notebookId'
+  | 'household'
+  | 'document'
+  | 'notebook'
+  | 'inForce'
+  | 'statement'
+  | 'waitingCaps'
+  | 'revisions'
+  | 'accounts'
 >
 
 /**
@@ -45,6 +56,8 @@ export async function recordPackOf(opened: Packed, madeAt: Date): Promise<readon
   const { notebook, document } = opened
   const revisions: { entries: readonly Hashed[]; about: PackRevision }[] = []
   for (const frozen of opened.revisions.toReversed()) revisions.push(await revisionEntries(opened, frozen))
+  const accounts: { entries: readonly Hashed[]; about: PackAccount }[] = []
+  for (const frozen of opened.accounts.toReversed()) accounts.push(await accountEntries(opened, frozen))
   // After them: a locked copy that had to be made is an entry of the history itself.
   const history = await historyOf(opened.notebookId)
   const head = headOf(history)
@@ -61,6 +74,7 @@ export async function recordPackOf(opened: Packed, madeAt: Date): Promise<readon
     households: [householdName(notebook, 'a'), householdName(notebook, 'b')],
     madeAt,
     revisions: revisions.map(({ about }) => about),
+    accounts: accounts.map(({ about }) => about),
     draft: draft.name,
     notebook: notebookEntry.name,
     history: { name: historyEntry.name, entries: head.entry, hash: head.hash },
@@ -70,6 +84,7 @@ export async function recordPackOf(opened: Packed, madeAt: Date): Promise<readon
   const entries = [
     made('read-me-first.txt', madeAt, recordPackText(contents)),
     ...revisions.flatMap((revision) => revision.entries),
+    ...accounts.flatMap((account) => account.entries),
     draft,
     notebookEntry,
     historyEntry,
@@ -105,6 +120,21 @@ async function revisionEntries(
   const pdf = await summaryPaper(revisionSummary(frozen, revisions), canonicalText, printFonts(), at)
   const summary = made(`summaries/revision-${number}.pdf`, at, pdf)
   return { entries: [summary, agreement], about: { ...about, summary: summary.name, standing: 'waiting' } }
+}
+
+async function accountEntries(
+  { notebook }: Packed,
+  frozen: FrozenAccount,
+): Promise<{ entries: readonly Hashed[]; about: PackAccount }> {
+  const { number, canonicalText, sha256, frozenAt } = frozen.stored
+  const text = made(`accounts/final-account-${number}.json`, frozenAt, canonicalText)
+  const paper = made(
+    `accounts/final-account-${number}.pdf`,
+    frozenAt,
+    await accountPaper(frozen, notebook.units),
+  )
+  const signedByAll = frozen.stillToSign.length === 0
+  return { entries: [paper, text], about: { number, paper: paper.name, text: text.name, sha256, signedByAll } }
 }
 
 function made(name: string, at: Date, content: string | Uint8Array): Hashed {

@@ -20,11 +20,11 @@ import {
 import { sha256Hex } from '../../../lib/store/sha256.ts'
 import { obstacleWords } from '../../../lib/words/itemWords.ts'
 import { householdName } from '../../../lib/words/labels.ts'
-import { intentSentence, sameName } from '../../../lib/words/signingWords.ts'
+import { intentSentence } from '../../../lib/words/signingWords.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import type { SaveAnswer } from '../../ui/draft/saveAnswer.ts'
-import { strokesOf } from '../../ui/draft/strokePath.ts'
 import { lockedCopy } from './lockedCopy.ts'
+import { signatureFaults, signatureSchema } from './signatureForm.ts'
 import { frozenRevisions } from './standingRevision.ts'
 
 /** Freezes the notebook as the next revision, if nothing stands in the way. Looked at again inside the transaction. */
@@ -67,15 +67,6 @@ const whichSchema = z.object({
   partyIndex: z.number().int().min(0),
 })
 
-/** No path of strokes: what cannot be read is refused, not left out, so that nothing is signed but what was sent. */
-const unreadableDrawing = '?'
-
-const signatureSchema = z.object({
-  typedName: z.string().trim().min(1).max(400).catch(''),
-  intent: z.literal(true).or(z.literal(false)).catch(false),
-  drawing: z.string().default('').catch(unreadableDrawing),
-})
-
 /** Which party signs which text: bound when the page is made, checked here like anything a browser sends. */
 export type SigningPlace = z.infer<typeof whichSchema>
 
@@ -101,27 +92,9 @@ export async function signForParty(
     : undefined
   if (!revision || !read?.ok || !party)
     return refuse('', 'There is no such party of your household in this revision. Load the page again.')
-  const { typedName, intent, drawing } = signature.data
-  const faults = [
-    ...(sameName(typedName, party.name)
-      ? []
-      : [{ path: 'typedName', message: `Type the full name as it stands in the agreement: ${party.name}.` }]),
-    ...(intent
-      ? []
-      : [
-          { path: 'intent', message: 'Tick the sentence if you mean to sign. Without it nothing is signed.' },
-        ]),
-    ...(drawing === '' || strokesOf(drawing)
-      ? []
-      : [
-          {
-            path: 'drawing',
-            message:
-              'The drawn signature could not be read. Wipe it away and draw it again, or leave it out.',
-          },
-        ]),
-  ]
-  if (faults.length > 0) return { faults }
+  const { typedName, drawing } = signature.data
+  const faults = signatureFaults(signature.data, party.name, 'agreement')
+  if (faults.length > 0) return { faults: [...faults] }
   const outcome = await signRevision({
     notebookId,
     revisionId,

@@ -4,6 +4,7 @@ import { itemTitle } from '../../../../lib/words/itemWords.ts'
 import { ButtonLink } from '../../../ui/ButtonLink.tsx'
 import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
+import { ClosedAccount } from '../../server/account/ClosedAccount.tsx'
 import { BalanceView } from '../../server/BalanceView.tsx'
 import { BookEntry } from '../../server/BookEntry.tsx'
 import { CapNotice } from '../../server/CapNotice.tsx'
@@ -31,6 +32,7 @@ export default async function MoneyPage({ params }: { params: Promise<{ notebook
         title="Money and hours"
         lead="What each household was asked for, what it has given, and what is left to give. Only what has been given counts as given."
       >
+        <ClosedAccount opened={opened} link />
         <BalanceView opened={opened} />
         <CapNotice opened={opened} />
         <p>

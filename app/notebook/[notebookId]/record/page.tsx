@@ -4,6 +4,7 @@ import { ButtonLink } from '../../../ui/ButtonLink.tsx'
 import { PressForm } from '../../../ui/draft/PressForm.tsx'
 import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
+import { RecordAccounts } from '../../server/account/RecordAccounts.tsx'
 import { AmendmentView } from '../../server/AmendmentView.tsx'
 import { amendmentOf } from '../../server/amendment.ts'
 import { replaceByFile } from '../../server/fileActions.ts'
@@ -111,6 +112,7 @@ export default async function RecordPage({ params }: { params: Promise<{ noteboo
             heading={`Changed in the draft since revision ${amends.number} was signed`}
           />
         ) : null}
+        <RecordAccounts opened={opened} />
         <RecordFiles notebookId={notebookId} />
         <Panel heading="For somebody who only reads">
           <p>

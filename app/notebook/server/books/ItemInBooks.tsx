@@ -8,6 +8,7 @@ import { beyondToleranceFigures } from '../../../../lib/words/toleranceText.ts'
 import { FigureTable } from '../../../ui/FigureTable.tsx'
 import { FoldedPart } from '../../../ui/FoldedPart.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
+import { itemAnchor } from '../account/openForAccountPage.ts'
 import type { BooksFigures } from '../booksFigures.ts'
 import type { Opened } from '../opened.ts'
 import { pageOfItem } from '../pages.ts'
@@ -33,6 +34,7 @@ export function ItemInBooks({
   return (
     <Panel
       heading={title}
+      id={itemAnchor(item.id)}
       aside={`${moneyWords(item.counts, currency)}: ${differenceOf(item.counts, item.planned, currency)}`}
     >
       {beyond === undefined ? null : (

@@ -1,5 +1,6 @@
 import { notFound } from 'next/navigation'
 import { recordPack } from '../../../../lib/files/recordPack.ts'
+import { frozenAccounts } from '../../../notebook/server/account/frozenAccounts.ts'
 import { recordPackOf } from '../../../notebook/server/recordPackOf.ts'
 import { everythingLocked } from '../../server/everythingLocked.ts'
 import { streamForReader } from '../../server/forReader.ts'
@@ -13,7 +14,8 @@ export async function GET(
   const opening = await openForReader((await params).token, 'record-pack.zip')
   if (!(await everythingLocked(opening))) notFound()
   const { link } = opening
-  const packed = { ...opening, notebookId: link.notebookId, household: link.createdBy }
+  const accounts = await frozenAccounts(link.notebookId)
+  const packed = { ...opening, accounts, notebookId: link.notebookId, household: link.createdBy }
   const pack = recordPack(await recordPackOf(packed, new Date()))
   return streamForReader(opening, pack, '-record-pack.zip', 'application/zip')
 }
