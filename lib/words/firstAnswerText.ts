@@ -31,6 +31,14 @@ export function firstAnswerMeaning(answer: FirstAnswerName, a: string): string {
 /** At the top of the first screen and beside its figure. */
 export const nothingBinds = 'Nothing binds until you sign.'
 
+/** Under the title of the first screen. `most` undefined: nothing is asked yet. */
+export function firstScreenLead(household: 'a' | 'b', b: string, most: string | undefined): string {
+  const asked = most === undefined ? 'nothing yet' : `at most ${most}`
+  return household === 'b'
+    ? `Look at it in your own time. Asked of you: ${asked}. ${nothingBinds}`
+    : `Asked of ${b}: ${asked}. Nothing binds until all have signed.`
+}
+
 type Given = {
   readonly answer: FirstAnswerName
   readonly text: string

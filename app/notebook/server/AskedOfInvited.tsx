@@ -1,5 +1,5 @@
 import { hoursText } from '../../../lib/core/amounts/hours.ts'
-import { askedAtMost } from '../../../lib/core/shares/askedAtMost.ts'
+import { type AskedAtMost, askedAtMost } from '../../../lib/core/shares/askedAtMost.ts'
 import { askedAtMostWords, nothingBinds, ofItWords } from '../../../lib/words/firstAnswerText.ts'
 import { householdName } from '../../../lib/words/labels.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
@@ -7,11 +7,23 @@ import { Panel } from '../../ui/Panel.tsx'
 import { agreedByBoth, type Opened } from './opened.ts'
 import { standingOf } from './standingOf.ts'
 
+/** What is most asked of the invited household, and what that rests on; undefined while there is nothing to share. */
+export function mostAskedOfInvited(opened: Opened): AskedAtMost | undefined {
+  const { notebook, statement } = opened
+  if (!statement.ok || statement.value.total === 0n) return undefined
+  const standing = standingOf(opened, 'caps')
+  return askedAtMost(notebook, statement.value, 'b', {
+    agreedByBoth: agreedByBoth(standing),
+    own: standing.markedAt.b !== undefined || standing.lastChange?.household === 'b',
+  })
+}
+
 /** What is most asked of the invited household, in money and hours, and that nothing binds yet. */
 export function AskedOfInvited({ opened }: { opened: Opened }) {
   const { notebook, statement, household } = opened
   const heading = household === 'b' ? 'Asked of you' : `Asked of ${householdName(notebook, 'b')}`
-  if (!statement.ok || statement.value.total === 0n)
+  const most = mostAskedOfInvited(opened)
+  if (most === undefined || !statement.ok)
     return (
       <Panel heading={heading}>
         <p className="asked-figure">Nothing yet</p>
@@ -19,11 +31,6 @@ export function AskedOfInvited({ opened }: { opened: Opened }) {
         <p className="asked-binding">{nothingBinds}</p>
       </Panel>
     )
-  const standing = standingOf(opened, 'caps')
-  const most = askedAtMost(notebook, statement.value, 'b', {
-    agreedByBoth: agreedByBoth(standing),
-    own: standing.markedAt.b !== undefined || standing.lastChange?.household === 'b',
-  })
   const money = (minor: bigint) => moneyWords(minor, notebook.currency)
   const hours = statement.value.items.reduce((sum, item) => sum + item.hours.b, 0n)
   return (

@@ -1,9 +1,10 @@
-import { firstAnswerLine, firstAnswerWords, nothingBinds } from '../../../../lib/words/firstAnswerText.ts'
+import { firstAnswerLine, firstAnswerWords, firstScreenLead } from '../../../../lib/words/firstAnswerText.ts'
 import { householdName } from '../../../../lib/words/labels.ts'
+import { moneyWords } from '../../../../lib/words/money.ts'
 import { ButtonLink } from '../../../ui/ButtonLink.tsx'
 import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
-import { AskedOfInvited } from '../../server/AskedOfInvited.tsx'
+import { AskedOfInvited, mostAskedOfInvited } from '../../server/AskedOfInvited.tsx'
 import { FiveAnswers } from '../../server/FiveAnswers.tsx'
 import { LineDrawing } from '../../server/LineDrawing.tsx'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
@@ -19,12 +20,14 @@ export default async function WelcomePage({ params }: { params: Promise<{ notebo
   const { notebook, household } = opened
   const [firstAnswer] = opened.firstAnswers
   const home = `/notebook/${notebookId}`
+  const asked = mostAskedOfInvited(opened)
+  const most = asked && moneyWords(asked.amount, notebook.currency)
   const [a, b] = [householdName(notebook, 'a'), householdName(notebook, 'b')]
   return (
     <NotebookShell opened={opened} page="">
       <Page
         title={household === 'b' ? `${a} asks about the fence` : `What ${b} sees first`}
-        lead={`Look at it in your own time. ${nothingBinds}`}
+        lead={firstScreenLead(household, b, most)}
         aside={
           <ButtonLink href="#answers">
             {household === 'b' ? 'To the five answers' : 'To the answers'}
