@@ -124,6 +124,7 @@ describe('the pages', () => {
   test('show the whole fence, or say what keeps it from being shared', async () => {
     const { id } = world().notebook
     browseAs(world(), 'a')
+    await markEverything(id)
     const whole = await page('side-by-side')
     expect(whole).toContain('Items that follow it')
     expect(whole).toContain('Before caps')
@@ -138,6 +139,7 @@ describe('the pages', () => {
         kept: undefined,
       }),
     })
+    await markEverything(id)
     const html = await page('side-by-side')
     expect(html).toContain('fall')
     expect(html).not.toContain('Items that follow it')
@@ -147,5 +149,54 @@ describe('the pages', () => {
     browseAs(world(), 'a')
     expect(await page('item/[itemId]', { itemId: 's1' })).toContain('Sharing the materials')
     expect(await page('shares')).toContain('All items together ask for')
+  })
+})
+
+/** The document with this common cost as its last, in the place of one with the same id. */
+async function withCommon(added: { readonly id: string; readonly spread: string }): Promise<void> {
+  await editNotebook({
+    id: world().notebook.id,
+    household: 'a',
+    at: new Date('2027-03-01T10:00:00Z'),
+    change: (document) => {
+      const { common, ...rest } = JSON.parse(document) as { common: { id: string }[] }
+      const others = common.filter(({ id }) => id !== added.id)
+      return { document: documentText({ ...rest, common: [...others, added] }), changed: [], kept: undefined }
+    },
+  })
+}
+
+describe('a common cost that is laid on the sections and gates', () => {
+  const auger = {
+    id: 'laid',
+    name: 'Auger',
+    materials: [{ what: 'auger', quantity: '1', unitPrice: '90.00', suppliedBy: 'bought' }],
+    share: halves,
+    spread: 'length',
+  }
+
+  test('has no ways to choose from, says why, and refuses one that is pressed all the same', async () => {
+    const { id } = world().notebook
+    await withCommon(auger)
+    browseAs(world(), 'a')
+    const html = await page('side-by-side/[itemId]', { itemId: 'laid' })
+    expect(html).toContain('This cost is laid on the sections and gates by length.')
+    expect(html).not.toContain('Choose this')
+    const before = await everyTable()
+    expect(await press(await chooseForm(id, 'laid', 'one-a'))).toMatchObject({
+      answer: { refused: expect.stringMatching(/^This cost is laid on the sections and gates by length/) },
+    })
+    expect(await everyTable()).toEqual(before)
+  })
+
+  test('brings the table of each item with its part to the Shares page, and its steps beside it', async () => {
+    await withCommon(auger)
+    browseAs(world(), 'b')
+    expect(await page('shares')).toContain('Each item with its part of the common costs')
+    expect(await page('side-by-side/[itemId]', { itemId: 'laid' })).toContain(
+      'Laid on the sections and gates by length.',
+    )
+    await withCommon({ ...auger, spread: '' })
+    expect(await page('shares')).not.toContain('Each item with its part of the common costs')
   })
 })

@@ -1,0 +1,86 @@
+import { createElement, type ReactNode } from 'react'
+import { renderToStaticMarkup } from 'react-dom/server'
+import { describe, expect, test, vi } from 'vitest'
+import { CapNotice } from '../../app/notebook/server/CapNotice.tsx'
+import { openNotebook } from '../../app/notebook/server/opened.ts'
+import { plannedStatement } from '../../lib/core/shares/statement.ts'
+import { documentText } from '../../lib/forms/parts.ts'
+import { readDocument } from '../../lib/forms/readNotebook.ts'
+import { editNotebook } from '../../lib/store/notebooks.ts'
+import { moneyWords } from '../../lib/words/money.ts'
+import { outcomeOf } from './outcome.ts'
+import { type AnyFunction, everyAddress } from './serverFiles.ts'
+import { browseAs, documentOf, markEverything, worldForEachTest } from './world.ts'
+
+vi.mock('next/headers', () => import('./browser.ts'))
+vi.mock('next/navigation', async (original) => ({
+  ...(await original<object>()),
+  useRouter: () => ({}),
+  usePathname: () => '/',
+}))
+const world = worldForEachTest()
+
+async function page(name: string, names: Record<string, string> = {}): Promise<string> {
+  const show = (await everyAddress()).get(`app/notebook/[notebookId]/${name}/page.tsx#default`) as AnyFunction
+  const params = Promise.resolve({ notebookId: world().notebook.id, ...names })
+  const end = await outcomeOf(() => show({ params, searchParams: Promise.resolve({}) }))
+  if (end.kind !== 'answer') throw new Error(`no page: ${end.kind}`)
+  return renderToStaticMarkup(end.answer as ReactNode)
+}
+
+/** What is told of caps that are reached, over the whole fence or on one item. */
+async function notice(itemId?: string): Promise<string> {
+  const opened = await openNotebook(world().notebook.id)
+  return renderToStaticMarkup(
+    createElement(CapNotice, { opened, ...(itemId === undefined ? {} : { itemId }) }),
+  )
+}
+
+/** Household b may be asked for no more than ten dollars; what lies above as money in words. */
+async function capOfTen(): Promise<string> {
+  await editNotebook({
+    id: world().notebook.id,
+    household: 'b',
+    at: new Date('2027-03-01T10:00:00Z'),
+    change: (document) => ({
+      document: documentText({ ...JSON.parse(document), caps: { b: '10.00' } }),
+      changed: [],
+      kept: undefined,
+    }),
+  })
+  const read = readDocument(await documentOf(world().notebook.id))
+  const statement = read.ok ? plannedStatement({ ...read.value.notebook, caps: {} }) : read
+  if (!statement.ok) throw new Error('the made notebook can be shared')
+  return moneyWords(statement.value.beforeCaps.b - 1_000n, statement.value.currency)
+}
+
+describe('a cap in a draft', () => {
+  test('moves nothing while only its own household has marked it, and the page says what it would move', async () => {
+    const above = await capOfTen()
+    await markEverything(world().notebook.id, ['b'])
+    browseAs(world(), 'a')
+    const html = await page('shares')
+    expect(html).toMatch(new RegExp(`would move ${above.replace('$', '\\$')} to .+ once .+ marks the caps`))
+    expect(html).not.toContain('Before caps')
+  })
+
+  test('moves what lies above it once the other household has marked it too', async () => {
+    const above = await capOfTen()
+    await markEverything(world().notebook.id, ['a'])
+    browseAs(world(), 'b')
+    const html = await page('shares')
+    expect(html).toContain(`moves ${above}`)
+    expect(html).toContain('Before caps')
+    expect(html).not.toContain('would move')
+  })
+
+  test('pauses buying, in the book and on the items, until the other household agrees', async () => {
+    await capOfTen()
+    browseAs(world(), 'a')
+    expect(await notice()).toContain('Buying pauses')
+    expect(await notice('s1')).toContain('Buying on this item pauses')
+    await markEverything(world().notebook.id)
+    expect(await notice()).not.toContain('Buying pauses')
+    expect(await notice('s1')).toContain('Buying goes on.')
+  })
+})
