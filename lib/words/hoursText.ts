@@ -108,7 +108,7 @@ export function hoursStanding(signed: number | undefined): readonly string[] {
     signed === undefined
       ? 'Nothing is signed yet: hours are held against the draft.'
       : `Hours are held against revision ${signed}, as all have signed it.`,
-    'Hours asked of a household follow its share of the labour. What it does not work it brings in money; hired work is asked for too, and met in money. A minus means that more was given than asked.',
+    'Hours asked of a household follow its share of the labour. What it does not work it brings in money; hired work is asked for too, and met in money. A minus means that more was given than asked. Own hours are those beyond a ceiling; they and gifts count as nothing.',
   ]
 }
 

@@ -112,6 +112,6 @@ test('hours become money once the other household marks it', async () => {
     .first()
     .locator('tbody tr')
     .allTextContents()
-  // Bank Cottage: 5 + 2.5 h asked, 5 turned into money, 2.5 still to give.
-  expect(rows[1]).toContain('7.500.000.00−5.002.50')
+  // Bank Cottage: 5 + 2.5 h asked, 2.5 still to give, 5 turned into money.
+  expect(rows[1]).toContain('7.500.002.500.00−5.000.000.00')
 })

@@ -32,19 +32,16 @@ export function HoursPanel({ opened }: { opened: Opened }) {
         caption="Hours of both households"
         columns={[
           { label: 'Household' },
-          { label: 'Asked', figures: true },
-          { label: 'Of it hired', figures: true },
-          { label: 'Given', figures: true },
-          { label: 'Turned', figures: true },
-          { label: 'Still to give', figures: true },
-          { label: 'Own, beyond a ceiling', figures: true },
-          { label: 'Gifts given', figures: true },
+          ...['Asked', 'Given', 'Still to give', 'Hired', 'Turned', 'Own', 'Gifts'].map((label) => ({
+            label,
+            figures: true,
+          })),
         ]}
         rows={households.map((household) => {
           const { asked, hired, given, turned, still, own, gifts } = totals[household]
           return [
             <HouseholdTag key={household} household={household} name={names[household]} />,
-            ...[asked, hired, given, turned, still, own, gifts].map(hoursFigure),
+            ...[asked, given, still, hired, turned, own, gifts].map(hoursFigure),
           ]
         })}
       />
@@ -63,7 +60,7 @@ type Names = { readonly a: string; readonly b: string }
 
 /** One row for each household that a task concerns. */
 function TaskTable({ item, names }: { item: ItemHours; names: Names }) {
-  const tag = (household: Household) => <HouseholdTag household={household} name={names[household]} />
+  const tag = (household: Household) => <HouseholdTag household={household} name={names[household]} short />
   const turned = households.filter((household) => item.turned[household] !== 0n)
   return (
     <FigureTable
