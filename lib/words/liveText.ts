@@ -2,4 +2,8 @@
 export const liveWords = {
   hereToo: (name: string) => `${name} has this page open, too.`,
   changed: (name: string) => `${name} changed something just now. The page shows it already.`,
+  changedBehind: (name: string) =>
+    `${name} changed something just now. The page is left as it is, since you are typing.`,
+  show: 'Show it now',
+  showHint: 'What you typed stays where its form still stands.',
 } as const

@@ -68,6 +68,7 @@ export function DraftForm({
         className="draft-form"
         ref={box}
         method="post"
+        data-unsaved={state.unsaved ? '' : undefined}
         noValidate
         onSubmit={(event) => {
           event.preventDefault()

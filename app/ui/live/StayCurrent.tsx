@@ -3,13 +3,16 @@
 import { usePathname, useRouter } from 'next/navigation'
 import { useEffect, useRef, useState } from 'react'
 import { liveWords } from '../../../lib/words/liveText.ts'
+import { isBeingFilledIn } from './isBeingFilledIn.ts'
+import { useStands } from './useStands.ts'
 
-type Stands = { pulse: string; by?: 'a' | 'b'; otherIsHere: boolean }
+/** How long buttons rest after the page has changed under somebody's finger, in milliseconds. */
+const rest = 1500
 
 /**
  * Keeps a page current while it is open: what the other household changes is fetched as soon as the server says so, and
- * whether it has the same page open is told. Without a connection the page says nothing new and loses nothing; the browser
- * asks again by itself.
+ * whether it has the same page open is told. A page that is being filled in is left alone, and offers to be fetched. For a
+ * moment after a change no button answers, so that nobody agrees to what came up under the finger.
  */
 export function StayCurrent({
   home,
@@ -27,36 +30,63 @@ export function StayCurrent({
   const router = useRouter()
   const path = usePathname() ?? ''
   const at = path.startsWith(home) ? path.slice(home.length).replace(/^\//, '') : ''
-  const [otherIsHere, setOtherIsHere] = useState(false)
-  const [changed, setChanged] = useState(false)
-  const shown = useRef(pulse)
+  const stands = useStands(home, at)
+  const [told, setTold] = useState<'nothing' | 'shown' | 'behind'>('nothing')
+  /** Where the notebook stood when it was last fetched, or left alone on purpose. */
+  const known = useRef(pulse)
   useEffect(() => {
-    shown.current = pulse
+    known.current = pulse
   }, [pulse])
 
   useEffect(() => {
-    const source = new EventSource(`${home}/live?at=${encodeURIComponent(at)}`)
-    source.addEventListener('stands', (event) => {
-      const stands = JSON.parse(event.data) as Stands
-      setOtherIsHere(stands.otherIsHere)
-      if (stands.pulse === shown.current) return
-      shown.current = stands.pulse
-      if (stands.by !== undefined && stands.by !== household) setChanged(true)
-      router.refresh()
-    })
-    return () => source.close()
-  }, [home, at, household, router])
+    if (stands === undefined || stands.pulse === known.current) return
+    known.current = stands.pulse
+    const byOther = stands.by !== undefined && stands.by !== household
+    if (isBeingFilledIn(document)) {
+      if (byOther) setTold('behind')
+      return
+    }
+    if (byOther) {
+      setTold('shown')
+      restButtons()
+    }
+    router.refresh()
+  }, [stands, household, router])
 
   useEffect(() => {
-    if (!changed) return
-    const soon = setTimeout(() => setChanged(false), 20_000)
+    if (told !== 'shown') return
+    const soon = setTimeout(() => setTold('nothing'), 20_000)
     return () => clearTimeout(soon)
-  }, [changed])
+  }, [told])
 
   return (
     <div className="stay-current" role="status">
-      {otherIsHere ? <p>{liveWords.hereToo(otherName)}</p> : null}
-      {changed ? <p>{liveWords.changed(otherName)}</p> : null}
+      {stands?.otherIsHere ? <p>{liveWords.hereToo(otherName)}</p> : null}
+      {told === 'shown' ? <p>{liveWords.changed(otherName)}</p> : null}
+      {told === 'behind' ? (
+        <p>
+          {liveWords.changedBehind(otherName)}{' '}
+          <button
+            type="button"
+            className="button button-plain"
+            onClick={() => {
+              setTold('nothing')
+              router.refresh()
+            }}
+          >
+            {liveWords.show}
+          </button>{' '}
+          <span className="quiet">{liveWords.showHint}</span>
+        </p>
+      ) : null}
     </div>
   )
+}
+
+function restButtons(): void {
+  const page = document.documentElement
+  page.dataset.justChanged = ''
+  setTimeout(() => {
+    delete page.dataset.justChanged
+  }, rest)
 }
