@@ -93,7 +93,6 @@ describe('the summary of the example', () => {
       'costs',
       'shares',
       'arrangements',
-      'arrangements',
       'books',
       'terms',
       'checks',
