@@ -1,5 +1,6 @@
+import { text } from 'node:stream/consumers'
 import type { ReactNode } from 'react'
-import { renderToStaticMarkup } from 'react-dom/server'
+import { prerenderToNodeStream } from 'react-dom/static'
 import { describe, expect, test, vi } from 'vitest'
 import { giveFirstAnswer } from '../../app/notebook/server/firstAnswerActions.ts'
 import { sayAboutItem } from '../../app/notebook/server/messageActions.ts'
@@ -34,7 +35,8 @@ async function pageOf(household: Household, file: string): Promise<string> {
   const end = await outcomeOf(() => page({ params: Promise.resolve({ notebookId: world().notebook.id }) }))
   if (end.kind !== 'answer') throw new Error(end.kind)
   // Blanks and breaks as a reader sees them.
-  return renderToStaticMarkup(end.answer as ReactNode).replace(/<!-- -->/g, '')
+  const { prelude } = await prerenderToNodeStream(end.answer as ReactNode)
+  return (await text(prelude)).replace(/<!-- -->/g, '')
 }
 
 function answer(fields: Record<string, string>, household: Household = 'b') {
