@@ -5,7 +5,7 @@ import { openBrowser } from './browser.ts'
 import { expectPage } from './expectPage.ts'
 import { typeShare } from './itemTyping.ts'
 import { shortNotebook } from './shortNotebook.ts'
-import { chooseFile, type Neighbours, neighboursWith, openLaptop } from './twoHouseholds.ts'
+import { chooseFile, hearsNothing, type Neighbours, neighboursWith, openLaptop } from './twoHouseholds.ts'
 import { choose, faultAt, field, formOf, put, save, trySaving } from './typing.ts'
 import { exported, panel, visit } from './visiting.ts'
 
@@ -389,6 +389,7 @@ describe('two people who save the same item at once', () => {
 
   test('nobody agrees to what was changed since the page was opened', async () => {
     const { a, b } = neighbours
+    await hearsNothing(a.page)
     await a.page.goto(`${a.home}/item/s1`)
     await b.page.goto(`${b.home}/item/s1`)
     await put(b.page, 'infill', 'sheep wire')
@@ -459,6 +460,7 @@ describe('a signature that is refused', () => {
 
   test('a party signs once', async () => {
     const { page, home } = neighbours.a
+    await hearsNothing(page)
     await page.goto(`${home}/sign`)
     const other = await page.context().newPage()
     await other.goto(`${home}/sign`)
@@ -475,6 +477,7 @@ describe('a signature that is refused', () => {
 
   test('nobody signs a revision in whose place another stands', async () => {
     const { a, b } = neighbours
+    await hearsNothing(b.page)
     await b.page.goto(`${b.home}/sign`)
     await a.page.goto(`${a.home}/item/s1`)
     await put(a.page, 'infill', 'boards')

@@ -69,6 +69,11 @@ export async function neighboursWith(browser: Browser, document: object): Promis
   }
 }
 
+/** A page that stays as it was opened, as on a bad connection: nothing tells it what the other household does. */
+export async function hearsNothing(page: Page): Promise<void> {
+  await page.route('**/live?*', (route) => route.abort())
+}
+
 /** Chooses a notebook file that holds this text. */
 export async function chooseFile(page: Page, content: string | Buffer): Promise<void> {
   await page.locator('input[type=file]').setInputFiles({
