@@ -6,6 +6,7 @@ import { documentText } from '../../lib/forms/parts.ts'
 import { editNotebook } from '../../lib/store/notebooks.ts'
 import { openBrowser } from './browser.ts'
 import { everyTable, newRows, type Remembered } from './everyTable.ts'
+import { accountPlace, confirmForm, drawnUp, saidToBePaid, settledBooks } from './givenAccount.ts'
 import { aBasicFence, sectionForm } from './givenBasicFence.ts'
 import {
   anEntry,
@@ -123,6 +124,17 @@ const withoutArrangements = async ({ notebook, waiting }: World) => {
 const withBasicFence = async ({ notebook, waiting }: World) => {
   for (const { id } of [notebook, waiting]) await aBasicFence(id, 's1')
 }
+const paymentsOfEach = async ({ notebook, waiting }: World) => {
+  for (const { id } of [notebook, waiting])
+    for (const household of ['a', 'b'] as const) await saidToBePaid(id, household)
+}
+const settledEverywhere = async ({ notebook, waiting }: World) => {
+  for (const { id } of [notebook, waiting]) await settledBooks(id)
+}
+const drawnUpEverywhere = async (there: World) => {
+  await settledEverywhere(there)
+  for (const { id } of [there.notebook, there.waiting]) await drawnUp(id)
+}
 const aTriedChange = {
   edits: [{ item: 's1', field: 'unitPrice', line: 0, text: '21.50' }],
   moves: { prices: '', hours: '10', rates: '' },
@@ -220,6 +232,28 @@ const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
     sends: async (id, household) => [{}, await takeBackForm(id, household === 'a' ? 0 : 3)],
     ...bothTo('/money'),
     changes: ['Notebook'],
+  },
+  'app/notebook/server/transferActions.ts#confirmTransfer': {
+    before: paymentsOfEach,
+    sends: async (id, household) => [{}, await confirmForm(id, household)],
+    ...bothTo('/money'),
+    changes: ['Change', 'Notebook'],
+  },
+  'app/notebook/server/account/accountActions.ts#drawUpAccount': {
+    before: settledEverywhere,
+    sends: press,
+    ...bothTo('/final-account'),
+    changes: ['Change', 'FinalAccount'],
+  },
+  'app/notebook/server/account/accountActions.ts#signAccount': {
+    before: drawnUpEverywhere,
+    sends: async (id, household) => [
+      await accountPlace(id),
+      'new',
+      { typedName: signer[household], intent: true, drawing: '' },
+    ],
+    ...bothTo('/final-account'),
+    changes: ['AccountSignature', 'Change'],
   },
   'app/notebook/server/boughtActions.ts#markLineBought': {
     before: receiptsOfEach,
@@ -749,6 +783,9 @@ function rowsOfOthers(remembered: Remembered, notebookId: string): Remembered {
   const signed = new Set(
     (remembered.Revision ?? []).filter((row) => row.notebookId === notebookId).map((row) => row.id),
   )
+  const settled = new Set(
+    (remembered.FinalAccount ?? []).filter((row) => row.notebookId === notebookId).map((row) => row.id),
+  )
   const proposed = new Set(
     (remembered.Proposal ?? []).filter((row) => row.notebookId === notebookId).map((row) => row.id),
   )
@@ -760,6 +797,7 @@ function rowsOfOthers(remembered: Remembered, notebookId: string): Remembered {
           row.notebookId !== notebookId &&
           row.id !== notebookId &&
           !signed.has(row.revisionId) &&
+          !settled.has(row.accountId) &&
           !proposed.has(row.proposalId),
       ),
     ]),

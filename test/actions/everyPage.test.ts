@@ -8,6 +8,7 @@ import type { Household } from '../../lib/core/people/household.ts'
 import { findNotebook } from '../../lib/store/notebooks.ts'
 import { openBrowser } from './browser.ts'
 import { everyTable } from './everyTable.ts'
+import { accountOnRecord } from './givenAccount.ts'
 import { anAddedPhoto, aPhoto, uploadRequest } from './givenFiles.ts'
 import { type Outcome, outcomeOf } from './outcome.ts'
 import { readerFile } from './readerFiles.ts'
@@ -29,6 +30,7 @@ beforeEach(async () => {
   await markEverything(notebook.id)
   await outcomeOf(() => putUpForSigning(notebook.id, {}, new FormData()))
   fileId = await anAddedPhoto(notebook.id)
+  await accountOnRecord(notebook.id)
 })
 
 /** What an address of a notebook names beside the notebook, and what it answers a household. */
@@ -81,6 +83,17 @@ const ofNotebooks: Readonly<Record<string, NotebookAddress>> = {
   [at('changes/page.tsx#default')]: aPage,
   [at('closing/page.tsx#default')]: aPage,
   [at('dates/page.tsx#default')]: aPage,
+  [at('final-account/page.tsx#default')]: aPage,
+  [at('final-account.pdf/route.ts#GET')]: {
+    asks: '?number=1',
+    asksNothing: '?number=01',
+    answers: 'application/pdf',
+  },
+  [at('final-account.json/route.ts#GET')]: {
+    asks: '?number=1',
+    asksNothing: '?number=2',
+    answers: 'application/json',
+  },
   [at('item/[itemId]/page.tsx#default')]: {
     ...aPage,
     names: { itemId: 's1' },

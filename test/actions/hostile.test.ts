@@ -4,6 +4,7 @@ import { wholeParts } from '../../lib/forms/parts.ts'
 import { readNotebook } from '../../lib/forms/readNotebook.ts'
 import { findNotebook } from '../../lib/store/notebooks.ts'
 import { everyTable } from './everyTable.ts'
+import { accountOnRecord, accountPlace, confirmForm, saidToBePaid } from './givenAccount.ts'
 import { sectionForm } from './givenBasicFence.ts'
 import {
   anEntry,
@@ -164,6 +165,20 @@ const readings: Readonly<Record<string, Reading>> = {
   'app/notebook/server/bookActions.ts#takeEntryBack': {
     sends: async (id) => [id, {}, await takeBackForm(id, 0)],
     reads: [0, 2],
+  },
+  'app/notebook/server/transferActions.ts#confirmTransfer': {
+    sends: async (id) => [id, {}, await confirmForm(id, 'a')],
+    reads: [0, 2],
+  },
+  'app/notebook/server/account/accountActions.ts#drawUpAccount': { sends: press, reads: [0] },
+  'app/notebook/server/account/accountActions.ts#signAccount': {
+    sends: async (id) => [
+      id,
+      await accountPlace(id),
+      'new',
+      { typedName: 'Marnie Oakshott', intent: true, drawing: '' },
+    ],
+    reads: [0, 1, 3],
   },
   'app/notebook/server/boughtActions.ts#markLineBought': {
     sends: (id) => [id, {}, boughtForm()],
@@ -367,6 +382,8 @@ beforeEach(async () => {
   await aFileOnRecord(notebook.id, 'a')
   await proposalsOfBoth(notebook.id)
   for (const household of ['a', 'b'] as const) await waitingConversion(notebook.id, household)
+  await saidToBePaid(notebook.id, 'b')
+  await accountOnRecord(notebook.id)
   await withReceipts(notebook.id)
   await withThing(notebook.id, markedBy('a'))
 })
@@ -444,6 +461,11 @@ describe.each([
   [
     'app/notebook/server/bookActions.ts#takeEntryBack',
     (id: string) => takeBackForm(id, 1),
+    ['index', 'fingerprint'],
+  ],
+  [
+    'app/notebook/server/transferActions.ts#confirmTransfer',
+    (id: string) => confirmForm(id, 'a'),
     ['index', 'fingerprint'],
   ],
   ['app/notebook/server/boughtActions.ts#markLineBought', () => boughtForm(), ['line', 'amount']],

@@ -108,6 +108,15 @@ const pack: PackContents = {
     },
     { number: 3, standing: 'not signed by all', agreement: 'agreements/revision-3.json', sha256: hash('3') },
   ],
+  accounts: [
+    {
+      number: 1,
+      paper: 'accounts/final-account-1.pdf',
+      text: 'accounts/final-account-1.json',
+      sha256: hash('4'),
+      signedByAll: true,
+    },
+  ],
   draft: 'summaries/draft.pdf',
   notebook: 'notebook.json',
   history: { name: 'history.json', entries: 12, hash: hash('a') },
@@ -147,6 +156,7 @@ describe('the text of a record pack', () => {
         agreement,
         sha256,
       ]),
+      ...pack.accounts.flatMap(({ paper, text: account, sha256 }) => [paper, account, sha256]),
       pack.draft,
       pack.notebook,
       pack.history.name,

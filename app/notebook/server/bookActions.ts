@@ -11,6 +11,8 @@ import { confirmedStays } from '../../../lib/words/transferText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import type { SaveAnswer } from '../../ui/draft/saveAnswer.ts'
 import { booksPlan, signedBefore } from './booksPlan.ts'
+import { capFaults } from './capGuard.ts'
+import { capsMarkedIn } from './capsNow.ts'
 import { hoursQuestions } from './hoursEntry.ts'
 import { missingMeans, missingReceipt, objectionsTo } from './newEntry.ts'
 import { pressFields } from './pressFields.ts'
@@ -33,6 +35,7 @@ export async function enterContribution(
   const { entry, earlierIsMeant } = entryOfDraft(read.data)
   const missing = await missingReceipt(notebookId, entry.file)
   const { signed, startedOn } = await signedBefore(notebookId)
+  const marked = signed ? { a: true, b: true } : await capsMarkedIn(notebookId)
   const questionsOfHours = entry.kind === 'hours' ? await hoursQuestions(notebookId, entry) : undefined
   const answer = await editDocument(
     notebookId,
@@ -41,12 +44,13 @@ export async function enterContribution(
       const ofHours = questionsOfHours?.(document)
       const added = addContribution(document, entry, household, ofHours?.own)
       const next = withTransferEntered(added, household, today())
-      const { isPlanned } = booksPlan(document, signed)
+      const { isPlanned, notebook } = booksPlan(document, signed)
       const known = { today: today(), startedOn, isMeant: earlierIsMeant, isPlanned }
       const wanting = [
         ...missing,
         ...missingMeans(entry),
         ...objectionsTo(next, known),
+        ...capFaults(next, notebook, marked),
         ...(ofHours?.faults ?? []),
       ]
       return { next, prefix: contributionPath(document), wanting }
