@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react'
 import { renderToStaticMarkup } from 'react-dom/server'
 import { describe, expect, test, vi } from 'vitest'
+import { draftedItems } from '../../app/notebook/server/proposalDraft.ts'
 import { chooseWay } from '../../app/notebook/server/sideBySideActions.ts'
 import { itemSideBySide } from '../../lib/core/shares/sideBySide.ts'
 import { documentText } from '../../lib/forms/parts.ts'
@@ -198,5 +199,21 @@ describe('a common cost that is laid on the sections and gates', () => {
     )
     await withCommon({ ...auger, spread: '' })
     expect(await page('shares')).not.toContain('Each item with its part of the common costs')
+  })
+
+  test('is shared by itself where a way to share is proposed for it', async () => {
+    await withCommon(auger)
+    const document = await documentOf(world().notebook.id)
+    const one = {
+      id: 'laid',
+      in: true,
+      fingerprint: '',
+      theirs: false,
+      share: { together: { principle: 'equal' } },
+    }
+    const draft = { manner: 'each', share: {}, text: '', items: [one] } as const
+    const [drafted] = draftedItems(document, draft, undefined)
+    expect(drafted?.item).toMatchObject({ id: 'laid', share: { together: { principle: 'equal' } } })
+    expect(drafted?.item).not.toHaveProperty('spread')
   })
 })

@@ -109,7 +109,9 @@ export function draftedItems(
     .filter((one) => one.in)
     .map((one) => {
       const now = readPart(document, { part: 'item', id: one.id })
-      const base = (one.theirs ? usable(document, answered, one.id)?.item : undefined) ?? now ?? {}
+      const found = (one.theirs ? usable(document, answered, one.id)?.item : undefined) ?? now ?? {}
+      // A way to share that is proposed for a common cost means that it is shared by itself, not laid on the others.
+      const { spread: _laid, ...base } = found as Record<string, unknown>
       const share = draft.manner === 'one' ? draft.share : one.share
       const item = tidyDraft({ ...base, share }, base) as Record<string, unknown>
       return { id: one.id, fingerprint: now === undefined ? '' : fingerprintOf(now), item }
