@@ -8,6 +8,7 @@ import { ButtonLink } from '../../ui/ButtonLink.tsx'
 import { DefinitionList } from '../../ui/DefinitionList.tsx'
 import { Page } from '../../ui/Page.tsx'
 import { Panel } from '../../ui/Panel.tsx'
+import { closingAccount } from '../server/account/accountNow.ts'
 import { ClosedAccount } from '../server/account/ClosedAccount.tsx'
 import { ChangedSince } from '../server/ChangedSince.tsx'
 import { FirstAnswerPart } from '../server/FirstAnswerPart.tsx'
@@ -50,9 +51,9 @@ export default async function TheLinePage({ params }: { params: Promise<{ notebo
     <NotebookShell opened={opened} page="">
       <Page title="The line" lead={lineWords(line.start, line.end)}>
         <FirstAnswerPart opened={opened} />
-        <ClosedAccount opened={opened} link />
+        <ClosedAccount number={await closingAccount(opened)} page={`${home}/final-account`} />
         <LineDrawing notebook={notebook} home={home} />
-        <ChangedSince opened={opened} />
+        {await ChangedSince({ opened })}
         <WholeShare opened={opened} />
         <NeedsPanel opened={opened} needs={await needsOf(notebookId, opened.household)} />
         <div className="panel-pair">

@@ -4,6 +4,7 @@ import { itemTitle } from '../../../../lib/words/itemWords.ts'
 import { ButtonLink } from '../../../ui/ButtonLink.tsx'
 import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
+import { closingAccount } from '../../server/account/accountNow.ts'
 import { ClosedAccount } from '../../server/account/ClosedAccount.tsx'
 import { BalanceView } from '../../server/BalanceView.tsx'
 import { BookEntry } from '../../server/BookEntry.tsx'
@@ -32,7 +33,7 @@ export default async function MoneyPage({ params }: { params: Promise<{ notebook
         title="Money and hours"
         lead="What each household was asked for, what it has given, and what is left to give. Only what has been given counts as given."
       >
-        <ClosedAccount opened={opened} link />
+        <ClosedAccount number={await closingAccount(opened)} page={`/notebook/${notebookId}/final-account`} />
         <BalanceView opened={opened} />
         <CapNotice opened={opened} />
         <p>
@@ -40,7 +41,7 @@ export default async function MoneyPage({ params }: { params: Promise<{ notebook
           <ButtonLink href={`/notebook/${notebookId}/arrangements`}>{arrangementsTitle}</ButtonLink>
         </p>
         <InstalmentsPanel opened={opened} />
-        <EntryPart opened={opened} />
+        {await EntryPart({ opened })}
         <Panel heading="The book" id="book">
           {entries.length === 0 ? (
             <p>Nothing has been entered yet.</p>
