@@ -16,7 +16,7 @@ export const metadata = { title: accountWords.title }
 export default async function FinalAccountPage({ params }: { params: Promise<{ notebookId: string }> }) {
   const { notebookId } = await params
   const opened = await openNotebook(notebookId)
-  const { now, newest, stands } = await accountStanding(opened)
+  const { now, newest, stands, closed } = await accountStanding(opened)
   const home = `/notebook/${notebookId}`
   const earlier = opened.accounts.slice(1)
   return (
@@ -26,7 +26,7 @@ export default async function FinalAccountPage({ params }: { params: Promise<{ n
         lead={accountWords.lead}
         back={{ href: `${home}/money`, label: 'Money and hours' }}
       >
-        <ClosedAccount opened={opened} />
+        <ClosedAccount number={closed ? newest?.stored.number : undefined} />
         {stands ? null : <OpenPart opened={opened} open={now.open} />}
         {newest ? <AccountSigningPart opened={opened} frozen={newest} stands={stands} /> : null}
         {newest ? (

@@ -22,3 +22,10 @@ export async function accountStanding(opened: Opened): Promise<AccountStanding> 
   const stands = newest !== undefined && now.account !== undefined && saysTheSame(newest.account, now.account)
   return { now, newest, stands, closed: stands && newest.stillToSign.length === 0 }
 }
+
+/** The number of the account that closes the books; undefined while none does. Most notebooks have no account at all. */
+export async function closingAccount(opened: Opened): Promise<number | undefined> {
+  const [newest] = opened.accounts
+  if (newest === undefined || newest.stillToSign.length > 0) return undefined
+  return (await accountStanding(opened)).closed ? newest.stored.number : undefined
+}
