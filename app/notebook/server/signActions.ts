@@ -3,13 +3,9 @@
 import { redirect } from 'next/navigation'
 import { z } from 'zod'
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
-import { agreementText } from '../../../lib/core/agreement/canonicalText.ts'
-import { obstaclesToSigning } from '../../../lib/core/agreement/readiness.ts'
 import { signingParties } from '../../../lib/core/agreement/revision.ts'
-import { assert } from '../../../lib/core/assert.ts'
 import type { Household } from '../../../lib/core/people/household.ts'
-import { readNotebook, unknownKeys } from '../../../lib/forms/readNotebook.ts'
-import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
+import { readNotebook } from '../../../lib/forms/readNotebook.ts'
 import { findNotebook } from '../../../lib/store/notebooks.ts'
 import {
   freezeRevision,
@@ -17,12 +13,11 @@ import {
   type SigningOutcome,
   signRevision,
 } from '../../../lib/store/revisions.ts'
-import { sha256Hex } from '../../../lib/store/sha256.ts'
-import { obstacleWords } from '../../../lib/words/itemWords.ts'
 import { householdName } from '../../../lib/words/labels.ts'
 import { intentSentence } from '../../../lib/words/signingWords.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import type { SaveAnswer } from '../../ui/draft/saveAnswer.ts'
+import { frozenText } from './frozenText.ts'
 import { lockedCopy } from './lockedCopy.ts'
 import { signatureFaults, signatureSchema } from './signatureForm.ts'
 import { frozenRevisions } from './standingRevision.ts'
@@ -38,23 +33,7 @@ export async function putUpForSigning(
     id: notebookId,
     household,
     at: new Date(),
-    build: (stored, marks) => {
-      const read = readNotebook(stored)
-      assert(read.ok, 'only notebooks that hold are stored')
-      const { document, notebook } = read.value
-      const obstacles = obstaclesToSigning(document, notebook, unknownKeys(document), (item, one) =>
-        marks.some(
-          (mark) =>
-            mark.itemKey === item.key &&
-            mark.household === one &&
-            mark.fingerprint === fingerprintOf(item.inputs),
-        ),
-      )
-      if (obstacles.length > 0)
-        return { refused: obstacles.map((obstacle) => obstacleWords(obstacle, notebook)) }
-      const canonicalText = agreementText(document)
-      return { canonicalText, sha256: sha256Hex(canonicalText) }
-    },
+    build: frozenText,
   })
   if ('refused' in frozen)
     return { refused: `It can’t be put up for signing yet. ${frozen.refused.join(' ')}` }
