@@ -1,6 +1,7 @@
 /** What a household did in the books beside entering what was given. */
 const bookWords: Readonly<Record<string, string>> = {
   bought: 'Marked a line as bought, at what it came to',
+  'item bought': 'Marked lines of an item as bought, at what they came to',
   unbought: 'Took back that a line was bought',
   confirmed: 'Confirmed a payment that it received',
   moved: 'Said which line of the plan an entry was for',

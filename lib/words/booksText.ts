@@ -77,6 +77,16 @@ export function markWords(standing: LineStanding, currency: string): string {
   return line.line.credit ? `Mark as received, at ${amount}` : `Mark as bought, at ${amount}`
 }
 
+/** The label of the press that marks all lines of an item for which something was entered. */
+export function markAllWords(count: number): string {
+  return `Mark these ${count} lines at what they came to`
+}
+
+/** "Along the gardens, 3 lines". */
+export function linesOfItemWords(title: string, count: number): string {
+  return `${title}, ${count} ${count === 1 ? 'line' : 'lines'}`
+}
+
 export const booksRefusals = {
   unreadable: 'This press could not be read. Load the page again.',
   gone: 'This line is no longer in the plan. Load the page again.',

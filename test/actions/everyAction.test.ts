@@ -6,7 +6,14 @@ import { documentText } from '../../lib/forms/parts.ts'
 import { editNotebook } from '../../lib/store/notebooks.ts'
 import { openBrowser } from './browser.ts'
 import { everyTable, newRows, type Remembered } from './everyTable.ts'
-import { accountPlace, confirmForm, drawnUp, saidToBePaid, settledBooks } from './givenAccount.ts'
+import {
+  accountPlace,
+  confirmForm,
+  drawnUp,
+  itemBoughtForm,
+  saidToBePaid,
+  settledBooks,
+} from './givenAccount.ts'
 import { aBasicFence, sectionForm } from './givenBasicFence.ts'
 import {
   anEntry,
@@ -259,6 +266,12 @@ const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
     before: receiptsOfEach,
     sends: () => [{}, boughtForm()],
     ...bothTo('/books'),
+    changes: ['Change', 'Notebook'],
+  },
+  'app/notebook/server/itemBoughtActions.ts#markItemBought': {
+    before: receiptsOfEach,
+    sends: async (id, household) => [{}, await itemBoughtForm(id, household)],
+    ...bothTo('/books#item-c1'),
     changes: ['Change', 'Notebook'],
   },
   'app/notebook/server/boughtActions.ts#takeLineMarkBack': {

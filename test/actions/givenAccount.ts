@@ -1,12 +1,14 @@
 import type { AccountSigningPlace } from '../../app/notebook/server/account/accountActions.ts'
 import { accountOf } from '../../app/notebook/server/account/accountOf.ts'
-import { signedBefore } from '../../app/notebook/server/booksPlan.ts'
+import { linesToMark } from '../../app/notebook/server/books/linesToMark.ts'
+import { booksPlan, signedBefore } from '../../app/notebook/server/booksPlan.ts'
 import { agreementText, canonicalText } from '../../lib/core/agreement/canonicalText.ts'
 import { signingParties } from '../../lib/core/agreement/revision.ts'
 import { assert } from '../../lib/core/assert.ts'
 import { accountParties, finalAccountOf, readFinalAccount } from '../../lib/core/ledger/finalAccount.ts'
+import { plannedAgainstActual } from '../../lib/core/ledger/plannedAgainstActual.ts'
 import type { Household } from '../../lib/core/people/household.ts'
-import { statementOf } from '../../lib/core/shares/statement.ts'
+import { digitsOf, statementOf } from '../../lib/core/shares/statement.ts'
 import { documentText } from '../../lib/forms/parts.ts'
 import { readDocument } from '../../lib/forms/readNotebook.ts'
 import { accountsOf, freezeAccount, signFinalAccount } from '../../lib/store/finalAccounts.ts'
@@ -155,4 +157,13 @@ export async function confirmForm(id: string, receiver: Household): Promise<Form
   const entries = contributions as { kind?: string; household?: string }[]
   const index = entries.findLastIndex(({ kind, household }) => kind === 'transfer' && household !== receiver)
   return formOf({ index: String(index), fingerprint: fingerprintOf(entries[index]) })
+}
+
+/** The form that marks the lines of an item for which something was entered, as they stand. */
+export async function itemBoughtForm(id: string, household: Household, item = 'c1'): Promise<FormData> {
+  const { notebook } = booksPlan(await documentOf(id), (await signedBefore(id)).signed)
+  const digits = digitsOf(notebook)
+  const standing = plannedAgainstActual(notebook, digits).items.find((one) => one.id === item)
+  assert(standing !== undefined, 'there is such an item')
+  return formOf({ item, fingerprint: fingerprintOf(linesToMark(standing, household, digits)) })
 }

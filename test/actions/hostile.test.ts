@@ -4,7 +4,7 @@ import { wholeParts } from '../../lib/forms/parts.ts'
 import { readNotebook } from '../../lib/forms/readNotebook.ts'
 import { findNotebook } from '../../lib/store/notebooks.ts'
 import { everyTable } from './everyTable.ts'
-import { accountOnRecord, accountPlace, confirmForm, saidToBePaid } from './givenAccount.ts'
+import { accountOnRecord, accountPlace, confirmForm, itemBoughtForm, saidToBePaid } from './givenAccount.ts'
 import { sectionForm } from './givenBasicFence.ts'
 import {
   anEntry,
@@ -182,6 +182,10 @@ const readings: Readonly<Record<string, Reading>> = {
   },
   'app/notebook/server/boughtActions.ts#markLineBought': {
     sends: (id) => [id, {}, boughtForm()],
+    reads: [0, 2],
+  },
+  'app/notebook/server/itemBoughtActions.ts#markItemBought': {
+    sends: async (id) => [id, {}, await itemBoughtForm(id, 'a')],
     reads: [0, 2],
   },
   'app/notebook/server/boughtActions.ts#takeLineMarkBack': {
@@ -469,6 +473,11 @@ describe.each([
     ['index', 'fingerprint'],
   ],
   ['app/notebook/server/boughtActions.ts#markLineBought', () => boughtForm(), ['line', 'amount']],
+  [
+    'app/notebook/server/itemBoughtActions.ts#markItemBought',
+    (id: string) => itemBoughtForm(id, 'a'),
+    ['item', 'fingerprint'],
+  ],
   ['app/notebook/server/boughtActions.ts#takeLineMarkBack', () => boughtForm(), ['line']],
   [
     'app/notebook/server/entryActions.ts#moveEntryLine',

@@ -13,6 +13,7 @@ import type { BooksFigures } from '../booksFigures.ts'
 import type { Opened } from '../opened.ts'
 import { pageOfItem } from '../pages.ts'
 import { LineInBooks } from './LineInBooks.tsx'
+import { MarkItem } from './MarkItem.tsx'
 
 /** The lines of an item: those that something was entered or marked for, then the others, folded away. */
 export function ItemInBooks({
@@ -51,6 +52,7 @@ export function ItemInBooks({
           ))}
         </ul>
       )}
+      <MarkItem opened={opened} figures={figures} item={item} />
       {others.length === 0 ? null : (
         <FoldedPart
           summary={
