@@ -46,7 +46,9 @@ export default async function BooksPage({ params }: { params: Promise<{ notebook
         <TrialBalancePanel figures={figures} />
         <Panel heading="Something is missing?">
           <p>Receipts, money back, goods in kind and hours are entered on Money and hours.</p>
-          <ButtonLink href={`${home}/money#enter`}>Enter what was given</ButtonLink>
+          <p>
+            <ButtonLink href={`${home}/money#enter`}>Enter what was given</ButtonLink>
+          </p>
         </Panel>
       </Page>
     </NotebookShell>
