@@ -1,13 +1,12 @@
 import type { Browser } from '@playwright/test'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { lineValue } from '../../lib/forms/entryDraft.ts'
 import { openBrowser } from './browser.ts'
 import { expectPage } from './expectPage.ts'
 import { typeFields } from './itemTyping.ts'
 import { shortNotebook } from './shortNotebook.ts'
 import { statementPrinted } from './statementCommand.ts'
 import { type Neighbours, neighboursWith } from './twoHouseholds.ts'
-import { choose, faultAt, field, put, trySaving } from './typing.ts'
+import { faultAt, field, put, trySaving } from './typing.ts'
 import { type AtHome, exported, panel } from './visiting.ts'
 
 // The short notebook: mesh 300.00, work 200.00, gate 250.01, work 100.00; in all 850.01. Everything below is worked by hand.
@@ -22,8 +21,8 @@ afterAll(async () => {
   await browser.close()
 })
 
-const mesh = lineValue({ item: 's1', pot: 'materials', what: 'mesh', place: '1' })
-const gate = lineValue({ item: 'g1', pot: 'materials', what: 'gate', place: '1' })
+const mesh = 'Along the bank: mesh (planned $300.00)'
+const gate = 'Willow gate: gate (planned $250.01)'
 
 async function openBooks({ page, home }: AtHome) {
   await page.goto(`${home}/books`)
@@ -47,7 +46,7 @@ describe('two households keep the books', () => {
     })
     await page.getByText('Which lines it was for').first().click()
     await field(page, 'lines').getByRole('button', { name: 'Add a line' }).click()
-    await choose(page, 'lines[0].line', mesh)
+    await page.getByRole('radio', { name: mesh }).check()
     await put(page, 'lines[0].amount', '333.00')
     await trySaving(page, 'Enter it')
     await expectPage(faultAt(page, 'lines')).toContainText(
@@ -95,7 +94,7 @@ describe('two households keep the books', () => {
     await typeFields(b.page, '', { household: 'b', kind: 'refund', amount: '10.00', for: 's1' })
     await b.page.getByText('Which lines it came back from').first().click()
     await field(b.page, 'lines').getByRole('button', { name: 'Add a line' }).click()
-    await choose(b.page, 'lines[0].line', mesh)
+    await b.page.getByRole('radio', { name: mesh }).check()
     await put(b.page, 'lines[0].amount', '10.00')
     await trySaving(b.page, 'Enter it')
     await expectPage(panel(b.page, 'The book').locator('.book-entry')).toHaveCount(2)
@@ -118,7 +117,7 @@ describe('two households keep the books', () => {
     ).toBeVisible()
     await page.getByText('Which lines it is for').first().click()
     await field(page, 'lines').getByRole('button', { name: 'Add a line' }).click()
-    await choose(page, 'lines[0].line', gate)
+    await page.getByRole('radio', { name: gate }).check()
     await put(page, 'lines[0].amount', '90.00')
     await trySaving(page, 'Enter it')
     await expectPage(panel(page, 'The book').locator('.book-entry').last()).toContainText(
