@@ -1,3 +1,4 @@
+import type { StatusLook } from '../core/agreement/itemStatus.ts'
 import type { Millimetres } from '../core/amounts/length.ts'
 import type { Household } from '../core/people/household.ts'
 import type { PostKind } from '../core/takeoff/runEdges.ts'
@@ -24,6 +25,7 @@ export type DrawingWords = {
   readonly leftOut: (count: number) => string
   readonly post: string
   readonly nothing: string
+  readonly standing: Readonly<Record<StatusLook, string>>
   readonly postKind: (kind: PostKind) => string
   readonly hole: string
   readonly braceBay: string

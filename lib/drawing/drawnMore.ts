@@ -3,6 +3,7 @@ import { inMillimetres, lengthOf } from '../core/amounts/length.ts'
 import type { HeightLimit } from '../core/takeoff/buildUp.ts'
 import { statedError } from '../core/takeoff/setbacks.ts'
 import type { BuiltFence } from './builtFence.ts'
+import type { DrawnStandings } from './statusRails.ts'
 
 /** What is drawn besides the line, its sections and gates. */
 export type DrawnMore = {
@@ -17,6 +18,8 @@ export type DrawnMore = {
   readonly section?: number
   /** In a larger drawing of a gate: the sections beside it are cut anywhere, so their ends are no ends. */
   readonly cutSections?: boolean
+  /** How sections and gates stand between the households, where that is to be seen. */
+  readonly standings?: DrawnStandings
 }
 
 export type DrawnLimit = {

@@ -1,3 +1,4 @@
+import type { StatusLook } from '../core/agreement/itemStatus.ts'
 import type { Notebook } from '../core/agreement/notebook.ts'
 import type { PlacedLine } from '../core/boundary/placedLine.ts'
 import type { Shape } from './drawing.ts'
@@ -23,14 +24,18 @@ export function keyShapes(
   top: number,
   more: DrawnMore,
 ): Part {
+  const standing = (text: string, look: StatusLook | undefined) =>
+    look ? `${text}, ${words.standing[look]}` : text
   const scale = scaleShapes(notebook, frame, words, top)
   const signs = signShapes(keySigns(notebook, placed, words, more), frame, scale.bottom + 4)
   const parts =
     placed.sections.length + placed.gates.length > mostListed
       ? []
       : [
-          ...placed.sections.map(({ index }) => words.sectionLine(index)),
-          ...placed.gates.map(({ index }) => words.gateLine(index)),
+          ...placed.sections.map(({ index }) =>
+            standing(words.sectionLine(index), more.standings?.sections[index]),
+          ),
+          ...placed.gates.map(({ index }) => standing(words.gateLine(index), more.standings?.gates[index])),
         ]
   const limits = more.limits.slice(0, mostListed).map(({ index }) => words.limitLine(index))
   const room = frame.right - frame.left

@@ -1,3 +1,4 @@
+import { statusLooks } from '../core/agreement/itemStatus.ts'
 import type { Notebook } from '../core/agreement/notebook.ts'
 import type { PlacedLine } from '../core/boundary/placedLine.ts'
 import type { Point, Shape, Stroke } from './drawing.ts'
@@ -8,6 +9,7 @@ import { bandStroke, holeStroke } from './planBand.ts'
 import { certainPlaces } from './plannedPosts.ts'
 import { postKinds, postSign } from './postSigns.ts'
 import { boundaryStroke, fenceStroke, groundStrokes, postShape } from './signs.ts'
+import { railsHeight, statusRails } from './statusRails.ts'
 
 /** A sign, drawn from its left end in a room 26 units wide, and what it means. */
 export type KeySign = { readonly text: string; readonly draw: (at: Point) => readonly Shape[] }
@@ -17,7 +19,7 @@ export function keySigns(
   notebook: Notebook,
   placed: PlacedLine,
   words: DrawingWords,
-  { fence, limits, error, cutSections }: DrawnMore,
+  { fence, limits, error, cutSections, standings }: DrawnMore,
 ): readonly KeySign[] {
   const line = (text: string, stroke: Stroke): KeySign => ({
     text,
@@ -26,7 +28,16 @@ export function keySigns(
   const middle = ({ x, y }: Point): Point => ({ x: x + 13, y })
   const certain: KeySign = { text: words.post, draw: (at) => [postShape(middle(at))] }
   const kinds = new Set(fence?.posts.map(({ built }) => built.post.kind))
+  const looks = new Set(standings ? [...standings.sections, ...standings.gates] : [])
   return [
+    ...statusLooks
+      .filter((look) => looks.has(look))
+      .map(
+        (look): KeySign => ({
+          text: words.standing[look],
+          draw: ({ x, y }) => statusRails(look, x + 1, x + 25, y - railsHeight / 2),
+        }),
+      ),
     line(words.boundaryLine, boundaryStroke),
     ...(error > 0 ? [line(words.statedError(notebook.line.error), bandStroke)] : []),
     line(words.fence, fenceStroke),

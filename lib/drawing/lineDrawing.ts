@@ -14,6 +14,7 @@ import { namedParts } from './namedParts.ts'
 import type { Part } from './part.ts'
 import { planShapes } from './planShapes.ts'
 import { inRows } from './stacked.ts'
+import type { DrawnStandings } from './statusRails.ts'
 import { title, titleHeight } from './title.ts'
 import { turnsPlan } from './turnsPlan.ts'
 
@@ -26,10 +27,19 @@ import { turnsPlan } from './turnsPlan.ts'
  * @param options.takeOff of the same notebook, where the caller has it; else it is worked out where a build-up asks for it
  * @param options.details for paper: with a larger drawing of each section and gate that has a build-up as `details`; before
  *   them the key of the line, where a page can't hold it with the line
+ * @param options.standings how sections and gates stand between the households; on paper that is told in words
+ * @param options.keyApart for a screen: the key alone, as the one drawing in `details`
  */
 export function lineDrawing(
   notebook: Notebook,
-  options: { widthUnits: number; words: DrawingWords; takeOff?: TakeOff; details?: boolean },
+  options: {
+    widthUnits: number
+    words: DrawingWords
+    takeOff?: TakeOff
+    details?: boolean
+    standings?: DrawnStandings
+    keyApart?: boolean
+  },
 ): Drawing {
   const { words } = options
   const found = options.takeOff ?? takeOffWhereBuilt(notebook)
@@ -38,7 +48,12 @@ export function lineDrawing(
   const frame = frameOf(placed, Math.max(200, options.widthUnits), fence?.posts)
   if (!(frame.unitsPerMillimetre > 0 && Number.isFinite(frame.unitsPerMillimetre)))
     return emptyDrawing(placed, frame, words)
-  const { drawing, key } = placedDrawing(notebook, line, frame, words, drawnMore(notebook, fence, false))
+  const more = {
+    ...drawnMore(notebook, fence, false),
+    ...(options.standings ? { standings: options.standings } : {}),
+  }
+  const { drawing, key } = placedDrawing(notebook, line, frame, words, more)
+  if (options.keyApart) return { ...drawing, details: [keyAlone(drawing, key(0))] }
   if (!options.details || found === undefined || fence === undefined) return under(drawing, key)
   const items = [...notebook.sections, ...notebook.gates].filter(({ buildUp }) => buildUp !== undefined)
   const sheets = items.flatMap(({ id }) =>

@@ -1,3 +1,4 @@
+import type { StatusLook } from '../core/agreement/itemStatus.ts'
 import { inMillimetres } from '../core/amounts/length.ts'
 import type { PlacedLine } from '../core/boundary/placedLine.ts'
 import { postNumber } from './builtFence.ts'
@@ -23,6 +24,8 @@ export function namedParts(
 ): readonly DrawnPart[] {
   const box = (left: number, right: number, top: number, bottom: number) =>
     targetBox(left, right, top, bottom, frame.width)
+  const standing = (name: string, look: StatusLook | undefined) =>
+    look ? `${name}, ${words.standing[look]}` : name
   const { bracket, bottom } = plan.land
   // A section is opened by its bracket too, so that its gates never cover all of it.
   const sections = uncovered(
@@ -31,7 +34,7 @@ export function namedParts(
       const [left, right] = [frame.toX(from), frame.toX(to)]
       return {
         of: { kind: 'section' as const, index: section.index },
-        name: words.sectionName(section.index),
+        name: standing(words.sectionName(section.index), more.standings?.sections[section.index]),
         boxes: [box(left, right, bracket - 18, bottom), box(left, right, elevation.top, elevation.bottom)],
       }
     }),
@@ -42,7 +45,7 @@ export function namedParts(
       const [left, right] = [frame.toX(from), frame.toX(to)]
       return {
         of: { kind: 'gate' as const, index: gate.index },
-        name: words.gateName(gate.index),
+        name: standing(words.gateName(gate.index), more.standings?.gates[gate.index]),
         boxes: [box(left, right, bracket + 4, bottom), box(left, right, elevation.top, elevation.bottom)],
       }
     }),

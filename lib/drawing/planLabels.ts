@@ -6,12 +6,25 @@ import { inFloats } from './fenceRuns.ts'
 import type { Frame } from './frame.ts'
 import { labelRows } from './labelRows.ts'
 import { rowHeight, smallText } from './part.ts'
+import { type DrawnStandings, railsHeight, statusRails } from './statusRails.ts'
 import { textWidth } from './textRoom.ts'
 
 type Leader = { readonly gate: PlacedGate; readonly from: Point }
 
-/** Brackets that span the sections, and under them the gates' labels with leaders down to the openings. */
-export function topLabels(placed: PlacedLine, frame: Frame, words: DrawingWords, top: number) {
+/** Between a gate's name and the sign of how it stands. */
+const underName = 2.5
+
+/**
+ * Brackets that span the sections, and under them the gates' labels with leaders down to the openings. With `standings` each
+ * bracket is made of the rails that tell how its section stands, and each gate has them under its name.
+ */
+export function topLabels(
+  placed: PlacedLine,
+  frame: Frame,
+  words: DrawingWords,
+  top: number,
+  standings?: DrawnStandings,
+) {
   const keys = placed.sections.map((section) => {
     const { from, to } = inFloats(section)
     const [left, right] = [frame.toX(from), frame.toX(to)]
@@ -20,7 +33,8 @@ export function topLabels(placed: PlacedLine, frame: Frame, words: DrawingWords,
     const full = name === '' ? number : `${number} ${name}`
     // The name only where it fits between the section's own ends: the key below has it in any case.
     const text = textWidth(full, smallText) <= right - left - 10 ? full : number
-    return { left, right, text, centre: (left + right) / 2, width: textWidth(text, smallText) }
+    const look = standings?.sections[section.index]
+    return { left, right, text, look, centre: (left + right) / 2, width: textWidth(text, smallText) }
   })
   const keyRows = labelRows(
     keys.map((label) => ({ label, centre: label.centre, width: label.width })),
@@ -46,8 +60,9 @@ export function topLabels(placed: PlacedLine, frame: Frame, words: DrawingWords,
     return { label: { gate, text }, centre: frame.toX((from + to) / 2), width: textWidth(text, smallText) }
   })
   const gateRows = labelRows(gateKeys, { from: frame.left, to: frame.right }, 4)
-  const bottom = bracket + 6 + gateRows.rows * rowHeight + 3
-  const gateY = (row: number) => bottom - 5 - row * rowHeight
+  const underGate = standings ? underName + railsHeight : 0
+  const bottom = bracket + 6 + gateRows.rows * (rowHeight + underGate) + 3
+  const gateY = (row: number) => bottom - 5 - underGate - row * (rowHeight + underGate)
   return {
     bottom,
     bracket,
@@ -55,35 +70,43 @@ export function topLabels(placed: PlacedLine, frame: Frame, words: DrawingWords,
     leaders: gateRows.placed.map(
       ({ label, centre, row }): Leader => ({
         gate: label.gate,
-        from: { x: centre, y: gateY(row) + 2 },
+        from: { x: centre, y: gateY(row) + (standings ? underGate + 0.5 : 2) },
       }),
     ),
     shapes: [
-      ...keys.map(
-        ({ left, right }): Shape => ({
-          kind: 'polyline',
-          points: [
-            { x: left + 0.75, y: bracket + 4 },
-            { x: left + 0.75, y: bracket },
-            { x: right - 0.75, y: bracket },
-            { x: right - 0.75, y: bracket + 4 },
-          ],
-          stroke: { ink: 'quiet', width: 0.8 },
-        }),
+      ...keys.flatMap(({ left, right, look }) =>
+        look ? statusRails(look, left + 0.75, right - 0.75, bracket) : [plainBracket(left, right, bracket)],
       ),
       ...keyShapes,
-      ...gateRows.placed.map(
-        ({ label, x, row, width }): Shape => ({
-          kind: 'text',
-          text: label.text,
-          at: { x, y: gateY(row) },
-          anchor: 'middle',
-          size: smallText,
-          ink: 'ink',
-          room: width,
-        }),
-      ),
+      ...gateRows.placed.flatMap(({ label, x, row, width }): Shape[] => {
+        const look = standings?.gates[label.gate.index]
+        return [
+          {
+            kind: 'text',
+            text: label.text,
+            at: { x, y: gateY(row) },
+            anchor: 'middle',
+            size: smallText,
+            ink: 'ink',
+            room: width,
+          },
+          ...(look ? statusRails(look, x - width / 2, x + width / 2, gateY(row) + underName) : []),
+        ]
+      }),
     ],
+  }
+}
+
+function plainBracket(left: number, right: number, top: number): Shape {
+  return {
+    kind: 'polyline',
+    points: [
+      { x: left + 0.75, y: top + 4 },
+      { x: left + 0.75, y: top },
+      { x: right - 0.75, y: top },
+      { x: right - 0.75, y: top + 4 },
+    ],
+    stroke: { ink: 'quiet', width: 0.8 },
   }
 }
 

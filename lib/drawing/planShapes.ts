@@ -52,7 +52,7 @@ export function planShapes(
       ? exaggerate(largest, frame.unitsPerMillimetre, 12, 40)
       : exaggerate(largest, frame.unitsPerMillimetre, 7, 16)
   const landDepth = Math.max(depthOfLand(placed, frame, more), reach * setbackScale.unitsPerMillimetre + 28)
-  const labels = topLabels(placed, frame, words, top)
+  const labels = topLabels(placed, frame, words, top, more.standings)
   const line = labels.bottom + landDepth
   const bottomOfLand = line + landDepth
   const onFence = (place: number): Point => ({

@@ -1,13 +1,17 @@
+import { lookOf } from '../../../lib/core/agreement/itemStatus.ts'
 import { otherHousehold } from '../../../lib/core/people/household.ts'
 import { dayWords, momentWords } from '../../../lib/words/day.ts'
 import { differences, differenceWords } from '../../../lib/words/differences.ts'
 import { householdName } from '../../../lib/words/labels.ts'
+import { shareNames } from '../../../lib/words/shareText.ts'
+import { statusWords } from '../../../lib/words/statusText.ts'
 import { PressForm } from '../../ui/draft/PressForm.tsx'
 import { HouseholdTag } from '../../ui/HouseholdTag.tsx'
 import { Status } from '../../ui/Status.tsx'
 import { Workings } from '../../ui/Workings.tsx'
 import { agreeToItem, takeAgreementBack } from './actions.ts'
-import { agreedByBoth, type Opened, type Standing } from './opened.ts'
+import type { Opened, Standing } from './opened.ts'
+import { statusOf } from './statusOf.ts'
 import { UnansweredObjections } from './UnansweredObjections.tsx'
 
 /** Where an item stands in a few words, for lists: who has marked it, and what was said that waits for an answer. */
@@ -21,12 +25,8 @@ export function StandingStatus({ standing, opened }: { standing: Standing; opene
 }
 
 function MarkStatus({ standing, opened }: { standing: Standing; opened: Opened }) {
-  if (agreedByBoth(standing)) return <Status kind="agreed" text="Agreed by both" />
-  const marked = (['a', 'b'] as const).filter((household) => standing.markedAt[household])
-  const [only] = marked
-  if (only) return <Status kind="open" text={`Agreed by ${householdName(opened.notebook, only)} alone`} />
-  const changed = standing.lastChange?.before !== undefined && standing.lastChange?.before !== null
-  return changed ? <Status kind="changed" text="Changed, not agreed" /> : <Status kind="open" text="Open" />
+  const status = statusOf(standing)
+  return <Status kind={lookOf(status)} text={statusWords(status, shareNames(opened.notebook))} />
 }
 
 /** Both marks of an item, the household's own to set or take, and what last changed in it. */

@@ -3,6 +3,7 @@ import type { Millimetres } from '../../core/amounts/length.ts'
 import type { Household } from '../../core/people/household.ts'
 import { householdName } from '../labels.ts'
 import { lengthWords } from '../length.ts'
+import { lookWords } from '../statusText.ts'
 import { exaggeration } from './drawingExaggeration.ts'
 import { builtDrawingWords } from './drawingPostWords.ts'
 import { typedLength } from './typedLength.ts'
@@ -28,6 +29,7 @@ export function drawingWords(notebook: Notebook) {
     leftOut: (count: number) =>
       `${count === 1 ? 'One label or swing' : `${count} labels or swings`} found no room here. The tables have them all.`,
     nothing: 'Nothing to draw yet',
+    standing: lookWords,
     ...builtDrawingWords(notebook),
   }
 }
