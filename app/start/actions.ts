@@ -1,9 +1,7 @@
 'use server'
 
 import { redirect } from 'next/navigation'
-import { exampleDocument } from '../../lib/forms/exampleNotebook.ts'
 import { newNotebook } from '../../lib/forms/newNotebook.ts'
-import { documentText } from '../../lib/forms/parts.ts'
 import { issueFirstLink } from '../../lib/store/entryKeys.ts'
 import { createNotebook } from '../../lib/store/notebooks.ts'
 import { letIn, letInAndShowLink } from '../notebook/server/letIn.ts'
@@ -14,6 +12,7 @@ import { fieldFault } from '../notebook/server/savePart.ts'
 import { toStore } from '../notebook/server/toStore.ts'
 import type { PressAnswer } from '../ui/draft/PressForm.tsx'
 import type { SaveAnswer } from '../ui/draft/saveAnswer.ts'
+import { tellExample } from './exampleStory.ts'
 
 /** Starts a notebook from its heading. The one who starts it is the first household. */
 export async function startNotebook(_base: string, draft: unknown): Promise<SaveAnswer> {
@@ -55,9 +54,7 @@ async function begin(document: string): Promise<never> {
 /** Opens a copy of the example, so that whoever looks at it can change it without disturbing anyone. */
 export async function openExample(_previous: PressAnswer, form: FormData): Promise<PressAnswer> {
   const household = pressFields(form).household === 'b' ? 'b' : 'a'
-  const at = new Date()
-  const { id } = await createNotebook({ document: documentText(exampleDocument()), example: true, at })
-  const { token } = await issueFirstLink({ notebookId: id, household, at })
-  await letIn(id, token)
+  const { id, links } = await tellExample(new Date())
+  await letIn(id, links[household])
   redirect(`/notebook/${id}`)
 }

@@ -430,12 +430,10 @@ test('the example is opened for the first household, whatever is sent for a hous
   for (const [what, make] of Object.entries(hostileValues)) {
     expect([what, await outcomeOf(() => openExample({}, make()))]).toMatchObject([what, { kind: 'redirect' }])
   }
-  const { EntryKey: keys = [], Notebook: notebooks = [] } = await everyTable()
-  const opened = keys.slice(-Object.keys(hostileValues).length)
-  expect(opened.map((key) => [key.household, key.kind])).toEqual(opened.map(() => ['a', 'link']))
-  expect(notebooks.slice(-opened.length).map((notebook) => notebook.id)).toEqual(
-    opened.map((key) => key.notebookId),
-  )
+  const { Session: sessions = [], Notebook: notebooks = [] } = await everyTable()
+  const opened = notebooks.slice(-Object.keys(hostileValues).length)
+  const letIn = sessions.filter(({ notebookId }) => opened.some(({ id }) => id === notebookId))
+  expect(letIn.map(({ household }) => household)).toEqual(opened.map(() => 'a'))
 })
 
 const oddFields: Readonly<Record<string, (form: FormData, field: string) => void>> = {
