@@ -4,6 +4,7 @@ import { booksMatters } from '../../app/notebook/server/booksMatters.ts'
 import { openNotebook } from '../../app/notebook/server/opened.ts'
 import { confirmTransfer } from '../../app/notebook/server/transferActions.ts'
 import { contributed } from '../../lib/core/ledger/contributed.ts'
+import { historyOf } from '../../lib/store/historyChain.ts'
 import { everyTable } from './everyTable.ts'
 import { confirmForm, saidToBePaid } from './givenAccount.ts'
 import { takeBackForm } from './givenForms.ts'
@@ -56,6 +57,14 @@ describe('a payment between the households', () => {
     expect(await outcomeOf(() => confirmTransfer(id, {}, form))).toMatchObject({ kind: 'redirect' })
     const after = await given()
     expect([after.a - before.a, after.b - before.b]).toEqual([-15200n, 15200n])
+
+    const history = await historyOf(id)
+    expect(history.at(-1)).toMatchObject({
+      kind: 'books',
+      household: 'a',
+      detail: { books: 'confirmed', what: 'by bank', amount: '$152.00' },
+    })
+    expect(history.filter(({ itemKey }) => itemKey === 'contributions')).toEqual([])
 
     const twice = await outcomeOf(() => confirmTransfer(id, {}, form))
     expect(twice).toMatchObject({

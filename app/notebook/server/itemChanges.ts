@@ -52,7 +52,7 @@ function unmarked(document: NotebookDocument) {
 }
 
 /**
- * The book is its own record as long as entries are only added and taken back. An import can put another in its place,
+ * The book is its own record as long as entries are only added, confirmed and taken back. An import can put another in its place,
  * and an item that is removed leaves entries without a name for what they were for: that goes on record.
  */
 function rewrittenBook(before: NotebookDocument, after: NotebookDocument): ItemChange[] {
@@ -61,9 +61,17 @@ function rewrittenBook(before: NotebookDocument, after: NotebookDocument): ItemC
     const now = is[index]
     if (now === undefined) return false
     const { struck: _takenBack, ...rest } = now
-    return canonicalText('struck' in entry ? now : rest) === canonicalText(entry)
+    if (canonicalText('struck' in entry ? now : rest) === canonicalText(entry)) return true
+    return isConfirmed(entry, now)
   })
   return keptUp ? [] : [{ itemKey: 'contributions', before: was, after: is }]
+}
+
+/** A payment that waited and was confirmed is the same entry: that it was goes on record by itself. */
+function isConfirmed(before: Readonly<Record<string, unknown>>, after: Readonly<Record<string, unknown>>) {
+  const { waits, ...said } = before
+  const { confirmed, ...rest } = after
+  return waits === true && confirmed !== undefined && canonicalText(rest) === canonicalText(said)
 }
 
 function bookOf(document: NotebookDocument): readonly Readonly<Record<string, unknown>>[] {
