@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest'
 import { datesCalendar } from '../../lib/calendar/datesCalendar.ts'
 import type { Notebook } from '../../lib/core/agreement/notebook.ts'
+import { instalmentStanding } from '../../lib/core/ledger/instalmentStanding.ts'
 import { exampleDocument } from '../../lib/forms/exampleNotebook.ts'
 import { readNotebook } from '../../lib/forms/readNotebook.ts'
+import { householdName } from '../../lib/words/labels.ts'
 
 const madeAt = new Date('2027-03-01T10:20:30Z')
 
@@ -19,6 +21,31 @@ function linesOf(notebook: Notebook): string[] {
   for (const line of text.split('\r\n')) expect(Buffer.byteLength(line)).toBeLessThanOrEqual(75)
   return text.replace(/\r\n[ \t]/g, '').split('\r\n')
 }
+
+describe('instalments in the calendar file', () => {
+  const plan = {
+    from: 'b' as const,
+    total: '300.00',
+    parts: [
+      { on: '2027-05-01', amount: '100.00' },
+      { on: '2027-06-01', amount: '200.00' },
+    ],
+  }
+
+  test('are there until they are paid, with what is left of them, named by their place in the plan', () => {
+    const paid = { index: 0, from: 'b', to: 'a', date: '2027-04-30', means: 'by bank' } as const
+    const standing = instalmentStanding(plan, [{ ...paid, amount: 15_000n }], '2027-05-20', 2)
+    const notebook = withDates()
+    const text = datesCalendar(notebook, { uidOf: (what, nth) => `${nth} ${what}@test`, madeAt }, standing)
+    const lines = text.replace(/\r\n[ \t]/g, '').split('\r\n')
+    expect(lines.filter((line) => line === 'BEGIN:VEVENT')).toHaveLength(1)
+    expect(lines).toContain('DTSTART;VALUE=DATE:20270601')
+    expect(lines).toContain('UID:2 instalment@test')
+    expect(lines.find((line) => line.startsWith('SUMMARY:'))).toBe(
+      `SUMMARY:Instalment of ${householdName(notebook, 'b')} for the fence: $150.00`,
+    )
+  })
+})
 
 describe('the dates as a calendar file', () => {
   test('have one event of a whole day for each, with its name for good and its stamp (RFC 5545, 3.6.1)', () => {
