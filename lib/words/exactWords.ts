@@ -20,7 +20,7 @@ export function fractionWords(exact: Ratio): string {
   return under === 1n ? `${over}` : `${over}/${under}`
 }
 
-const writable = 10n ** 24n
+const writable = 10n ** 9n
 /** Finding the lowest terms of longer ones takes longer than anybody waits. */
 const reducible = 10n ** 2_000n
 
