@@ -182,8 +182,9 @@ describe('marks come off exactly the items that changed:', () => {
       save('a', { part: 'heading' }, (draft) => ({ ...draft, currency: 'EUR' })),
     )
     const items = agreedItems(await documentOf(id))
-    const holdMoney = items.filter((item) => ['section', 'gate', 'common', 'caps'].includes(item.kind))
-    expect(holdMoney.length).toBe(13)
+    const kinds = ['section', 'gate', 'common', 'caps', 'arrangements']
+    const holdMoney = items.filter((item) => kinds.includes(item.kind))
+    expect(holdMoney.length).toBe(14)
     expect(gone).toEqual(byBoth(...holdMoney.map((item) => item.key)))
   })
 
