@@ -1,3 +1,4 @@
+import { canonicalText } from '../core/agreement/canonicalText.ts'
 import type { LineOf, Thing } from '../core/agreement/notebook.ts'
 import type { Household } from '../core/people/household.ts'
 import { inFormatOrder } from './parts.ts'
@@ -53,6 +54,14 @@ export function putThing(document: NotebookDocument, index: number | undefined, 
   const same = current !== undefined && markedKeys.every((key) => said(current[key]) === said(thing[key]))
   const kept = same && 'marks' in current ? { ...thing, marks: current.marks } : thing
   return withList(document, 'things', index === undefined ? [...things, kept] : things.with(index, kept))
+}
+
+/** Whether a thing stands there already as a draft would put it, whoever marked it since. */
+export function hasThing(document: NotebookDocument, index: number | undefined, draft: Json): boolean {
+  const saying = (thing: Json | undefined) => canonicalText(thingWithoutMarks(thing ?? {}))
+  const wanted = saying(listIn(putThing(document, index, draft), 'things').at(index ?? -1))
+  const things = listIn(document, 'things')
+  return (index === undefined ? things : things.slice(index, index + 1)).some((one) => saying(one) === wanted)
 }
 
 /** Path of the thing that `putThing` puts there. */

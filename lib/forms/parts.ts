@@ -1,3 +1,4 @@
+import { canonicalText } from '../core/agreement/canonicalText.ts'
 import type { ItemKind } from '../core/agreement/notebook.ts'
 import { markChanged } from '../core/takeoff/offeredLines.ts'
 import { isObject, type NotebookDocument } from './readNotebook.ts'
@@ -127,6 +128,18 @@ export function addItem(
   const { id: _typed, ...tidy } = tidyDraft(draft, undefined) as Record<string, unknown>
   const items = [...itemsIn(document, list), { id, ...tidy }]
   return { document: inFormatOrder({ ...document, [list]: items }), id }
+}
+
+/** The id of an item of the document that says the same as the one that was added to it; undefined where there is none. */
+export function itemLike(
+  document: NotebookDocument,
+  added: { readonly document: NotebookDocument; readonly id: string },
+): string | undefined {
+  const saying = (item: Readonly<Record<string, unknown>> | undefined) => canonicalText({ ...item, id: '' })
+  const wanted = saying(readPart(added.document, { part: 'item', id: added.id }))
+  const list = placeOf(added.document, added.id)?.list ?? 'sections'
+  const same = itemsIn(document, list).findLast((item) => saying(item) === wanted)
+  return typeof same?.id === 'string' ? same.id : undefined
 }
 
 /**

@@ -34,7 +34,7 @@ export function ContributionForm({
   books: EntryBooks
 }) {
   return (
-    <NotebookForm initial={initial} base={base} save={save} saveLabel="Enter it">
+    <NotebookForm initial={initial} base={base} save={save} saveLabel="Enter it" sends="entry known again">
       <ChoiceField path="household" label="Given by" options={householdChoices(names)} />
       <ChoiceField
         path="kind"

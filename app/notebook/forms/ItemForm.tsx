@@ -49,6 +49,7 @@ export function ItemForm({
       base={base}
       save={save}
       saveLabel={`Save this ${thing}`}
+      sends={base === 'new' ? 'entry known again' : 'part'}
       remove={remove}
       findings={findings}
       removeLabel={`Remove this ${thing}`}

@@ -20,6 +20,7 @@ export function MessageForm({ save, answerable }: { save: SaveAction; answerable
       save={save}
       saveLabel="Say it"
       form="message"
+      sends="entry known again"
     >
       <ChoiceField
         path="kind"

@@ -43,7 +43,14 @@ export function ProposalForm({
   preview: PreviewAction
 }) {
   return (
-    <NotebookForm initial={initial} base={base} save={send} saveLabel="Send this proposal" form="proposal">
+    <NotebookForm
+      initial={initial}
+      base={base}
+      save={send}
+      saveLabel="Send this proposal"
+      form="proposal"
+      sends="entry known again"
+    >
       <Panel heading="For which items">
         {items.map((item, at) => (
           <TickField key={item.id} path={`items[${at}].in`} label={item.title} hint={item.now} />

@@ -25,6 +25,7 @@ export function SignatureForm({
       save={save}
       saveLabel={`Sign as ${partyName}`}
       form={form}
+      sends="signature"
     >
       <TextField
         path="typedName"

@@ -32,7 +32,14 @@ export function ThingForm({
 }) {
   const words = thingFieldWords
   return (
-    <NotebookForm initial={initial} base={base} save={save} saveLabel={words.save} form={form}>
+    <NotebookForm
+      initial={initial}
+      base={base}
+      save={save}
+      saveLabel={words.save}
+      form={form}
+      sends="entry known again"
+    >
       <ChoiceField
         path="kind"
         label={words.kind}

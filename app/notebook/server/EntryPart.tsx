@@ -40,7 +40,7 @@ export async function EntryPart({ opened }: { opened: Opened }) {
           for: '',
           note: '',
         }}
-        base="new"
+        base={`new ${notebook.contributions.length}`}
         save={enterContribution.bind(null, notebookId)}
         names={shareNames(notebook)}
         items={items}

@@ -10,6 +10,7 @@ import { householdName, notebookTitle } from '../../../lib/words/labels.ts'
 import { unansweredObjections, unansweredWords } from '../../../lib/words/messageText.ts'
 import { waitingProposalsWords } from '../../../lib/words/proposalText.ts'
 import { whatThisIs } from '../../../lib/words/standingTexts.ts'
+import { KeptDrafts } from '../../ui/draft/KeptDrafts.tsx'
 import { StayCurrent } from '../../ui/live/StayCurrent.tsx'
 import { NotebookFrame } from '../../ui/NotebookFrame.tsx'
 import { type OpenMatter, OpenMatters } from '../../ui/OpenMatters.tsx'
@@ -25,15 +26,17 @@ import { draftDiffers, type FrozenRevision } from './standingRevision.ts'
 export function NotebookShell({
   opened,
   page,
+  openBeside = false,
   children,
 }: {
   opened: Opened
   page: string
+  /** What is still open stands in the page itself. */
+  openBeside?: boolean
   children: ReactNode
 }) {
   const { notebook, notebookId, household } = opened
   const home = `/notebook/${notebookId}`
-  const [newest] = opened.revisions
   return (
     <NotebookFrame
       title={notebookTitle(notebook)}
@@ -44,7 +47,7 @@ export function NotebookShell({
       nav={notebookPages(notebookId)}
       notices={
         <>
-          <OpenMatters items={openMatters(opened, newest)} />
+          {openBeside ? null : <OpenMatters items={openMatters(opened)} />}
           <StayCurrent
             home={home}
             pulse={opened.pulse}
@@ -55,13 +58,14 @@ export function NotebookShell({
       }
       footer={whatThisIs}
     >
-      {children}
+      <KeptDrafts owner={`${notebookId} ${household}`}>{children}</KeptDrafts>
     </NotebookFrame>
   )
 }
 
 /** What is open, most pressing first; every page shows it. */
-function openMatters(opened: Opened, newest: FrozenRevision | undefined): OpenMatter[] {
+export function openMatters(opened: Opened): OpenMatter[] {
+  const [newest] = opened.revisions
   const { notebook, notebookId, shared, statement, standings, household, unknownKeys } = opened
   const home = `/notebook/${notebookId}`
   const faults = shared.faults.length > 0 ? shared.faults : statement.ok ? [] : statement.faults

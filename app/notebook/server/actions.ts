@@ -5,7 +5,7 @@ import { z } from 'zod'
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
 import { agreedItems, idOfItemKey } from '../../../lib/core/agreement/agreedItems.ts'
 import { withoutPassages } from '../../../lib/forms/gatePassages.ts'
-import { addItem, moveItem, type Part, removeItem, wholeParts } from '../../../lib/forms/parts.ts'
+import { addItem, itemLike, moveItem, type Part, removeItem, wholeParts } from '../../../lib/forms/parts.ts'
 import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
 import { itemKeysOnRecord } from '../../../lib/store/changes.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
@@ -37,12 +37,16 @@ export async function saveNotebookPart(
   return read.success ? savePart(notebookId, read.data.part, read.data.base, draft) : refusedDraft
 }
 
-/** Adds a section, gate or common cost at the end of its list and goes to its page. */
+/**
+ * Adds a section, gate or common cost at the end of its list and goes to its page. Sent `again`, because no answer came,
+ * it is added only if it had not arrived.
+ */
 export async function addNotebookItem(
   notebookId: string,
   kind: string,
   _base: string,
   draft: unknown,
+  again: unknown = false,
 ): Promise<SaveAnswer> {
   const { household } = await requireHousehold(notebookId)
   const read = z.object({ kind: kindSchema, draft: readDraft }).safeParse({ kind, draft })
@@ -51,7 +55,9 @@ export async function addNotebookItem(
   let id = ''
   const answer = await editDocument(notebookId, household, (document) => {
     const added = addItem(document, read.data.kind, withoutPassages(read.data.draft), usedBefore)
-    id = added.id
+    const arrived = again === true ? itemLike(document, added) : undefined
+    id = arrived ?? added.id
+    if (arrived !== undefined) return { saved: true, base: '' }
     const wanting = wantedSources(undefined, read.data.draft)
     return { next: added.document, within: { part: 'item', id }, wanting }
   })
@@ -155,6 +161,7 @@ function currentFingerprint(stored: string, itemKey: string): string | undefined
  */
 function backTo(notebookId: string, back: string): string {
   const home = `/notebook/${notebookId}`
-  const isPage = back.startsWith(`${home}/`) && !back.includes('..') && /^[\x21-\x7e]{1,2000}$/.test(back)
+  const within = back.startsWith(`${home}/`) || back.startsWith(`${home}#`)
+  const isPage = within && !back.includes('..') && /^[\x21-\x7e]{1,2000}$/.test(back)
   return isPage ? back : home
 }

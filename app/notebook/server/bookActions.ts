@@ -3,7 +3,13 @@
 import { redirect } from 'next/navigation'
 import { z } from 'zod'
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
-import { addContribution, contributionPath, entryAt, strikeContribution } from '../../../lib/forms/book.ts'
+import {
+  addContribution,
+  contributionPath,
+  entryAt,
+  hasEntered,
+  strikeContribution,
+} from '../../../lib/forms/book.ts'
 import { entryOfDraft, pathInForm } from '../../../lib/forms/entryDraft.ts'
 import { confirmedByOther, withTransferEntered } from '../../../lib/forms/transfers.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
@@ -23,11 +29,14 @@ import { today } from './today.ts'
 /**
  * Enters what was given into the book. Entries are never edited: one that was wrong is taken back and entered anew.
  * What has not happened yet, and what was for a line that is gone, is refused; a day before the notebook is asked about.
+ * `base` says how many entries there were when the form was opened: one that is sent `again`, because no answer came, is
+ * entered only if it does not stand among those since.
  */
 export async function enterContribution(
   notebookId: string,
-  _base: string,
+  base: string,
   draft: unknown,
+  again: unknown = false,
 ): Promise<SaveAnswer> {
   const { household } = await requireHousehold(notebookId)
   const read = readDraft.safeParse(draft)
@@ -44,6 +53,7 @@ export async function enterContribution(
       const ofHours = questionsOfHours?.(document)
       const added = addContribution(document, entry, household, ofHours?.own)
       const next = withTransferEntered(added, household, today())
+      if (again === true && hasEntered(next, document, entriesBefore(base))) return { saved: true, base: '' }
       const { isPlanned, notebook } = booksPlan(document, signed)
       const known = { today: today(), startedOn, isMeant: earlierIsMeant, isPlanned }
       const wanting = [
@@ -60,6 +70,11 @@ export async function enterContribution(
   if ('saved' in answer) redirect(`/notebook/${notebookId}/money`)
   if (!('faults' in answer)) return answer
   return { faults: answer.faults.map((fault) => ({ ...fault, path: pathInForm(fault.path) })) }
+}
+
+/** Of a base like `new 12`: 12. */
+function entriesBefore(base: unknown): number {
+  return Number(/^new ([0-9]{1,6})$/.exec(String(base))?.[1] ?? 0)
 }
 
 const strikeSchema = z.object({

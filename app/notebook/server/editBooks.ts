@@ -16,6 +16,8 @@ type BooksEdit =
       readonly prefix?: string
     }
   | { readonly refused: string }
+  /** It was sent before and stands there already. */
+  | { readonly arrived: true }
 
 /**
  * One edit of the books, in one transaction and on record; a closed notebook takes it too. Refused where the shares could
@@ -35,6 +37,7 @@ export async function editBooks(
       const plan = booksPlan(document, signed)
       const edited = change(document, plan)
       if ('refused' in edited) return refused(edited.refused)
+      if ('arrived' in edited) return { saved: true, base: '' }
       const { next, detail, prefix } = edited
       // A document that does not hold is refused where it is stored, with every fault.
       if (readDocument(next).ok && statementOf(plan.notebook).ok) {

@@ -13,12 +13,16 @@ import { typedText } from './typedText.ts'
 
 const keySchema = z.string().min(1).max(200_000)
 
-/** Says something beside an item, for both households to read. What was said stays said. */
+/**
+ * Says something beside an item, for both households to read. What was said stays said. Sent `again`, because no answer
+ * came, it is said only if it is not what the household said there last.
+ */
 export async function sayAboutItem(
   notebookId: string,
   itemKey: string,
   _base: string,
   draft: unknown,
+  again: unknown = false,
 ): Promise<SaveAnswer> {
   const { household } = await requireHousehold(notebookId)
   const read = z.object({ itemKey: keySchema, draft: readDraft }).safeParse({ itemKey, draft })
@@ -27,10 +31,14 @@ export async function sayAboutItem(
   if (key === undefined) return removed
   const [text, kind] = [typedText(read.data.draft.text), kindOf(read.data.draft.kind)]
   const answers = kind === 'answer' ? idOf(read.data.draft.answers) : undefined
-  const ofOther = (await messagesOf(notebookId, key)).filter((one) => one.household !== household)
+  const messages = await messagesOf(notebookId, key)
+  const ofOther = messages.filter((one) => one.household !== household)
   const answered = ofOther.find(({ id }) => id === answers)
   const faults = faultsOf(text, kind, answered !== undefined)
   if (faults.length > 0 || kind === undefined) return { faults }
+  const last = messages.findLast((one) => one.household === household)
+  const isLast = last?.kind === kind && last.text === text && last.answers === answered?.id
+  if (again === true && isLast) return said
   const outcome = await sayBesideItem({
     notebookId,
     itemKey: key,
@@ -41,9 +49,11 @@ export async function sayAboutItem(
     at: new Date(),
   })
   if (outcome === 'no-such-message') return { faults: [noSuchMessage] }
-  // Not a redirect: one to another place on the same page brings no new data, and one to its top loses the place.
-  return { saved: true, base: 'new', note: 'Said.' }
+  return said
 }
+
+// Not a redirect: one to another place on the same page brings no new data, and one to its top loses the place.
+const said: SaveAnswer = { saved: true, base: 'new', note: 'Said.' }
 
 /** The key again where an item has it, or where it stands for the whole notebook; else undefined. */
 async function knownKey(notebookId: string, key: string): Promise<string | undefined> {

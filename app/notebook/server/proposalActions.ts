@@ -3,11 +3,12 @@
 import { redirect } from 'next/navigation'
 import { z } from 'zod'
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
+import { canonicalText } from '../../../lib/core/agreement/canonicalText.ts'
 import type { ProposalRefusal } from '../../../lib/core/agreement/proposalRefusal.ts'
 import type { Household } from '../../../lib/core/people/household.ts'
 import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
 import { findNotebook } from '../../../lib/store/notebooks.ts'
-import { type Proposal, proposalsOf } from '../../../lib/store/proposals.ts'
+import { type Proposal, type ProposedItem, proposalsOf } from '../../../lib/store/proposals.ts'
 import type { SaveAnswer } from '../../ui/draft/saveAnswer.ts'
 import { capsNow } from './capsNow.ts'
 import { changedSinceOpened } from './proposalConflict.ts'
@@ -23,7 +24,7 @@ const answersSchema = z.number().int().min(0)
 
 /**
  * Proposes what the form holds. Where an item that is in it was changed after the form was opened, nothing is sent and the
- * household is asked.
+ * household is asked. Sent `again`, because no answer came, it is made only if it is not what the household proposed last.
  *
  * @param answers the id of the proposal that this one answers; 0: none
  */
@@ -32,17 +33,21 @@ export async function sendProposal(
   answers: number,
   base: string,
   draft: unknown,
+  again: unknown = false,
 ): Promise<SaveAnswer> {
   const { household } = await requireHousehold(notebookId)
   const read = await readForm(notebookId, household, answers, draft)
   if (read === undefined || typeof base !== 'string') return refusedDraft
   const { document, answered, form } = read
+  const items = draftedItems(document, form, answered)
+  const text = typedText(form.text)
+  if (again === true && (await hasProposed(notebookId, household, items, text)))
+    redirect(`/notebook/${notebookId}/proposals`)
   if (read.refused !== undefined) return { faults: proposalFaults(document, form, read.refused) }
   const changed =
     base === itemsBase(document) ? undefined : await changedSinceOpened(notebookId, document, form, answered)
   if (changed !== undefined) return { conflict: changed }
-  const items = draftedItems(document, form, answered)
-  const made = await propose(notebookId, household, items, typedText(form.text), answered?.id)
+  const made = await propose(notebookId, household, items, text, answered?.id)
   if ('refused' in made) return { faults: proposalFaults(document, form, made.refused) }
   redirect(`/notebook/${notebookId}/proposals`)
 }
@@ -70,6 +75,19 @@ async function readForm(notebookId: string, household: Household, answers: unkno
     answered,
     refused: asked === 0 ? undefined : notAnswerable(answered, household),
   }
+}
+
+/** Whether the last proposal of a household is this one. */
+async function hasProposed(
+  notebookId: string,
+  household: Household,
+  items: readonly ProposedItem[],
+  text: string,
+): Promise<boolean> {
+  const last = (await proposalsOf(notebookId)).findLast((one) => one.household === household)
+  const saying = (proposed: readonly ProposedItem[]) =>
+    canonicalText(proposed.map(({ id, item }) => ({ id, item })))
+  return last !== undefined && last.text === text && saying(last.items) === saying(items)
 }
 
 function notAnswerable(answered: Proposal | undefined, household: Household): ProposalRefusal | undefined {

@@ -4,6 +4,7 @@ import { redirect } from 'next/navigation'
 import { z } from 'zod'
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
 import {
+  hasThing,
   markThing,
   putThing,
   removeThing,
@@ -25,13 +26,15 @@ import { today } from './today.ts'
 
 /**
  * Writes down a tool, a leftover or salvage, or changes one: `base` is the fingerprint of the one that is changed, without
- * its marks, or "new". A change of what its marks are about takes them off.
+ * its marks, or "new". A change of what its marks are about takes them off. Sent `again`, because no answer came, it is
+ * written down only if it had not arrived.
  */
 export async function saveThing(
   notebookId: string,
   place: number | undefined,
   base: string,
   draft: unknown,
+  again: unknown = false,
 ): Promise<SaveAnswer> {
   const { household } = await requireHousehold(notebookId)
   const read = z
@@ -42,6 +45,7 @@ export async function saveThing(
   if (wanting.length > 0) return { faults: wanting }
   const answer = await editBooks(notebookId, household, (document) => {
     const { place: at, base: seen } = read.data
+    if (again === true && hasThing(document, at, read.data.draft)) return { arrived: true }
     if (at === undefined ? seen !== 'new' : !isSame(document, at, seen))
       return { refused: booksRefusals.changed }
     const what = String(read.data.draft.what ?? '')

@@ -1,32 +1,40 @@
 'use client'
 
+import { useId } from 'react'
 import { formWords } from './formWords.ts'
 import type { Outcome } from './useSaving.ts'
 
+/** Where the draft stands, in a sentence; nothing where nothing was typed. */
 function standing(outcome: Outcome, saving: boolean, unsaved: boolean): string {
+  if (outcome.kind === 'waits') return formWords.waits
   if (saving) return formWords.saving
   if (outcome.kind === 'failed') return outcome.text
-  if (unsaved)
-    return outcome.kind === 'saved' && outcome.text === formWords.savedButMore
-      ? outcome.text
-      : formWords.unsaved
+  if (unsaved) {
+    const told =
+      outcome.kind === 'unfit' || (outcome.kind === 'saved' && outcome.text === formWords.savedButMore)
+    return told ? outcome.text : formWords.unsaved
+  }
   return outcome.kind === 'saved' ? outcome.text : ''
 }
 
-/** The foot of a form, always in reach: Save, and where the draft stands. */
+/** The foot of a form, always in reach: Save, where the draft stands, and whether it is saved as it is typed. */
 export function SaveBar({
   saveLabel,
   outcome,
   saving,
   unsaved,
   ready,
+  asTyped,
 }: {
   saveLabel: string
   outcome: Outcome
   saving: boolean
   unsaved: boolean
   ready: boolean
+  /** Only where a form can be saved as it is typed. */
+  asTyped?: { readonly on: boolean; readonly turn: (on: boolean) => void } | undefined
 }) {
+  const id = useId()
   return (
     <div className="save-bar">
       <button type="submit" className="button button-main" disabled={!ready || saving}>
@@ -35,6 +43,21 @@ export function SaveBar({
       <p className="save-standing" role="status" data-kind={outcome.kind}>
         {standing(outcome, saving, unsaved)}
       </p>
+      {asTyped === undefined ? null : (
+        <label className="save-as-typed" title={formWords.asTypedHint}>
+          <input
+            type="checkbox"
+            checked={asTyped.on}
+            disabled={!ready}
+            aria-describedby={`${id}-hint`}
+            onChange={(event) => asTyped.turn(event.target.checked)}
+          />
+          <span>{formWords.asTyped}</span>
+          <span className={asTyped.on ? 'quiet' : 'only-read-out'} id={`${id}-hint`}>
+            {formWords.asTypedHint}
+          </span>
+        </label>
+      )}
     </div>
   )
 }

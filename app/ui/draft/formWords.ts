@@ -6,6 +6,32 @@ export const formWords = {
   savedButMore: 'Saved, but not what you typed since. Save again.',
   unsaved: 'Not saved yet.',
   leave: 'There are changes here that are not saved. Leave the page without them?',
+  leaveKept:
+    'There are changes here that are not saved. Leave the page? They wait in this browser until you come back.',
+  savedAt: (time: string) => `Saved at ${time}.`,
+  waits:
+    'Not sent yet: there is no connection. It waits in this browser and is sent when the connection is back.',
+  lostKept:
+    'Not saved: the connection was lost, and it may have arrived all the same. What you typed waits in this browser; look whether it arrived before you send it again.',
+  outdatedKept:
+    'Not saved: the program was renewed while this page was open. What you typed waits in this browser: load the page again.',
+  unfit: (count: number) =>
+    count === 1 ? 'Not saved yet: one thing to mend.' : `Not saved yet: ${count} things to mend.`,
+  asTyped: 'Save as I type',
+  asTypedHint: 'In this browser. An item that is changed loses both marks, each time.',
+  restored: (when: string) => `What you typed on ${when} was not saved yet: it stands below.`,
+  restoredSent: 'It had been sent, but no answer came.',
+  putBackSaved: 'Put back what is saved',
+  putBackDone: 'This is what is saved.',
+  putBackUndo: 'Bring back what I typed',
+  savedTogether: (by: string | undefined, labels: string) =>
+    `Saved, with what ${by ?? 'somebody'} had changed meanwhile: ${labels}.`,
+  mergeTitle: 'Saved twice: choose what is to stand',
+  mergeLead: (by: string | undefined, when: string | undefined) =>
+    `${by ?? 'Somebody'} saved this${when === undefined ? '' : ` on ${when}`}, after you had opened it. Nothing is lost on either side. Choose where you both changed the same:`,
+  mergeTaken: (labels: string) => `Only they changed, and taken over: ${labels}.`,
+  mergeUnchosen: 'Choose one of the two.',
+  mergeSave: 'Save as chosen',
   lost: 'Not saved: the connection was lost. What you typed is still here; press Save again.',
   broke: 'Not saved: something went wrong on our side. What you typed is still here; press Save again.',
   outdated:

@@ -56,5 +56,25 @@ export function useDraftState(arriving: Version, arrivingFindings: readonly Faul
     setFaults([])
   }, [])
 
-  return { draft, base: kept.base, unsaved, faults, findings, setFaults, fields, change, register, keep }
+  /** Puts a draft on the page that builds on a version. */
+  const load = useCallback((next: unknown, version: Version) => {
+    setDraft(next)
+    setKept(version)
+    setFaults([])
+  }, [])
+
+  return {
+    draft,
+    kept,
+    base: kept.base,
+    unsaved,
+    faults,
+    findings,
+    setFaults,
+    fields,
+    change,
+    register,
+    keep,
+    load,
+  }
 }

@@ -15,8 +15,8 @@ function linkThatLeaves(event: MouseEvent): HTMLAnchorElement | null {
     : link
 }
 
-/** Asks before the page is left while `unsaved`: by closing or reloading, and by a link inside the app. */
-export function useLeaveGuard(unsaved: boolean): void {
+/** Asks `question` before the page is left while `unsaved`: by closing or reloading, and by a link inside the app. */
+export function useLeaveGuard(unsaved: boolean, question: string = formWords.leave): void {
   useEffect(() => {
     if (!unsaved) return
     const onUnload = (event: BeforeUnloadEvent) => event.preventDefault()
@@ -24,7 +24,7 @@ export function useLeaveGuard(unsaved: boolean): void {
     const onPress = (event: MouseEvent) => {
       const link = linkThatLeaves(event)
       if (link === null || link.origin !== window.location.origin) return
-      if (window.confirm(formWords.leave)) return
+      if (window.confirm(question)) return
       event.preventDefault()
       event.stopPropagation()
     }
@@ -34,5 +34,5 @@ export function useLeaveGuard(unsaved: boolean): void {
       window.removeEventListener('beforeunload', onUnload)
       window.removeEventListener('click', onPress, true)
     }
-  }, [unsaved])
+  }, [unsaved, question])
 }

@@ -1,0 +1,59 @@
+'use client'
+
+import { ConflictChoice } from './ConflictChoice.tsx'
+import { ErrorSummary } from './ErrorSummary.tsx'
+import { formWords } from './formWords.ts'
+import { MergeChoice } from './MergeChoice.tsx'
+import type { useDraftState } from './useDraftState.ts'
+import type { useSaving } from './useSaving.ts'
+
+/** What an attempt to save came to, where somebody has to do something about it: above the fields. */
+export function SavingAnswer({
+  saving,
+  state,
+  form,
+}: {
+  saving: ReturnType<typeof useSaving>
+  state: ReturnType<typeof useDraftState>
+  form: string
+}) {
+  const { outcome, attempt } = saving
+  switch (outcome.kind) {
+    case 'faults':
+      return state.faults.length === 0 ? null : (
+        <ErrorSummary faults={state.faults} fields={state.fields.current} form={form} attempt={attempt} />
+      )
+    case 'conflict':
+      return (
+        <ConflictChoice
+          conflict={outcome.conflict}
+          removing={outcome.removing}
+          waiting={saving.saving}
+          attempt={attempt}
+          onTakeTheirs={() => saving.takeTheirs(outcome.conflict)}
+          onWriteOver={() => saving.writeOver(outcome.conflict, outcome.removing)}
+        />
+      )
+    case 'choices':
+      return (
+        <MergeChoice
+          conflict={outcome.conflict}
+          merging={outcome.merging}
+          form={form}
+          waiting={saving.saving}
+          attempt={attempt}
+          onTakeTheirs={() => saving.takeTheirs(outcome.conflict)}
+          onSave={(sides) => void saving.saveChosen(outcome.conflict, sides)}
+        />
+      )
+    case 'gone':
+      return (
+        <section className="summary summary-faults" role="alert">
+          <h2>{formWords.goneTitle}</h2>
+          <p>{outcome.text}</p>
+        </section>
+      )
+    default:
+      return null
+  }
+}
