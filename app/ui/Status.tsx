@@ -11,13 +11,20 @@ const glyphs: Readonly<Record<StatusLook, string>> = {
   changed: 'M3 1.5 V14.5 M13 1.5 V14.5 M3 5 L10 9.5',
 }
 
+/** The sign without its word: only beside one. */
+export function StatusGlyph({ kind }: { kind: StatusLook }) {
+  return (
+    <svg viewBox="0 0 16 16" width={16} height={16} aria-hidden="true">
+      <path d={glyphs[kind]} className="status-line" />
+    </svg>
+  )
+}
+
 /** Where an item stands, told by shape and word; colour only helps. */
 export function Status({ kind, text }: { kind: StatusLook; text: string }) {
   return (
     <span className={`status status-${kind}`}>
-      <svg viewBox="0 0 16 16" width={16} height={16} aria-hidden="true">
-        <path d={glyphs[kind]} className="status-line" />
-      </svg>
+      <StatusGlyph kind={kind} />
       <span>{text}</span>
     </span>
   )

@@ -4,7 +4,8 @@ import type { DrawnPart } from '../../../lib/drawing/drawnPart.ts'
 import { DrawnShapes } from '../../ui/DrawnShapes.tsx'
 import { fieldId } from '../../ui/draft/fieldId.ts'
 import { DrawingFrame } from '../../ui/drawing/DrawingFrame.tsx'
-import { PartLinks, PartList } from '../../ui/drawing/PartLinks.tsx'
+import { type AddressOf, PartLinks, PartList } from '../../ui/drawing/PartLinks.tsx'
+import { FoldedPart } from '../../ui/FoldedPart.tsx'
 
 /** A drawing for narrow and for wide screens, its parts to open, and its caption. */
 export function DrawingFigure({
@@ -16,6 +17,7 @@ export function DrawingFigure({
   description,
   notes,
   home,
+  addressOf = home === undefined ? undefined : addressesIn(notebook, home),
 }: {
   notebook: Notebook
   label: string
@@ -25,16 +27,17 @@ export function DrawingFigure({
   description: string
   notes: readonly string[]
   home: string | undefined
+  /** Where each part leads, if not to its own page. */
+  addressOf?: AddressOf | undefined
 }) {
-  const addressOf = home === undefined ? undefined : addressesIn(notebook, home)
+  const drawings = [
+    ['narrow', narrow],
+    ['wide', wide],
+  ] as const
+  const keyApart = narrow.details !== undefined
   return (
     <figure className="line-drawing">
-      {(
-        [
-          ['narrow', narrow],
-          ['wide', wide],
-        ] as const
-      ).map(([width, drawing]) => (
+      {drawings.map(([width, drawing]) => (
         <div key={width} className={`line-drawing-${width}`}>
           <DrawingFrame label={label}>
             <DrawnShapes drawing={drawing} label={`${caption} ${description}`} />
@@ -44,7 +47,20 @@ export function DrawingFigure({
         </div>
       ))}
       <figcaption>
-        {caption}
+        {keyApart ? (
+          <FoldedPart summary="What the signs mean">
+            {drawings.map(([width, { details = [] }]) =>
+              details.map((key) => (
+                <div key={width} className={`line-drawing-${width}`}>
+                  <DrawnShapes drawing={key} label="Key of the drawing" />
+                </div>
+              )),
+            )}
+            <p>{caption}</p>
+          </FoldedPart>
+        ) : (
+          caption
+        )}
         {notes.map((note) => (
           <span key={note} className="line-drawing-note">
             {note}

@@ -3,8 +3,10 @@ import type { TakeOff } from '../../../lib/core/takeoff/takeOff.ts'
 import { takeOffWhereBuilt } from '../../../lib/drawing/builtFence.ts'
 import { itemDrawing } from '../../../lib/drawing/itemDrawing.ts'
 import { lineDrawing } from '../../../lib/drawing/lineDrawing.ts'
+import type { DrawnStandings } from '../../../lib/drawing/statusRails.ts'
 import { drawingDescription, itemDescription } from '../../../lib/words/summary/drawingDescription.ts'
 import { drawingWords } from '../../../lib/words/summary/drawingWords.ts'
+import type { AddressOf } from '../../ui/drawing/PartLinks.tsx'
 import { DrawingFigure } from './DrawingFigure.tsx'
 
 /** A drawing's width in its own units: on a phone and on anything wider. The widths in drawing.css go with them. */
@@ -15,21 +17,29 @@ const widths = { narrow: 248, wide: 576 } as const
  *
  * @param home the notebook's own address, where its parts may be opened; without it they only have names
  * @param takeOff of the same notebook, where the page has it
+ * @param inPlace where each part is opened on the same page, and how sections and gates stand; the key is folded away then
  */
 export function LineDrawing({
   notebook,
   takeOff,
   home,
+  inPlace,
 }: {
   notebook: Notebook
   takeOff?: TakeOff | undefined
   home?: string | undefined
+  inPlace?: { readonly addressOf: AddressOf; readonly standings: DrawnStandings } | undefined
 }) {
   const words = drawingWords(notebook)
   const found = takeOff ?? takeOffWhereBuilt(notebook)
   const { caption, description, notes } = drawingDescription(notebook)
   const drawn = (widthUnits: number) =>
-    lineDrawing(notebook, { widthUnits, words, ...(found ? { takeOff: found } : {}) })
+    lineDrawing(notebook, {
+      widthUnits,
+      words,
+      ...(found ? { takeOff: found } : {}),
+      ...(inPlace ? { standings: inPlace.standings, keyApart: true } : {}),
+    })
   return (
     <DrawingFigure
       notebook={notebook}
@@ -40,6 +50,7 @@ export function LineDrawing({
       description={description}
       notes={notes}
       home={home}
+      addressOf={inPlace?.addressOf}
     />
   )
 }

@@ -11,33 +11,60 @@ import { Status } from '../../ui/Status.tsx'
 import { Workings } from '../../ui/Workings.tsx'
 import { agreeToItem, takeAgreementBack } from './actions.ts'
 import type { Opened, Standing } from './opened.ts'
-import { statusOf } from './statusOf.ts'
+import { type SinceSigned, statusOf } from './statusOf.ts'
 import { UnansweredObjections } from './UnansweredObjections.tsx'
 
 /** Where an item stands in a few words, for lists: who has marked it, and what was said that waits for an answer. */
-export function StandingStatus({ standing, opened }: { standing: Standing; opened: Opened }) {
+export function StandingStatus({
+  standing,
+  opened,
+  since,
+}: {
+  standing: Standing
+  opened: Opened
+  /** To tell also what changed since all signed. */
+  since?: SinceSigned | undefined
+}) {
   return (
     <>
-      <MarkStatus standing={standing} opened={opened} />{' '}
+      <MarkStatus standing={standing} opened={opened} since={since} />{' '}
       <UnansweredObjections opened={opened} itemKey={standing.item.key} />
     </>
   )
 }
 
-function MarkStatus({ standing, opened }: { standing: Standing; opened: Opened }) {
-  const status = statusOf(standing)
+function MarkStatus({
+  standing,
+  opened,
+  since,
+}: {
+  standing: Standing
+  opened: Opened
+  since: SinceSigned | undefined
+}) {
+  const status = statusOf(standing, since)
   return <Status kind={lookOf(status)} text={statusWords(status, shareNames(opened.notebook))} />
 }
 
 /** Both marks of an item, the household's own to set or take, and what last changed in it. */
-export function MarkBox({ opened, standing, back }: { opened: Opened; standing: Standing; back: string }) {
+export function MarkBox({
+  opened,
+  standing,
+  back,
+  since,
+}: {
+  opened: Opened
+  standing: Standing
+  back: string
+  since?: SinceSigned | undefined
+}) {
   const { notebook, notebookId, household } = opened
   const mine = standing.markedAt[household]
   const change = standing.lastChange
   return (
     <div className="mark-box">
       <p>
-        <StandingStatus standing={standing} opened={opened} />
+        <StandingStatus standing={standing} opened={opened} since={since} />
       </p>
       <ul className="mark-list">
         {([household, otherHousehold(household)] as const).map((one) => (

@@ -97,7 +97,7 @@ export function builtDrawingWords(notebook: Notebook) {
   }
 }
 
-const crossesWords: Readonly<Record<Answer, string>> = {
+export const crossesWords: Readonly<Record<Answer, string>> = {
   yes: 'Its hole or the post reaches across the line',
   no: 'It does not reach across the line',
   'cannot tell': 'It can’t be told whether it reaches across the line',
