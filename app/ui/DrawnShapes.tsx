@@ -47,24 +47,27 @@ function Drawn({ shape }: { shape: Shape }) {
         </text>
       )
     case 'hatch': {
-      const marks = hatchMarks(shape)
+      // One path for all lines, one for all dots: each mark by itself would be most of what a page is made of.
+      const { lines, dots } = hatchMarks(shape)
+      const ink = colour(shape.household)
       return (
-        <g>
-          {marks.lines.map(({ from, to, width }) => (
-            <line
-              key={`${from.x} ${from.y} ${to.x}`}
-              x1={from.x}
-              y1={from.y}
-              x2={to.x}
-              y2={to.y}
-              stroke={colour(shape.household)}
-              strokeWidth={width}
+        <>
+          {lines[0] === undefined ? null : (
+            <path
+              d={lines.map(({ from, to }) => `M${placed(from)}L${placed(to)}`).join('')}
+              stroke={ink}
+              strokeWidth={lines[0].width}
             />
-          ))}
-          {marks.dots.map(({ centre: { x, y }, radius }) => (
-            <circle key={`${x} ${y}`} cx={x} cy={y} r={radius} fill={colour(shape.household)} />
-          ))}
-        </g>
+          )}
+          {dots[0] === undefined ? null : (
+            <path
+              d={dots.map(({ centre }) => `M${placed(centre)}h0`).join('')}
+              stroke={ink}
+              strokeWidth={2 * dots[0].radius}
+              strokeLinecap="round"
+            />
+          )}
+        </>
       )
     }
   }
@@ -91,7 +94,16 @@ function strokeOf(stroke: Stroke | undefined) {
 }
 
 function pointsText(points: readonly Point[]): string {
-  return points.map(({ x, y }) => `${x},${y}`).join(' ')
+  return points.map(placed).join(' ')
+}
+
+/** To a hundredth of a unit, which nobody sees: the figures of a drawing are most of its size. */
+function placed({ x, y }: Point): string {
+  return `${round(x)} ${round(y)}`
+}
+
+function round(figure: number): number {
+  return Math.round(figure * 100) / 100
 }
 
 function arcPath({ centre, radius, from, to }: Extract<Shape, { kind: 'arc' }>): string {
