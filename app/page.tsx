@@ -23,8 +23,9 @@ export default function FrontPage() {
         </Panel>
         <Panel heading="Look at an example">
           <p>
-            Two invented households replace a worn fence by steel pipe and mesh. You get a copy of your own;
-            change what you like.
+            Two invented households replace a worn fence by steel pipe and mesh. They have signed once,
+            changed a gate since, and don’t agree about one slope. You get a copy of your own; change what you
+            like.
           </p>
           <div className="button-row">
             <PressForm action={openExample} label="Open the example as the first household">

@@ -1,32 +1,24 @@
+import { headers } from 'next/headers'
 import { currencies } from '../../lib/core/amounts/currency.ts'
+import { startingGuess } from '../../lib/forms/startingGuess.ts'
 import { whatThisIs } from '../../lib/words/standingTexts.ts'
-import { HeadingForm } from '../notebook/forms/HeadingForm.tsx'
+import { startWords } from '../../lib/words/startText.ts'
 import { BareFrame } from '../ui/BareFrame.tsx'
 import { Page } from '../ui/Page.tsx'
 import { startNotebook } from './actions.ts'
+import { StartForm } from './StartForm.tsx'
 
-export const metadata = { title: 'Start a notebook' }
+export const metadata = { title: startWords.title }
 
-const empty = {
-  title: '',
-  currency: 'USD',
-  units: 'ft-in',
-  households: { a: { name: '', parties: [] }, b: { name: '', parties: [] } },
-}
-
-export default function StartPage() {
+export default async function StartPage() {
+  const guess = startingGuess((await headers()).get('accept-language') ?? '')
+  const nobody = { name: '', parties: [] }
   return (
     <BareFrame footer={whatThisIs}>
-      <Page
-        title="Start a notebook"
-        lead="You are the first household. You get a private link to keep, and an invitation to hand to your neighbours. Everything here can be changed later; parties can be added when you know their names."
-        back={{ href: '/', label: 'Start page' }}
-      >
-        <HeadingForm
-          initial={empty}
-          base="new"
+      <Page title={startWords.title} lead={startWords.lead} back={{ href: '/', label: 'Start page' }}>
+        <StartForm
+          initial={{ title: '', ...guess, households: { a: nobody, b: nobody } }}
           save={startNotebook}
-          saveLabel="Start the notebook"
           currencies={currencies()}
         />
       </Page>

@@ -30,6 +30,7 @@ import {
 import { countsApartAt, needsForm, takeForm } from './givenCounts.ts'
 import { aFileOnRecord, photoForm, takeAwayForm } from './givenFiles.ts'
 import {
+  aFirstSplit,
   aHeading,
   aLetterIn,
   aNewSection,
@@ -186,6 +187,11 @@ const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
   'app/notebook/server/actions.ts#addNotebookItem': {
     sends: () => ['section', 'new', aNewSection],
     ...bothTo('/item/s6'),
+    changes: ['Change', 'Notebook'],
+  },
+  'app/notebook/server/firstSplitActions.ts#keepFirstSplit': {
+    sends: () => ['new', aFirstSplit],
+    ...bothTo(''),
     changes: ['Change', 'Notebook'],
   },
   'app/notebook/server/actions.ts#removeNotebookItem': {

@@ -83,6 +83,7 @@ const ofNotebooks: Readonly<Record<string, NotebookAddress>> = {
   [at('changes/page.tsx#default')]: aPage,
   [at('closing/page.tsx#default')]: aPage,
   [at('dates/page.tsx#default')]: aPage,
+  [at('first-split/page.tsx#default')]: aPage,
   [at('final-account/page.tsx#default')]: aPage,
   [at('final-account.pdf/route.ts#GET')]: {
     asks: '?number=1',

@@ -162,6 +162,17 @@ export function changedFile(): string {
   return documentText({ ...exampleDocument(), title: 'The line, from a file', caps: {} })
 }
 
+/** A first split of 60 ft: 900.00 of materials and 20 hours at 15.00, in halves. */
+export const aFirstSplit = {
+  length: '60 ft',
+  height: '5 ft',
+  materials: '900.00',
+  hours: '20',
+  rate: '15.00',
+  by: 'a',
+  way: 'equal',
+}
+
 export const aNewSection = {
   name: 'Along the orchard',
   from: '132 ft',

@@ -19,6 +19,7 @@ import {
 import { countsApartAt, needsForm, takeForm } from './givenCounts.ts'
 import { aFileOnRecord, photoForm, takeAwayForm } from './givenFiles.ts'
 import {
+  aFirstSplit,
   aHeading,
   aNewSection,
   chooseForm,
@@ -128,6 +129,10 @@ const readings: Readonly<Record<string, Reading>> = {
   'app/notebook/server/actions.ts#addNotebookItem': {
     sends: (id) => [id, 'section', 'new', aNewSection],
     reads: [0, 1, 3],
+  },
+  'app/notebook/server/firstSplitActions.ts#keepFirstSplit': {
+    sends: (id) => [id, 'new', aFirstSplit],
+    reads: [0, 2],
   },
   'app/notebook/server/actions.ts#removeNotebookItem': {
     sends: async (id) => [id, 'g4', (await openedPart(id, { part: 'item', id: 'g4' })).base],

@@ -6,6 +6,7 @@ import { openBrowser } from './browser.ts'
 import { expectPage } from './expectPage.ts'
 import { shortNotebook } from './shortNotebook.ts'
 import { homeOf, makeInvitation, type Neighbours, neighboursWith } from './twoHouseholds.ts'
+import { put } from './typing.ts'
 
 // WCAG 2.2, levels A and AA: what axe can find of it by itself. A width of 320 px is that of success criterion 1.4.10, Reflow.
 const rules = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']
@@ -107,8 +108,7 @@ describe.each(['light', 'dark'] as const)('in %s, at 320 px', (colorScheme) => {
 
   test('a form with everything unfolded, refused', async () => {
     await page.goto(`${inject('baseUrl')}/start`)
-    await page.getByRole('button', { name: 'Add a party' }).first().click()
-    await page.getByLabel('Signs as').selectOption('tenant')
+    await page.locator('summary', { hasText: 'Money and lengths' }).click()
     await page.getByRole('button', { name: 'Start the notebook' }).click()
     await expectPage(page.locator('.summary-faults')).toBeVisible()
 
@@ -140,10 +140,11 @@ describe('a notebook of two', () => {
       reducedMotion: 'reduce',
     })
     const page = await starter.newPage()
-    await page.goto(inject('baseUrl'))
-    await page.getByRole('button', { name: 'Open the example as the first household' }).click()
-    await expectPage(page.getByRole('heading', { level: 1, name: 'The line' })).toBeVisible()
-    await page.goto(`${homeOf(page)}/links`)
+    await page.goto(`${inject('baseUrl')}/start`)
+    await put(page, 'households.a.name', 'Heron House')
+    await put(page, 'households.b.name', 'Bank Cottage')
+    await page.getByRole('button', { name: 'Start the notebook' }).click()
+    await expectPage(page.getByRole('textbox', { name: 'Private link' })).toBeVisible()
     const invitation = await makeInvitation(page)
     expect(await wrongWith(page)).toEqual([])
 

@@ -10,6 +10,7 @@ import { Shown } from '../../ui/draft/Shown.tsx'
 import { TextField } from '../../ui/draft/TextField.tsx'
 import type { SaveAction } from '../../ui/draft/useSaving.ts'
 import { Panel } from '../../ui/Panel.tsx'
+import { type Currencies, CurrencyAndUnits } from './CurrencyAndUnits.tsx'
 import { NotebookForm } from './NotebookForm.tsx'
 
 /** Title, currency, units, and both households with their parties. */
@@ -24,28 +25,13 @@ export function HeadingForm({
   base: string
   save: SaveAction
   saveLabel: string
-  currencies: readonly { readonly code: string; readonly name: string }[]
+  currencies: Currencies
 }) {
   return (
     <NotebookForm initial={initial} base={base} save={save} saveLabel={saveLabel}>
       <Panel heading="The notebook">
         <TextField path="title" label="Title" hint="What you both call this fence, such as “Orchard line”." />
-        <FieldLine>
-          <ChoiceField
-            path="currency"
-            label="Currency"
-            options={currencies.map(({ code, name }) => ({ value: code, label: `${code}, ${name}` }))}
-          />
-          <ChoiceField
-            path="units"
-            label="Show lengths in"
-            hint="You may type lengths in either; they stay as typed."
-            options={[
-              { value: 'ft-in', label: 'Feet and inches' },
-              { value: 'metric', label: 'Metres' },
-            ]}
-          />
-        </FieldLine>
+        <CurrencyAndUnits currencies={currencies} />
       </Panel>
       <HouseholdFields path="households.a" heading="First household" />
       <HouseholdFields path="households.b" heading="Second household" />

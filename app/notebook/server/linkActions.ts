@@ -9,6 +9,7 @@ import {
 } from '../../../lib/access/sessionCookie.ts'
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
 import { otherHousehold } from '../../../lib/core/people/household.ts'
+import { readNotebook } from '../../../lib/forms/readNotebook.ts'
 import { hasLink, issueFirstLink, issueInvitation, replaceLink } from '../../../lib/store/entryKeys.ts'
 import { newestFirstAnswer } from '../../../lib/store/firstAnswers.ts'
 import { findNotebook } from '../../../lib/store/notebooks.ts'
@@ -37,7 +38,14 @@ export async function forgetNewLink(
   const home = `/notebook/${notebookId}`
   // Whoever was invited sees first what is asked of it; whoever started the notebook still has somebody to invite.
   if (household === 'b') redirect((await newestFirstAnswer(notebookId)) ? home : `${home}/welcome`)
+  if (await nothingLaidOut(notebookId)) redirect(`${home}/first-split`)
   redirect((await hasLink(notebookId, 'b')) ? home : `${home}/links`)
+}
+
+/** Whether the notebook has neither a section nor a gate: then a first split is the short way in. */
+async function nothingLaidOut(notebookId: string): Promise<boolean> {
+  const read = readNotebook((await findNotebook(notebookId))?.document ?? '')
+  return read.ok && read.value.notebook.sections.length + read.value.notebook.gates.length === 0
 }
 
 /** Replaces the household's own link, and lets this browser in by the new one. */
