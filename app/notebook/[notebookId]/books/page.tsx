@@ -46,9 +46,10 @@ export default async function BooksPage({ params }: { params: Promise<{ notebook
         <TrialBalancePanel figures={figures} />
         <Panel heading="Something is missing?">
           <p>Receipts, money back, goods in kind and hours are entered on Money and hours.</p>
-          <p>
+          <div className="button-row">
             <ButtonLink href={`${home}/money#enter`}>Enter what was given</ButtonLink>
-          </p>
+            <ButtonLink href={`${home}/final-account`}>The final account</ButtonLink>
+          </div>
         </Panel>
       </Page>
     </NotebookShell>

@@ -52,6 +52,7 @@ export default async function ClosingPage({ params }: { params: Promise<{ notebo
             </p>
             <div className="button-row">
               <ButtonLink href={`${home}/money`}>Money and hours</ButtonLink>
+              <ButtonLink href={`${home}/final-account`}>The final account</ButtonLink>
               <PressForm
                 action={openAgain.bind(null, notebookId)}
                 label="Open it again"
