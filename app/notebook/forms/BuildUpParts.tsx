@@ -12,6 +12,7 @@ import { RowsField } from '../../ui/draft/RowsField.tsx'
 import { isWithin } from '../../ui/draft/rowFaults.ts'
 import { TextField } from '../../ui/draft/TextField.tsx'
 import { TickField } from '../../ui/draft/TickField.tsx'
+import { Explain } from '../../ui/explain/Explain.tsx'
 import { HoleFields, SizeFields } from './MemberFields.tsx'
 import { WeighedFields } from './WeighedFields.tsx'
 
@@ -91,6 +92,7 @@ export function FootingFields({ path }: { path: string }) {
         />
       </FieldLine>
       <WeighedFields path={`${path}.bagWeight`} label="Weight of a bag" />
+      <Explain terms={['footing']} />
     </>
   )
 }

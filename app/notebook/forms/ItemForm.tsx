@@ -9,6 +9,7 @@ import { LengthField } from '../../ui/draft/LengthField.tsx'
 import type { Fault } from '../../ui/draft/saveAnswer.ts'
 import { TextField } from '../../ui/draft/TextField.tsx'
 import type { RemoveAction, SaveAction } from '../../ui/draft/useSaving.ts'
+import { Explain } from '../../ui/explain/Explain.tsx'
 import { Panel } from '../../ui/Panel.tsx'
 import type { BasicSums } from './DifferenceFields.tsx'
 import { LabourFields, MaterialsFields } from './LinesFields.tsx'
@@ -100,6 +101,7 @@ function SectionFields({ names, needs }: { names: FormNames; needs: readonly Met
         <LengthField path="from" label="From station" hint="Distance along the line from its start." />
         <LengthField path="to" label="To station" />
       </FieldLine>
+      <Explain terms={['station', 'grade']} />
       <FieldLine>
         <LengthField path="height.agreed" label="Height" />
         <ChoiceField
@@ -133,6 +135,7 @@ function GateFields({ names }: { names: FormNames }) {
         <LengthField path="at" label="Middle at station" hint="Middle of the clear opening." />
         <LengthField path="opening" label="Clear opening" />
       </FieldLine>
+      <Explain terms={['station', 'opening']} />
       <ChoiceField
         path="stands"
         label="Stands on"

@@ -6,6 +6,7 @@ import { ChoiceField } from '../../ui/draft/ChoiceField.tsx'
 import { LengthField } from '../../ui/draft/LengthField.tsx'
 import type { Fault } from '../../ui/draft/saveAnswer.ts'
 import { TextField } from '../../ui/draft/TextField.tsx'
+import { Explain } from '../../ui/explain/Explain.tsx'
 import { Panel } from '../../ui/Panel.tsx'
 import { LimitFields } from './LimitFields.tsx'
 import { NotebookForm } from './NotebookForm.tsx'
@@ -44,6 +45,7 @@ export function LineForm({
         />
       </Panel>
       <Panel heading="Stations">
+        <Explain terms={['station', 'setback', 'grade']} />
         <StationFields names={names} />
       </Panel>
       <Panel heading="What others have said of the place">

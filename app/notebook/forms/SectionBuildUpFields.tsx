@@ -6,6 +6,7 @@ import { FigureField } from '../../ui/draft/FigureField.tsx'
 import { LengthField } from '../../ui/draft/LengthField.tsx'
 import { TextField } from '../../ui/draft/TextField.tsx'
 import { TickField } from '../../ui/draft/TickField.tsx'
+import { Explain } from '../../ui/explain/Explain.tsx'
 import { FinishFields, FootingFields, FreeLineFields, SpecialPostFields } from './BuildUpParts.tsx'
 import { InfillFields } from './InfillFields.tsx'
 import { HoleFields, MemberFields } from './MemberFields.tsx'
@@ -28,6 +29,7 @@ export function BeginningFields({ path, offers }: { path: string; offers: BuildU
           { value: 'stepped', label: 'Stepped: bays stay level' },
         ]}
       />
+      <Explain terms={['rake']} />
     </>
   )
 }
@@ -48,6 +50,7 @@ export function PostsFields({ path }: { path: string }) {
           ]}
         />
       </FieldLine>
+      <Explain terms={['bay', 'kerf']} />
       <HoleFields path={`${path}.posts`} />
       <FieldLine>
         <ChoiceField
@@ -66,6 +69,7 @@ export function PostsFields({ path }: { path: string }) {
           hint="From the top of the fence down to the top of the post piece. Empty: worked out."
         />
       </FieldLine>
+      <Explain terms={['deduction']} />
       <SpecialPostFields path={`${path}.endPosts`} label="End posts" />
       <SpecialPostFields path={`${path}.cornerPosts`} label="Corner posts" />
       <SpecialPostFields path={`${path}.gatePosts`} label="Gate posts" />
