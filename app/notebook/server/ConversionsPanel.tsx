@@ -53,14 +53,16 @@ export function ConversionsPanel({ opened }: { opened: Opened }) {
       {turnedMoneySentences(notebook, turnedMoney(conversions, digitsOf(notebook))).map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}
-      <ConversionForm
-        key={conversions.length}
-        initial={{ to: 'money', item: '', hours: '', rate: rates.plain || rates.skilled, why: '' }}
-        save={askConversion.bind(null, notebookId)}
-        names={{ ...shareNames(notebook), rates }}
-        items={choices}
-        stillToGive={Object.fromEntries(still)}
-      />
+      <div className="on-screen-only">
+        <ConversionForm
+          key={conversions.length}
+          initial={{ to: 'money', item: '', hours: '', rate: rates.plain || rates.skilled, why: '' }}
+          save={askConversion.bind(null, notebookId)}
+          names={{ ...shareNames(notebook), rates }}
+          items={choices}
+          stillToGive={Object.fromEntries(still)}
+        />
+      </div>{' '}
     </Panel>
   )
 }

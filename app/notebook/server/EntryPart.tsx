@@ -27,47 +27,49 @@ export async function EntryPart({ opened }: { opened: Opened }) {
     label: itemTitle({ kind, name: item.name, key: `item:${item.id}` }),
   }))
   return (
-    <Panel heading="Enter what was given" id="enter">
-      <ContributionForm
-        key={notebook.contributions.length}
-        initial={{
-          household,
-          kind: 'cash',
-          amount: '',
-          hours: '',
-          rate: '',
-          date: today(),
-          for: '',
-          note: '',
-        }}
-        base={`new ${notebook.contributions.length}`}
-        save={enterContribution.bind(null, notebookId)}
-        names={shareNames(notebook)}
-        items={items}
-        tasks={taskChoices(opened)}
-        books={{
-          lines: lineChoices(opened),
-          receipts: receipts.map(({ id, caption, name }) => ({ value: id, label: caption || name })),
-          filesPage: `${home}/files`,
-          startedOn: stored?.createdAt.toISOString().slice(0, 10) ?? '',
-        }}
-      />
-      <FoldedPart summary="Add a photo or PDF of a receipt">
-        <UploadForm
-          address={`${home}/files/upload`}
-          action={addFiles.bind(null, notebookId)}
-          kinds={[{ value: 'receipt', label: fileKindWords.receipt }]}
-          items={[{ value: '', label: 'The whole notebook' }, ...items]}
-          chosenItem=""
-          limits={{
-            bytes: fileLimits.bytes,
-            caption: fileLimits.caption,
-            size: sizeWords(fileLimits.bytes),
-            formats: takenFormats,
-            accept: mediaTypes.join(','),
+    <div className="on-screen-only">
+      <Panel heading="Enter what was given" id="enter">
+        <ContributionForm
+          key={notebook.contributions.length}
+          initial={{
+            household,
+            kind: 'cash',
+            amount: '',
+            hours: '',
+            rate: '',
+            date: today(),
+            for: '',
+            note: '',
+          }}
+          base={`new ${notebook.contributions.length}`}
+          save={enterContribution.bind(null, notebookId)}
+          names={shareNames(notebook)}
+          items={items}
+          tasks={taskChoices(opened)}
+          books={{
+            lines: lineChoices(opened),
+            receipts: receipts.map(({ id, caption, name }) => ({ value: id, label: caption || name })),
+            filesPage: `${home}/files`,
+            startedOn: stored?.createdAt.toISOString().slice(0, 10) ?? '',
           }}
         />
-      </FoldedPart>
-    </Panel>
+        <FoldedPart summary="Add a photo or PDF of a receipt">
+          <UploadForm
+            address={`${home}/files/upload`}
+            action={addFiles.bind(null, notebookId)}
+            kinds={[{ value: 'receipt', label: fileKindWords.receipt }]}
+            items={[{ value: '', label: 'The whole notebook' }, ...items]}
+            chosenItem=""
+            limits={{
+              bytes: fileLimits.bytes,
+              caption: fileLimits.caption,
+              size: sizeWords(fileLimits.bytes),
+              formats: takenFormats,
+              accept: mediaTypes.join(','),
+            }}
+          />
+        </FoldedPart>
+      </Panel>
+    </div>
   )
 }

@@ -44,13 +44,15 @@ export default async function BooksPage({ params }: { params: Promise<{ notebook
         <ValuationsPanel opened={opened} />
         <ThingsPanel opened={opened} figures={figures} />
         <TrialBalancePanel figures={figures} />
-        <Panel heading="Something is missing?">
-          <p>Receipts, money back, goods in kind and hours are entered on Money and hours.</p>
-          <div className="button-row">
-            <ButtonLink href={`${home}/money#enter`}>Enter what was given</ButtonLink>
-            <ButtonLink href={`${home}/final-account`}>The final account</ButtonLink>
-          </div>
-        </Panel>
+        <div className="on-screen-only">
+          <Panel heading="Something is missing?">
+            <p>Receipts, money back, goods in kind and hours are entered on Money and hours.</p>
+            <div className="button-row">
+              <ButtonLink href={`${home}/money#enter`}>Enter what was given</ButtonLink>
+              <ButtonLink href={`${home}/final-account`}>The final account</ButtonLink>
+            </div>
+          </Panel>
+        </div>
       </Page>
     </NotebookShell>
   )

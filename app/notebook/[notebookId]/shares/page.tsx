@@ -72,7 +72,7 @@ export default async function SharesPage({
                 item={item}
                 names={shareNames(notebook, sharedUses(notebook.gates.find((gate) => gate.id === item.id)))}
               />
-              <p>
+              <p className="on-screen-only">
                 <Link href={`${home}/side-by-side/${encodeURIComponent(item.id)}`} prefetch={false}>
                   Ways to share it, side by side
                 </Link>

@@ -43,18 +43,20 @@ export default async function SideBySidePage({ params }: { params: Promise<{ not
             <WholeWhy opened={opened} />
           </Panel>
         ) : null}
-        <Panel heading="Item by item">
-          {items.length === 0 ? <p>There is no item yet.</p> : null}
-          <ul>
-            {items.map((id) => (
-              <li key={id}>
-                <Link href={`${home}/side-by-side/${encodeURIComponent(id)}`} prefetch={false}>
-                  {itemTitle(standingOf(opened, itemKey(id)).item)}
-                </Link>
-              </li>
-            ))}
-          </ul>
-        </Panel>
+        <div className="on-screen-only">
+          <Panel heading="Item by item">
+            {items.length === 0 ? <p>There is no item yet.</p> : null}
+            <ul>
+              {items.map((id) => (
+                <li key={id}>
+                  <Link href={`${home}/side-by-side/${encodeURIComponent(id)}`} prefetch={false}>
+                    {itemTitle(standingOf(opened, itemKey(id)).item)}
+                  </Link>
+                </li>
+              ))}
+            </ul>
+          </Panel>
+        </div>
       </Page>
     </NotebookShell>
   )

@@ -61,30 +61,32 @@ export function KeepAsProposal({
     })
   }
   return (
-    <Panel heading={tryWords.propose}>
-      <p>{tryWords.proposeHint}</p>
-      {titles.length === 0 ? null : (
-        <p>
-          {tryWords.onlyItems} {titles.join(', ')}.
+    <div className="on-screen-only">
+      <Panel heading={tryWords.propose}>
+        <p>{tryWords.proposeHint}</p>
+        {titles.length === 0 ? null : (
+          <p>
+            {tryWords.onlyItems} {titles.join(', ')}.
+          </p>
+        )}
+        <div className="field">
+          <label className="field-label" htmlFor={id}>
+            {tryWords.proposeWhy}
+          </label>
+          <textarea id={id} value={text} maxLength={2000} onChange={(event) => setText(event.target.value)} />
+        </div>
+        <button
+          type="button"
+          className="button button-main"
+          disabled={!ready || sending || changed.length === 0 || !possible}
+          onClick={send}
+        >
+          {tryWords.propose}
+        </button>
+        <p className="press-answer" role="status" data-kind="refused">
+          {refused}
         </p>
-      )}
-      <div className="field">
-        <label className="field-label" htmlFor={id}>
-          {tryWords.proposeWhy}
-        </label>
-        <textarea id={id} value={text} maxLength={2000} onChange={(event) => setText(event.target.value)} />
-      </div>
-      <button
-        type="button"
-        className="button button-main"
-        disabled={!ready || sending || changed.length === 0 || !possible}
-        onClick={send}
-      >
-        {tryWords.propose}
-      </button>
-      <p className="press-answer" role="status" data-kind="refused">
-        {refused}
-      </p>
-    </Panel>
+      </Panel>
+    </div>
   )
 }
