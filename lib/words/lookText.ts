@@ -14,6 +14,13 @@ import { typedLength } from './summary/typedLength.ts'
 /** A fact of a part of the drawing, as a pair to read. */
 export type LookRow = { readonly term: string; readonly text: string }
 
+/** What a household brings of what it is asked for, if all goes as planned; the hours are those that fall to it. */
+export function meansWords(money: string, hours: string): string {
+  return `${money} of it in money, ${hours} of the hours`
+}
+
+export const minusWords = 'A minus is money that comes back.'
+
 const notSaid = 'not said yet'
 
 /** What a section is, in short. `found` is the take-off, where anything has a build-up. */
@@ -96,7 +103,7 @@ export function postTitle(notebook: Notebook, found: TakeOff, place: number, kin
   const name = section === undefined ? '' : (notebook.sections[section]?.name ?? '')
   return section === undefined || number < 0
     ? capitalised(kind)
-    : `Post ${number + 1} of ${itemTitle('section', section, name)}: ${kind}`
+    : `Post ${number + 1} of ${itemTitle('section', section, name)}, ${kind}`
 }
 
 function rows(pairs: readonly (readonly [string, string])[]): readonly LookRow[] {

@@ -153,12 +153,9 @@ describe('on a laptop', () => {
     expect(page.url()).toBe(home)
   })
 
-  test('Enter on a part opens it: a gate, a station, a post', async () => {
+  test('on the page of a gate, Enter on a post opens its build-up', async () => {
     await page.goto(home)
-    await frameOn(page)
-      .getByRole('link', { name: /^Gate 1: Between the gardens/ })
-      .focus()
-    await page.keyboard.press('Enter')
+    await page.locator('#gates').getByRole('link', { name: 'Between the gardens' }).click()
     await expectPage(page.getByRole('heading', { level: 1, name: /Between the gardens/ })).toBeVisible()
     const item = page.getByRole('region', { name: 'Drawing of this part' })
     await expectPage(item.getByRole('img', { name: /Gate 1: Between the gardens/ })).toBeVisible()
@@ -168,12 +165,6 @@ describe('on a laptop', () => {
       .focus()
     await page.keyboard.press('Enter')
     await expectPage(page.getByRole('heading', { level: 1, name: /^Build-up of / })).toBeVisible()
-    await page.goto(home)
-    await frameOn(page)
-      .getByRole('link', { name: /^Station 24/ })
-      .focus()
-    await page.keyboard.press('Enter')
-    await expectPage(page.locator('#field-line-stations-1-at')).toBeFocused()
   })
 })
 
@@ -218,6 +209,10 @@ test('without script the drawing is there, and its parts open', async () => {
     .getByRole('link', { name: /^Gate 2/ })
     .focus()
   await page.keyboard.press('Enter')
+  const look = page.getByRole('region', { name: 'Gate 2: Compost gate' })
+  await expectPage(look.getByText('Passages a week')).toBeVisible()
+  await expectPage(page.locator('.look:visible')).toHaveCount(1)
+  await look.getByRole('link', { name: /^Open it/ }).click()
   await expectPage(page.getByRole('heading', { level: 1, name: /Compost gate/ })).toBeVisible()
   await plain.close()
   await context.close()

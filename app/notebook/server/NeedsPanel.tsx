@@ -3,6 +3,7 @@ import { householdName } from '../../../lib/words/labels.ts'
 import { needsInvitation, needsStanding } from '../../../lib/words/needText.ts'
 import { capitalised } from '../../../lib/words/summary/names.ts'
 import { ButtonLink } from '../../ui/ButtonLink.tsx'
+import { FoldedPart } from '../../ui/FoldedPart.tsx'
 import { Panel } from '../../ui/Panel.tsx'
 import { NeedLists } from './NeedLists.tsx'
 import type { NeedsSeen } from './needsOf.ts'
@@ -16,10 +17,13 @@ export function NeedsPanel({ opened, needs }: { opened: Opened; needs: NeedsSeen
   return (
     <Panel heading="What each of you needs" id="needs">
       {own === undefined ? <p>{needsInvitation}</p> : null}
-      {both === undefined ? (
-        <p>{needsStanding({ own: own !== undefined, other: otherSaid }, other)}</p>
-      ) : (
-        <NeedLists opened={opened} both={both} />
+      {own !== undefined && both === undefined ? (
+        <p>{needsStanding({ own: true, other: otherSaid }, other)}</p>
+      ) : null}
+      {both === undefined ? null : (
+        <FoldedPart summary="What both said, and what meets it">
+          <NeedLists opened={opened} both={both} />
+        </FoldedPart>
       )}
       <div className="button-row">
         <ButtonLink href={`/notebook/${notebookId}/needs`}>

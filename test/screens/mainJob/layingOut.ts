@@ -83,6 +83,7 @@ export function layingOutSteps(): void {
     test('an item is moved up in its list', async () => {
       const { page } = a
       await visit(a, 'The line')
+      await page.getByText('Put in another order').click()
       await page.getByRole('button', { name: /^Move up ?: Survey of the line$/ }).click()
 
       await expectPage(page.locator('#common .item-row').first()).toContainText('Survey of the line')

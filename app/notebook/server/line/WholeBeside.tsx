@@ -1,10 +1,9 @@
 import { hoursText } from '../../../../lib/core/amounts/hours.ts'
 import { households } from '../../../../lib/core/people/household.ts'
 import { faultText } from '../../../../lib/words/faultText.ts'
+import { meansWords, minusWords } from '../../../../lib/words/lookText.ts'
 import { moneyWords } from '../../../../lib/words/money.ts'
 import { capSentence, shareNames, waitingCapSentence } from '../../../../lib/words/shareText.ts'
-import { ButtonLink } from '../../../ui/ButtonLink.tsx'
-import { FigureTable } from '../../../ui/FigureTable.tsx'
 import { HouseholdTag } from '../../../ui/HouseholdTag.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import { ShareBar } from '../../../ui/ShareBar.tsx'
@@ -12,7 +11,7 @@ import type { Opened } from '../opened.ts'
 
 /** Beside the drawing: what the whole fence asks of each household, in all, in money and in hours. */
 export function WholeBeside({ opened }: { opened: Opened }) {
-  const { notebook, notebookId, statement, waitingCaps } = opened
+  const { notebook, statement, waitingCaps } = opened
   const names = shareNames(notebook)
   if (!statement.ok) {
     return (
@@ -42,23 +41,16 @@ export function WholeBeside({ opened }: { opened: Opened }) {
       {waitingCaps.map((cap) => (
         <p key={cap.household}>{waitingCapSentence(cap, names)}</p>
       ))}
-      <FigureTable
-        caption="Of it, if all goes as planned"
-        columns={[
-          { label: 'Household' },
-          { label: 'In money', figures: true },
-          { label: 'Hours', figures: true },
-        ]}
-        rows={households.map((household) => [
-          <HouseholdTag key={household} household={household} name={names[household]} />,
-          money(inMoney[household]),
-          hoursText(hours(household)),
-        ])}
-      />
-      {inMoney.a < 0n || inMoney.b < 0n ? <p>A minus is money that comes back.</p> : null}
-      <ButtonLink href={`/notebook/${notebookId}/shares`} weight="quiet">
-        How this is shared
-      </ButtonLink>
+      <p className="whole-means-label">If all goes as planned</p>
+      <ul className="whole-means">
+        {households.map((household) => (
+          <li key={household}>
+            <HouseholdTag household={household} name={names[household]} short />{' '}
+            {meansWords(money(inMoney[household]), hoursText(hours(household)))}
+          </li>
+        ))}
+      </ul>
+      {inMoney.a < 0n || inMoney.b < 0n ? <p>{minusWords}</p> : null}
     </Panel>
   )
 }
