@@ -39,6 +39,7 @@ import {
   endingForm,
   formOf,
   formWithFile,
+  gateRemovedFrom,
   markForm,
   openedPart,
   proposalForm,
@@ -155,6 +156,7 @@ const inEach =
   async ({ notebook, waiting }: World) => {
     for (const { id } of [notebook, waiting]) await change(id)
   }
+const gateRemoved = inEach(gateRemovedFrom)
 const receiptsOfEach = inEach(withReceipts)
 const aThingOfEach = inEach((id) => withThing(id))
 const aThingMarkedByBoth = inEach((id) => withThing(id, markedBy('a', 'b')))
@@ -198,6 +200,18 @@ const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
     sends: async (id) => ['g4', (await openedPart(id, { part: 'item', id: 'g4' })).base],
     ...bothTo(''),
     changes: ['Change', 'Notebook'],
+  },
+  'app/notebook/server/putBackActions.ts#putItemBack': {
+    before: gateRemoved,
+    sends: () => [{}, formOf({ id: 'g4' })],
+    ...bothTo('/item/g4'),
+    changes: ['Change', 'Notebook'],
+  },
+  'app/notebook/server/unitsActions.ts#showLengthsIn': {
+    sends: () => [{}, formOf({ units: 'metric' })],
+    a: { answers: 'done' },
+    b: { answers: 'done' },
+    changes: [],
   },
   'app/notebook/server/actions.ts#moveNotebookItem': {
     sends: () => [{}, formOf({ id: 's1', way: 'down' })],
@@ -550,20 +564,39 @@ const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
   },
 }
 
-/** Open to everyone: they make a notebook of the caller's own. */
+/** Open to everyone: they make a notebook of the caller's own. `tells`: what the example has happened in it besides. */
 const makingNotebooks: Readonly<
-  Record<string, { sends: () => unknown[]; page: string; household: Household }>
+  Record<
+    string,
+    {
+      sends: () => unknown[]
+      page: string
+      household: Household
+      links: readonly Household[]
+      tells: readonly string[]
+    }
+  >
 > = {
-  'app/start/actions.ts#startNotebook': { sends: () => ['new', aHeading], page: '/links', household: 'a' },
+  'app/start/actions.ts#startNotebook': {
+    sends: () => ['new', aHeading],
+    page: '/links',
+    household: 'a',
+    links: ['a'],
+    tells: [],
+  },
   'app/start/actions.ts#startFromFile': {
     sends: () => [{}, formWithFile(changedFile())],
     page: '/links',
     household: 'a',
+    links: ['a'],
+    tells: [],
   },
   'app/start/actions.ts#openExample': {
     sends: () => [{}, formOf({ household: 'b' })],
     page: '',
     household: 'b',
+    links: ['a', 'b'],
+    tells: ['FirstAnswer', 'HeldBack', 'Look', 'Mark', 'Message', 'Proposal', 'Revision', 'Signature'],
   },
 }
 
@@ -711,7 +744,7 @@ test('a household that left, or replaced its link, is a stranger in the browser 
   expect((await outcomeOf(() => replaceOwnLink(notebook.id, {}, new FormData()))).kind).toBe('not found')
 })
 
-describe.each(Object.entries(makingNotebooks))('%s', (name, { sends, page, household }) => {
+describe.each(Object.entries(makingNotebooks))('%s', (name, { sends, page, household, links, tells }) => {
   test('makes a notebook of its own for anyone, and touches no other', async () => {
     for (const { who, asks } of strangers) {
       asks(world())
@@ -723,9 +756,13 @@ describe.each(Object.entries(makingNotebooks))('%s', (name, { sends, page, house
       const id = String(added?.id)
       expect(end).toEqual({ kind: 'redirect', to: `/notebook/${id}${page}` })
       expect(rowsOfOthers(after, id)).toEqual(before)
-      expect(newRows(before, after, 'EntryKey')).toMatchObject([{ notebookId: id, household, kind: 'link' }])
+      expect(newRows(before, after, 'EntryKey')).toMatchObject(
+        links.map((one) => ({ notebookId: id, household: one, kind: 'link' })),
+      )
       expect(newRows(before, after, 'Session')).toMatchObject([{ notebookId: id, household }])
-      expect(changedTables(before, after)).toEqual(['Change', 'EntryKey', 'Notebook', 'Session'])
+      expect(changedTables(before, after)).toEqual(
+        ['Change', 'EntryKey', 'Notebook', 'Session', ...tells].sort(),
+      )
     }
   })
 })

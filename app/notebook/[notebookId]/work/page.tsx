@@ -1,6 +1,6 @@
+import { cautionsOfAll } from '../../../../lib/core/agreement/cautions.ts'
 import { arrangementsTitle } from '../../../../lib/words/arrangementText.ts'
 import { ButtonLink } from '../../../ui/ButtonLink.tsx'
-import { Caution } from '../../../ui/Caution.tsx'
 import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import { ConversionsPanel } from '../../server/ConversionsPanel.tsx'
@@ -9,6 +9,7 @@ import { LabourTables } from '../../server/LabourTables.tsx'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { openNotebook } from '../../server/opened.ts'
 import { RatesAgainstQuotes } from '../../server/RatesAgainstQuotes.tsx'
+import { WorkCautions } from '../../server/WorkCautions.tsx'
 
 export const metadata = { title: 'Work' }
 
@@ -23,13 +24,7 @@ export default async function WorkPage({ params }: { params: Promise<{ notebookI
         title="Work"
         lead="Every labour line in hours, item by item, and what each household has still to give. Open an item to change its lines."
       >
-        <Caution title="Before anyone works">
-          <p>
-            Have buried services marked before digging. Welding, cutting, lifting and concrete have safety
-            rules of their own. Reclaimed oilfield or process tube can hold explosive residue, radioactive
-            scale, lead paint or zinc that fumes; a closed tube must be vented before it is heated.
-          </p>
-        </Caution>
+        <WorkCautions kinds={cautionsOfAll(notebook)} />
         {empty ? (
           <p>Lay out sections and gates on The line first.</p>
         ) : (

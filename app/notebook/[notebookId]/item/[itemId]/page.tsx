@@ -1,5 +1,6 @@
 import { notFound } from 'next/navigation'
 import { itemKey } from '../../../../../lib/core/agreement/agreedItems.ts'
+import { cautionsOf } from '../../../../../lib/core/agreement/cautions.ts'
 import { agreedRates } from '../../../../../lib/core/hours/rates.ts'
 import { sharedUses } from '../../../../../lib/core/shares/passages.ts'
 import { takeOff } from '../../../../../lib/core/takeoff/takeOff.ts'
@@ -33,6 +34,7 @@ import { NotebookShell } from '../../../server/NotebookShell.tsx'
 import { needsToMeet } from '../../../server/needsOf.ts'
 import { openNotebook } from '../../../server/opened.ts'
 import { standingOf } from '../../../server/standingOf.ts'
+import { WorkCautions } from '../../../server/WorkCautions.tsx'
 
 export const metadata = { title: 'One item' }
 
@@ -54,6 +56,7 @@ export default async function ItemPage({
   const uses = sharedUses(notebook.gates.find((gate) => gate.id === id))
   const item = [...notebook.sections, ...notebook.gates].find((one) => one.id === id)
   const section = notebook.sections.find((one) => one.id === id)
+  const priced = [...notebook.sections, ...notebook.gates, ...notebook.common].filter((one) => one.id === id)
   const home = `/notebook/${notebookId}`
   const here = `${home}/item/${encodeURIComponent(id)}`
   const worked = takeOff(notebook)
@@ -102,6 +105,7 @@ export default async function ItemPage({
         <FoundPanel notebookId={notebookId} notebook={notebook} findings={found.findings} here={here} />
         {item ? <ApartFromTakeOff notebook={notebook} found={worked} item={item} /> : null}
         <ItemFiles opened={opened} id={id} found={await filesOfItem(notebookId, id)} />
+        <WorkCautions kinds={cautionsOf(priced)} />
         <ItemForm
           kind={kind}
           initial={draft}
