@@ -16,8 +16,10 @@ export type LookRow = { readonly term: string; readonly text: string }
 
 /** What a household brings of what it is asked for, if all goes as planned; the hours are those that fall to it. */
 export function meansWords(money: string, hours: string): string {
-  return `${money} of it in money, ${hours} of the hours`
+  return `${money} and ${hours} hours`
 }
+
+export const meansLabel = 'Of it in money, and the hours'
 
 export const minusWords = 'A minus is money that comes back.'
 

@@ -1,7 +1,7 @@
 import { hoursText } from '../../../../lib/core/amounts/hours.ts'
 import { households } from '../../../../lib/core/people/household.ts'
 import { faultText } from '../../../../lib/words/faultText.ts'
-import { meansWords, minusWords } from '../../../../lib/words/lookText.ts'
+import { meansLabel, meansWords, minusWords } from '../../../../lib/words/lookText.ts'
 import { moneyWords } from '../../../../lib/words/money.ts'
 import { capSentence, shareNames, waitingCapSentence } from '../../../../lib/words/shareText.ts'
 import { HouseholdTag } from '../../../ui/HouseholdTag.tsx'
@@ -41,7 +41,7 @@ export function WholeBeside({ opened }: { opened: Opened }) {
       {waitingCaps.map((cap) => (
         <p key={cap.household}>{waitingCapSentence(cap, names)}</p>
       ))}
-      <p className="whole-means-label">If all goes as planned</p>
+      <p className="whole-means-label">{meansLabel}</p>
       <ul className="whole-means">
         {households.map((household) => (
           <li key={household}>
