@@ -137,6 +137,10 @@ test('the example opens without signing up: signed once, amended since, and disa
     .getByRole('link', { name: /^Section 4: The slope/ })
     .last()
     .click()
+  await page
+    .getByRole('region', { name: /^Section 4: The slope/ })
+    .getByRole('link', { name: /^Open it/ })
+    .click()
   await expectPage(
     page.getByText('When we signed, no. 12 took the work on the slope on itself.'),
   ).toBeVisible()

@@ -6,6 +6,7 @@ import { closingAccount } from '../server/account/accountNow.ts'
 import { ClosedAccount } from '../server/account/ClosedAccount.tsx'
 import { ChangedSince } from '../server/ChangedSince.tsx'
 import { FirstAnswerPart } from '../server/FirstAnswerPart.tsx'
+import { FirstSplitPart } from '../server/FirstSplitPart.tsx'
 import { AnotherOrder } from '../server/line/AnotherOrder.tsx'
 import { FirstSteps } from '../server/line/FirstSteps.tsx'
 import { ItemLists } from '../server/line/ItemLists.tsx'
@@ -38,6 +39,7 @@ export default async function TheLinePage({ params }: { params: Promise<{ notebo
         ) : (
           <LineInPlace opened={opened} since={since} />
         )}
+        <FirstSplitPart opened={opened} />
         <div className="line-home">
           <div className="line-beside">
             <WholeBeside opened={opened} />

@@ -9,9 +9,7 @@ export function FirstSteps({ home, bothIn }: { home: string; bothIn: boolean }) 
     <Panel heading={words.heading}>
       <ol className="first-steps">
         <li>
-          <ButtonLink href={`${home}/line`} weight="main">
-            {words.line}
-          </ButtonLink>
+          <ButtonLink href={`${home}/line`}>{words.line}</ButtonLink>
           <p>{words.lineWhy}</p>
         </li>
         <li>
