@@ -617,6 +617,7 @@ test('a household that says to go anywhere else than its notebook is led to its 
     `/notebook/${other.id}`,
     `${home}x`,
     `${home}/../${other.id}`,
+    `${home}#/../${other.id}`,
     `${home}/line\r\nSet-Cookie: x=y`,
     `${home}/Ł`,
     `${home}/${'x'.repeat(10_000)}`,
@@ -630,7 +631,7 @@ test('a household that says to go anywhere else than its notebook is led to its 
       { kind: 'redirect', to: home },
     ])
   }
-  for (const back of [home, `${home}/item/s%2F1`, `${home}/terms#decisions`]) {
+  for (const back of [home, `${home}#look-gate-2`, `${home}/item/s%2F1`, `${home}/terms#decisions`]) {
     const form = await markForm(notebook.id, 'line')
     form.set('back', back)
     expect(await outcomeOf(() => agree(notebook.id, {}, form))).toEqual({ kind: 'redirect', to: back })
