@@ -16,6 +16,12 @@ import { type AnyFunction, everyAddress } from './serverFiles.ts'
 import { browseAs, markEverything, worldForEachTest } from './world.ts'
 
 vi.mock('next/headers', () => import('./browser.ts'))
+// The frame asks the router where it is, which only Next can say; nothing here is pressed.
+vi.mock('next/navigation', async (original) => ({
+  ...(await original<object>()),
+  useRouter: () => ({}),
+  usePathname: () => '/',
+}))
 const world = worldForEachTest()
 
 async function page(fields: Record<string, string> = {}): Promise<string> {
