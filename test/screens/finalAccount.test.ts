@@ -129,7 +129,8 @@ test('a payment counts once it is confirmed, and pays the instalments in order',
 
 test('with nothing left open the account is drawn up, both sign it, and nothing is owed', async () => {
   const { a, b } = neighbours
-  await open(a, 'final-account', 'The final account')
+  await open(a, 'money', 'Money and hours')
+  await a.page.getByRole('link', { name: 'The final account' }).click()
   await a.page.getByRole('button', { name: 'Draw up the final account' }).click()
   await expectPage(panel(a.page, 'Final account 1 is up for signing')).toBeVisible()
   await expectPage(panel(a.page, 'What final account 1 says')).toContainText('$165.50')

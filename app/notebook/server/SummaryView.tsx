@@ -6,10 +6,18 @@ import { LineDrawing } from './LineDrawing.tsx'
 import { SignatureView } from './SignatureView.tsx'
 import { StepsView } from './StepsView.tsx'
 
-/** The plain-language summary on screen: the same blocks that the PDF is made from. */
-export function SummaryView({ blocks, notebook }: { blocks: readonly Block[]; notebook: Notebook }) {
+/** The plain-language summary on screen: the same blocks that the PDF is made from. A short one is laid out at once. */
+export function SummaryView({
+  blocks,
+  notebook,
+  short = false,
+}: {
+  blocks: readonly Block[]
+  notebook: Notebook
+  short?: boolean
+}) {
   return (
-    <article className="summary-text">
+    <article className={short ? 'summary-text summary-short' : 'summary-text'}>
       {blocks.map((block, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: blocks have no names of their own, and are shown once
         <BlockView key={index} block={block} notebook={notebook} />

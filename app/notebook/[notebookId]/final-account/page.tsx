@@ -31,12 +31,12 @@ export default async function FinalAccountPage({ params }: { params: Promise<{ n
         {newest ? <AccountSigningPart opened={opened} frozen={newest} stands={stands} /> : null}
         {newest ? (
           <Panel heading={`What final account ${newest.stored.number} says`}>
-            <SummaryView blocks={accountBlocks(newest.account)} notebook={opened.notebook} />
+            <SummaryView blocks={accountBlocks(newest.account)} notebook={opened.notebook} short />
           </Panel>
         ) : null}
         {now.account && !stands ? (
           <Panel heading={accountWords.asOfNow}>
-            <SummaryView blocks={accountBlocks(now.account)} notebook={opened.notebook} />
+            <SummaryView blocks={accountBlocks(now.account)} notebook={opened.notebook} short />
           </Panel>
         ) : null}
         {earlier.length === 0 ? null : (

@@ -1,4 +1,5 @@
 import { placesOf } from '../../../../lib/core/shares/itemShares.ts'
+import { accountWords } from '../../../../lib/words/account/accountText.ts'
 import { arrangementsTitle } from '../../../../lib/words/arrangementText.ts'
 import { itemTitle } from '../../../../lib/words/itemWords.ts'
 import { ButtonLink } from '../../../ui/ButtonLink.tsx'
@@ -36,10 +37,11 @@ export default async function MoneyPage({ params }: { params: Promise<{ notebook
         <ClosedAccount number={await closingAccount(opened)} page={`/notebook/${notebookId}/final-account`} />
         <BalanceView opened={opened} />
         <CapNotice opened={opened} />
-        <p>
-          <ButtonLink href={`/notebook/${notebookId}/books`}>The books: planned against actual</ButtonLink>{' '}
+        <div className="button-row">
+          <ButtonLink href={`/notebook/${notebookId}/books`}>The books: planned against actual</ButtonLink>
           <ButtonLink href={`/notebook/${notebookId}/arrangements`}>{arrangementsTitle}</ButtonLink>
-        </p>
+          <ButtonLink href={`/notebook/${notebookId}/final-account`}>{accountWords.title}</ButtonLink>
+        </div>
         <InstalmentsPanel opened={opened} />
         {await EntryPart({ opened })}
         <Panel heading="The book" id="book">

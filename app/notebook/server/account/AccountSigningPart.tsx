@@ -46,7 +46,11 @@ export function AccountSigningPart({
           <SignatureView key={`${block.household} ${block.party}`} block={block} />
         ))}
         <div className="button-row">
-          <ButtonLink href={`${file}.pdf?number=${stored.number}`} weight="main" download>
+          <ButtonLink
+            href={`${file}.pdf?number=${stored.number}`}
+            weight={mine.length === 0 ? 'main' : 'plain'}
+            download
+          >
             Final account {stored.number} (PDF)
           </ButtonLink>
           <ButtonLink href={`${file}.json?number=${stored.number}`} download>
