@@ -44,7 +44,7 @@ export async function enterContribution(
   const { entry, earlierIsMeant } = entryOfDraft(read.data)
   const missing = await missingReceipt(notebookId, entry.file)
   const { signed, startedOn } = await signedBefore(notebookId)
-  const marked = signed ? { a: true, b: true } : await capsMarkedIn(notebookId)
+  const capsMarked = await capsMarkedIn(notebookId)
   const questionsOfHours = entry.kind === 'hours' ? await hoursQuestions(notebookId, entry) : undefined
   const answer = await editDocument(
     notebookId,
@@ -60,7 +60,7 @@ export async function enterContribution(
         ...missing,
         ...missingMeans(entry),
         ...objectionsTo(next, known),
-        ...capFaults(next, notebook, marked),
+        ...capFaults(next, notebook, signed !== undefined, capsMarked),
         ...(ofHours?.faults ?? []),
       ]
       return { next, prefix: contributionPath(document), wanting }

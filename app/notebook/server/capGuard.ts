@@ -17,15 +17,21 @@ import type { Fault } from '../../ui/draft/saveAnswer.ts'
  * newest entry of a document is then refused, with the figures, until caps or prices were changed and marked by both.
  * Only money paid to a supplier is buying; what came back, hours and goods in kind are always taken.
  *
- * @param plan what the books are held against, without the new entry
- * @param marked who has marked its caps: where it is signed, both
+ * @param books what the books are held against, without the new entry; caps of the draft take the place of signed ones
+ * once both have marked them
+ * @param signed whether that is signed by all, and so marked by both
+ * @param capsMarked who has marked the caps of the draft
  */
 export function capFaults(
   next: NotebookDocument,
-  plan: Notebook,
-  marked: ForBoth<boolean>,
+  books: Notebook,
+  signed: boolean,
+  capsMarked: ForBoth<boolean>,
 ): readonly Fault[] {
   const read = readDocument(next)
+  const agreed = read.ok && capsMarked.a && capsMarked.b ? read.value.notebook.caps : books.caps
+  const plan = { ...books, caps: agreed }
+  const marked = signed ? { a: true, b: true } : capsMarked
   const entry = read.ok ? read.value.notebook.contributions.at(-1) : undefined
   if (entry?.kind !== 'cash') return []
   const names = shareNames(plan)
