@@ -36,6 +36,16 @@ export async function clearNewLinkCookie(notebookId: string): Promise<void> {
   await setCookie(newLinkName(notebookId), '', notebookId, 0)
 }
 
+/** Remembers in which units this browser shows a notebook's lengths. Only in an action or a route handler. */
+export async function setUnitsCookie(notebookId: string, units: string): Promise<void> {
+  await setCookie(unitsName(notebookId), units, notebookId, secondsInAYear)
+}
+
+/** The units that this browser was asked to show, as a browser sends it: anything. */
+export async function readUnitsCookie(notebookId: string): Promise<string | undefined> {
+  return readCookie(unitsName(notebookId))
+}
+
 /** One cookie for each notebook: a household with two fences, or two neighbours, is in several. */
 function sessionName(notebookId: string): string {
   return `mearing-${notebookId}`
@@ -43,6 +53,10 @@ function sessionName(notebookId: string): string {
 
 function newLinkName(notebookId: string): string {
   return `mearing-new-link-${notebookId}`
+}
+
+function unitsName(notebookId: string): string {
+  return `mearing-units-${notebookId}`
 }
 
 async function readCookie(name: string): Promise<string | undefined> {

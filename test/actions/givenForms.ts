@@ -1,7 +1,8 @@
+import { itemChanges } from '../../app/notebook/server/itemChanges.ts'
 import { itemsBase, type ProposalDraft, startingDraft } from '../../app/notebook/server/proposalDraft.ts'
 import type { Household } from '../../lib/core/people/household.ts'
 import { exampleDocument } from '../../lib/forms/exampleNotebook.ts'
-import { documentText, type Part, readPart } from '../../lib/forms/parts.ts'
+import { documentText, type Part, readPart, removeItem } from '../../lib/forms/parts.ts'
 import { changesOf } from '../../lib/store/changes.ts'
 import { fingerprintOf } from '../../lib/store/fingerprint.ts'
 import { editNotebook } from '../../lib/store/notebooks.ts'
@@ -64,6 +65,20 @@ export async function signingPlace(
 /** Tomorrow, as a date field sends it. */
 export function tomorrow(): string {
   return new Date(Date.now() + 86_400_000).toISOString().slice(0, 10)
+}
+
+/** Removes the last gate of the example, as household a would on its page. */
+export async function gateRemovedFrom(id: string): Promise<void> {
+  await editNotebook({
+    id,
+    household: 'a',
+    at: new Date('2027-03-02T19:00:00Z'),
+    change: (stored) => {
+      const document = JSON.parse(stored)
+      const next = removeItem(document, 'g4')
+      return { document: documentText(next), changed: itemChanges(document, next), kept: undefined }
+    },
+  })
 }
 
 /** Writes the first letter of a notebook. */

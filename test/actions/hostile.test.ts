@@ -138,6 +138,14 @@ const readings: Readonly<Record<string, Reading>> = {
     sends: async (id) => [id, 'g4', (await openedPart(id, { part: 'item', id: 'g4' })).base],
     reads: [0, 1, 2],
   },
+  'app/notebook/server/putBackActions.ts#putItemBack': {
+    sends: (id) => [id, {}, formOf({ id: 'g4' })],
+    reads: [0, 2],
+  },
+  'app/notebook/server/unitsActions.ts#showLengthsIn': {
+    sends: (id) => [id, {}, formOf({ units: 'metric' })],
+    reads: [0, 2],
+  },
   'app/notebook/server/actions.ts#moveNotebookItem': {
     sends: (id) => [id, {}, formOf({ id: 's1', way: 'down' })],
     reads: [0, 2],
@@ -454,6 +462,8 @@ const oddFields: Readonly<Record<string, (form: FormData, field: string) => void
 }
 
 describe.each([
+  ['app/notebook/server/putBackActions.ts#putItemBack', () => formOf({ id: 'g4' }), ['id']],
+  ['app/notebook/server/unitsActions.ts#showLengthsIn', () => formOf({ units: 'metric' }), ['units']],
   ['app/notebook/server/actions.ts#moveNotebookItem', () => formOf({ id: 's1', way: 'down' }), ['id', 'way']],
   [
     'app/notebook/server/actions.ts#agreeToItem',

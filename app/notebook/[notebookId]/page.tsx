@@ -17,6 +17,7 @@ import { NeedsPanel } from '../server/NeedsPanel.tsx'
 import { NotebookShell, openMatters } from '../server/NotebookShell.tsx'
 import { needsOf } from '../server/needsOf.ts'
 import { openNotebook } from '../server/opened.ts'
+import { RemovedItems } from '../server/RemovedItems.tsx'
 import { sinceSigned } from '../server/statusOf.ts'
 
 export const metadata = { title: 'The line' }
@@ -32,6 +33,7 @@ export default async function TheLinePage({ params }: { params: Promise<{ notebo
   return (
     <NotebookShell opened={opened} page="" openBeside>
       <Page title="The line" lead={lineWords(notebook.line.start, notebook.line.end)}>
+        {await RemovedItems({ opened })}
         <FirstAnswerPart opened={opened} />
         <ClosedAccount number={await closingAccount(opened)} page={`${home}/final-account`} />
         {nothingToDraw ? (

@@ -21,6 +21,7 @@ import { firstAnswerMatters } from './firstAnswerMatters.ts'
 import { agreedByBoth, type Opened } from './opened.ts'
 import { notebookPages, pageOfItem } from './pages.ts'
 import { draftDiffers, type FrozenRevision } from './standingRevision.ts'
+import { UnitsSwitch } from './UnitsSwitch.tsx'
 
 /** The frame of every notebook page, with what is still open. `page` is the last part of the address, '' for The line. */
 export function NotebookShell({
@@ -59,6 +60,7 @@ export function NotebookShell({
       footer={whatThisIs}
     >
       <KeptDrafts owner={`${notebookId} ${household}`}>{children}</KeptDrafts>
+      <UnitsSwitch opened={opened} />
     </NotebookFrame>
   )
 }

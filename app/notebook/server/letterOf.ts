@@ -8,7 +8,7 @@ import type { Opened } from './opened.ts'
 
 /** The first letter of a notebook, to be set on paper. */
 export function letterPaper(
-  { notebook, statement }: Pick<Opened, 'notebook' | 'statement'>,
+  { asAgreed: notebook, statement }: Pick<Opened, 'asAgreed' | 'statement'>,
   invitation: LetterInvitation,
 ): LetterPaper {
   const { letter, units } = notebook

@@ -18,6 +18,7 @@ import { proposalsWaitingFor } from '../../../lib/store/proposals.ts'
 import { pulseOf } from '../../../lib/store/pulse.ts'
 import { type FrozenAccount, frozenAccounts } from './account/frozenAccounts.ts'
 import { type DraftFigures, draftFigures } from './capsOf.ts'
+import { shownUnits } from './shownUnits.ts'
 import { type FrozenRevision, frozenRevisions } from './standingRevision.ts'
 
 /** One agreed item as it stands: who has marked it as it is now, and what last changed in it. */
@@ -36,7 +37,10 @@ export type Opened = DraftFigures & {
   /** Where the notebook stood before it was read: what changes afterwards is fetched by the page itself. */
   readonly pulse: string
   readonly document: NotebookDocument
+  /** With lengths in the units that this browser shows: for screens. */
   readonly notebook: Notebook
+  /** With lengths in the units that are part of what is agreed: for papers. */
+  readonly asAgreed: Notebook
   readonly shared: SharedItems
   /** Of the plan alone, as it is `inForce`; with the actual figures of the books it is that of `booksFigures`. */
   readonly statement: Result<Statement>
@@ -64,7 +68,8 @@ export const openNotebook = cache(async (notebookId: string): Promise<Opened> =>
   const stored = (await findNotebook(notebookId)) ?? notFound()
   const read = readNotebook(stored.document)
   assert(read.ok, 'only notebooks that hold are stored')
-  const { document, notebook } = read.value
+  const { document, notebook: asAgreed } = read.value
+  const notebook = { ...asAgreed, units: await shownUnits(notebookId, asAgreed.units) }
   const standings = await standingsOf(notebookId, document)
   return {
     notebookId,
@@ -73,11 +78,12 @@ export const openNotebook = cache(async (notebookId: string): Promise<Opened> =>
     pulse: pulse.text,
     document,
     notebook,
+    asAgreed,
     shared: shareItems(notebook),
     ...draftFigures(notebook, standings),
     standings,
     unknownKeys: unknownKeys(document),
-    revisions: await frozenRevisions(notebookId, notebook),
+    revisions: await frozenRevisions(notebookId, asAgreed),
     accounts: await frozenAccounts(notebookId),
     messages: await messagesOf(notebookId),
     waitingProposals: await proposalsWaitingFor(notebookId, household),

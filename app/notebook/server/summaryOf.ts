@@ -8,11 +8,12 @@ import type { FrozenRevision } from './standingRevision.ts'
 
 /** The summary of the notebook as it stands, a draft. */
 export function draftSummary(
-  opened: Pick<Opened, 'document' | 'notebook' | 'inForce' | 'statement' | 'waitingCaps' | 'revisions'>,
+  opened: Pick<Opened, 'document' | 'notebook' | 'inForce' | 'statement' | 'waitingCaps' | 'revisions'> &
+    Partial<Pick<Opened, 'asAgreed'>>,
 ): SummaryInput {
   const amends = amendmentOf(opened.document, opened.revisions)
   return {
-    notebook: opened.notebook,
+    notebook: opened.asAgreed ?? opened.notebook,
     statement: opened.statement,
     actual: statementOf(opened.inForce),
     waitingCaps: opened.waitingCaps,

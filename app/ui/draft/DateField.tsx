@@ -21,6 +21,7 @@ export function DateField({ path, label, hint }: { path: string; label: ReactNod
         id={id}
         className="figure"
         type={asText ? 'text' : 'date'}
+        enterKeyHint="done"
         autoComplete="off"
         value={text}
         readOnly={!ready}

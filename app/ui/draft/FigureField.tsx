@@ -26,6 +26,7 @@ export function FigureField({
           className="figure"
           type="text"
           inputMode="decimal"
+          enterKeyHint="done"
           autoComplete="off"
           value={text}
           readOnly={!ready}

@@ -44,7 +44,11 @@ export function LengthField({
         id={id}
         className="figure"
         type="text"
+        // Feet, inches, fractions and units: no keypad of figures has them.
+        inputMode="text"
+        enterKeyHint="done"
         autoComplete="off"
+        autoCorrect="off"
         autoCapitalize="none"
         spellCheck={false}
         value={text}

@@ -36,9 +36,21 @@ export function TextField({
   return (
     <FieldFrame id={id} label={label} hint={hint} errors={errors} findings={findings}>
       {multiline ? (
-        <textarea {...common} rows={rows} onChange={(event) => put(event.target.value)} />
+        <textarea
+          {...common}
+          rows={rows}
+          enterKeyHint="enter"
+          onChange={(event) => put(event.target.value)}
+        />
       ) : (
-        <input {...common} type="text" onChange={(event) => put(event.target.value)} />
+        <input
+          {...common}
+          type="text"
+          inputMode="text"
+          enterKeyHint="done"
+          autoCapitalize="sentences"
+          onChange={(event) => put(event.target.value)}
+        />
       )}
     </FieldFrame>
   )

@@ -10,7 +10,7 @@ export async function GET(
 ): Promise<Response> {
   const opened = await openNotebook((await params).notebookId)
   const frozen = askedAccount(opened, request)
-  const pdf = await accountPaper(frozen, opened.notebook.units)
+  const pdf = await accountPaper(frozen, opened.asAgreed.units)
   return download(
     pdf,
     fileName(opened.notebook.title, `-final-account-${frozen.stored.number}.pdf`),

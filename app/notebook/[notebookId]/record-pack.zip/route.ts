@@ -9,7 +9,7 @@ export async function GET(
   { params }: { params: Promise<{ notebookId: string }> },
 ): Promise<Response> {
   const opened = await openNotebook((await params).notebookId)
-  const pack = recordPack(await recordPackOf(opened, new Date()))
+  const pack = recordPack(await recordPackOf({ ...opened, notebook: opened.asAgreed }, new Date()))
   return new Response(pack, {
     headers: {
       'Content-Type': 'application/zip',
