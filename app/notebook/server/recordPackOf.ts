@@ -134,7 +134,10 @@ async function accountEntries(
     await accountPaper(frozen, notebook.units),
   )
   const signedByAll = frozen.stillToSign.length === 0
-  return { entries: [paper, text], about: { number, paper: paper.name, text: text.name, sha256, signedByAll } }
+  return {
+    entries: [paper, text],
+    about: { number, paper: paper.name, text: text.name, sha256, signedByAll },
+  }
 }
 
 function made(name: string, at: Date, content: string | Uint8Array): Hashed {
