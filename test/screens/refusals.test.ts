@@ -307,7 +307,9 @@ describe('two people who save the same item at once', () => {
     await put(b.page, 'height.agreed', '4 ft')
     await save(b.page, 'Save this section')
     await trySaving(a.page, 'Save this section')
-    await expectPage(a.page.getByRole('heading', { name: 'Saved twice: choose a version' })).toBeVisible()
+    await expectPage(
+      a.page.getByRole('heading', { name: 'Saved twice: choose what is to stand' }),
+    ).toBeVisible()
   }
 
   const sectionNow = async () => {
@@ -317,27 +319,23 @@ describe('two people who save the same item at once', () => {
     return file.sections[0]
   }
   const theirs = { infill: 'sheep wire', height: { agreed: '4 ft', measuredFrom: 'higher' } }
-  const mine = {
-    infill: 'boards',
-    notes: 'Painted green.',
-    height: { agreed: '5 ft', measuredFrom: 'higher' },
-  }
+  const mine = { infill: 'boards', notes: 'Painted green.' }
 
-  test('the second is shown both versions and who saved the other; nothing is overwritten', async () => {
+  test('the second is shown what both changed and who saved the other; nothing is overwritten', async () => {
     await saveTwice()
 
     const { page } = neighbours.a
     const conflict = page.locator('.summary-conflict')
     await expectPage(conflict).toContainText(
-      /^Saved twice: choose a versionBank Cottage saved this on .+ UTC, after you had opened it\./,
+      /^Saved twice: choose what is to standBank Cottage saved this on .+ UTC, after you had opened it\./,
     )
     await expectPage(conflict).toBeFocused()
-    const row = (label: string) =>
-      conflict.locator('.conflict-row', { has: page.getByText(label, { exact: true }) }).locator('dd')
-    await expectPage(row('Infill')).toHaveText(['Theirs sheep wire', 'Yours boards'])
-    await expectPage(row('Height, agreed')).toHaveText(['Theirs 4 ft', 'Yours 5 ft'])
-    await expectPage(row('Notes')).toHaveText(['Theirs (nothing)', 'Yours Painted green.'])
-    await expectPage(conflict.locator('.conflict-row')).toHaveCount(3)
+    await expectPage(conflict.getByRole('group', { name: 'Infill' }).locator('label')).toHaveText([
+      'Theirs sheep wire',
+      'Yours boards',
+    ])
+    await expectPage(conflict.locator('.conflict-row')).toHaveCount(1)
+    await expectPage(conflict).toContainText('Only they changed, and taken over: Height, agreed.')
     await expectPage(field(page, 'infill')).toHaveValue('boards')
     expect(await sectionNow()).toMatchObject(theirs)
   })
@@ -356,13 +354,20 @@ describe('two people who save the same item at once', () => {
     expect(await sectionNow()).toMatchObject({ ...theirs, notes: 'Sheep wire it is.' })
   })
 
-  test('the second saves its own over it, and the history keeps the other', async () => {
+  test('the second chooses its own where both changed, and what only the other changed stands', async () => {
     await saveTwice()
     const { page } = neighbours.a
-    await page.getByRole('button', { name: 'Save mine over it' }).click()
+    await page.getByRole('button', { name: 'Save as chosen' }).click()
+    await expectPage(page.locator('.summary-conflict .field-error')).toHaveText(
+      'To mend: Choose one of the two.',
+    )
+    await expectPage(page.getByRole('radio', { name: 'Theirs sheep wire' })).toBeFocused()
+    expect(await sectionNow()).toMatchObject(theirs)
+    await page.getByRole('radio', { name: 'Yours boards' }).check()
+    await page.getByRole('button', { name: 'Save as chosen' }).click()
 
     await expectPage(formOf(page, 'Save this section').locator('.save-standing')).toHaveText('Saved.')
-    expect(await sectionNow()).toMatchObject(mine)
+    expect(await sectionNow()).toMatchObject({ ...mine, height: theirs.height })
     await page.goto(`${neighbours.a.home}/changes`)
     await expectPage(page.locator('.history-entry').nth(0)).toContainText(
       'Infill: sheep wire before, boards now',
@@ -370,6 +375,22 @@ describe('two people who save the same item at once', () => {
     await expectPage(page.locator('.history-entry').nth(1)).toContainText(
       'Infill: mesh before, sheep wire now',
     )
+  })
+
+  test('where each changed something else both changes stand, and the second is told', async () => {
+    const { a, b } = neighbours
+    await a.page.goto(`${a.home}/item/s1`)
+    await put(a.page, 'notes', 'Painted green.')
+    await b.page.goto(`${b.home}/item/s1`)
+    await put(b.page, 'height.agreed', '4 ft')
+    await save(b.page, 'Save this section')
+    await trySaving(a.page, 'Save this section')
+
+    await expectPage(formOf(a.page, 'Save this section').locator('.save-standing')).toHaveText(
+      'Saved, with what Bank Cottage had changed meanwhile: Height, agreed.',
+    )
+    await expectPage(field(a.page, 'height.agreed')).toHaveValue('4 ft')
+    expect(await sectionNow()).toMatchObject({ notes: mine.notes, height: theirs.height })
   })
 
   test('an item that the other removed meanwhile is not brought back, and what was typed stays', async () => {
@@ -406,23 +427,6 @@ describe('two people who save the same item at once', () => {
 
 describe('a connection that is lost', () => {
   withNewNotebook()
-
-  test('what was typed stays on the page, and is saved once the connection is back', async () => {
-    const { page, home } = neighbours.b
-    await page.goto(`${home}/item/s1`)
-    await put(page, 'notes', 'Written in the garden.')
-    await page.context().setOffline(true)
-    await trySaving(page, 'Save this section')
-
-    const standing = formOf(page, 'Save this section').locator('.save-standing')
-    await expectPage(standing).toHaveText(
-      'Not saved: the connection was lost. What you typed is still here; press Save again.',
-    )
-    await expectPage(field(page, 'notes')).toHaveValue('Written in the garden.')
-    await page.context().setOffline(false)
-    await save(page, 'Save this section')
-    expect((await exported(neighbours.a)).toString('utf8')).toContain('Written in the garden.')
-  })
 
   test('a press that did not arrive says so, and can be pressed again', async () => {
     const { page, home } = neighbours.b
@@ -592,6 +596,7 @@ describe('a notebook file that is refused', () => {
 /** Leaves what is typed here unsaved, so that the next test can go elsewhere without being asked. */
 async function leaveUnsaved(page: Page): Promise<void> {
   await page.unrouteAll()
+  await page.evaluate(() => localStorage.clear())
   await page.reload()
 }
 
