@@ -92,7 +92,9 @@ function contents(pack: PackContents): string[] {
     ...revisions.map(revisionLines),
     ...(accounts.length === 0
       ? []
-      : ['The final accounts, oldest first: who gave what, and that nothing is owed. The newest one stands.']),
+      : [
+          'The final accounts, oldest first: who gave what, and that nothing is owed. The newest one stands.',
+        ]),
     ...accounts.map(accountLines),
     `${pack.draft}: the notebook as it stands now, as a PDF. It is a draft: nobody has signed it as such.`,
     `${pack.notebook}: the notebook as it stands now, with its books. Mearing can read it in again, and any text editor shows it.`,

@@ -136,7 +136,9 @@ describe('what is frozen', () => {
     expect(JSON.parse(canonicalText)).toEqual(agreement)
     expect(canonicalText).not.toContain('contributions')
     // RFC 8785: no white space, and keys in the order of their code units.
-    expect(canonicalText.startsWith('{"arrangements":{"instalments":{"from":"b","parts":[{"amount":')).toBe(true)
+    expect(canonicalText.startsWith('{"arrangements":{"instalments":{"from":"b","parts":[{"amount":')).toBe(
+      true,
+    )
     expect(sha256).toBe(createHash('sha256').update(canonicalText, 'utf8').digest('hex'))
     expect([number, frozenBy]).toEqual([1, 'b'])
 

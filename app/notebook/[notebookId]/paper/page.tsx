@@ -36,7 +36,9 @@ export default async function PaperPage({
         lead={paperViewWords}
         back={{ href: `/notebook/${notebookId}/sign`, label: 'Sign' }}
       >
-        <ButtonLink href={pdf} download>Take it as a PDF</ButtonLink>
+        <ButtonLink href={pdf} download>
+          Take it as a PDF
+        </ButtonLink>
         <div className="paper-sheets">
           {pages.map((marks, index) => (
             <PaperSheet
