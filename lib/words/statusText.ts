@@ -3,7 +3,7 @@ import type { Household } from '../core/people/household.ts'
 
 type Names = { readonly a: string; readonly b: string }
 
-/** Where an item stands, in a few words: "Agreed by both", "Changed since revision 1 was signed, agreed by both". */
+/** Where an item stands, in a few words: "Agreed by both", "Changed since revision 1, agreed by both". */
 export function statusWords(status: ItemStatus, names: Names): string {
   switch (status.kind) {
     case 'agreed':
@@ -15,7 +15,7 @@ export function statusWords(status: ItemStatus, names: Names): string {
     case 'changed':
       return 'Changed, not agreed'
     case 'changed since signed': {
-      const since = `${status.added ? 'New' : 'Changed'} since revision ${status.revision} was signed`
+      const since = `${status.added ? 'New' : 'Changed'} since revision ${status.revision}`
       if (status.marks === 'both') return `${since}, agreed by both`
       if (status.marks === 'none') return `${since}, not agreed`
       return `${since}, agreed by ${names[status.marks]} alone`

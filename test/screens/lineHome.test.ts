@@ -202,10 +202,10 @@ test('marked in place, agreed, signed and changed since are told by the drawing,
   await put(b.page, 'height.agreed', '4 ft 6 in')
   await save(b.page, 'Save this section')
   await visit(b, 'The line')
-  await expectPage(section(b.page)).toContainText('Changed since revision 1 was signed, not agreed')
+  await expectPage(section(b.page)).toContainText('Changed since revision 1, not agreed')
   await expectPage(part(b.page, /^Section 1: Along the bank.*, changed$/)).toHaveCount(1)
   await part(b.page, /^Section 1: Along the bank/).press('Enter')
-  await expectPage(looks(b.page)).toContainText('Changed since revision 1 was signed, not agreed')
+  await expectPage(looks(b.page)).toContainText('Changed since revision 1, not agreed')
   await neighbours.close()
 })
 

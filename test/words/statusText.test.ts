@@ -10,10 +10,10 @@ test.each<[ItemStatus, string]>([
   [{ kind: 'marked by one', by: 'b' }, 'Agreed by no. 14 alone'],
   [{ kind: 'open' }, 'Open'],
   [{ kind: 'changed' }, 'Changed, not agreed'],
-  [{ ...since, marks: 'both' }, 'Changed since revision 3 was signed, agreed by both'],
-  [{ ...since, marks: 'a' }, 'Changed since revision 3 was signed, agreed by no. 12 alone'],
-  [{ ...since, marks: 'none' }, 'Changed since revision 3 was signed, not agreed'],
-  [{ ...since, added: true, marks: 'none' }, 'New since revision 3 was signed, not agreed'],
+  [{ ...since, marks: 'both' }, 'Changed since revision 3, agreed by both'],
+  [{ ...since, marks: 'a' }, 'Changed since revision 3, agreed by no. 12 alone'],
+  [{ ...since, marks: 'none' }, 'Changed since revision 3, not agreed'],
+  [{ ...since, added: true, marks: 'none' }, 'New since revision 3, not agreed'],
 ])('a standing is told in a few words: %o', (status, words) => {
   expect(statusWords(status, names)).toBe(words)
 })

@@ -17,7 +17,7 @@ import type { Opened } from './opened.ts'
 const most = 200
 const shown = 8
 /** The rest of what is shown is folded away. */
-const atOnce = 3
+const atOnce = 2
 
 /** What the other household did since this one last said that it has seen everything; nothing where it did nothing. */
 export async function ChangedSince({ opened }: { opened: Opened }) {
