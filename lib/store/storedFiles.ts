@@ -41,6 +41,11 @@ export async function findFile(notebookId: string, id: string): Promise<StoredFi
   return row === null ? undefined : fileFrom(row)
 }
 
+/** Whether two files show the same of the same: bytes, kind and item. */
+export function isSameFile(one: StoredFile, other: StoredFile): boolean {
+  return one.sha256 === other.sha256 && one.kind === other.kind && one.itemKey === other.itemKey
+}
+
 /** Puts a file on record whose bytes are on disk already: a row never points at nothing. */
 export async function recordFile(file: {
   readonly notebookId: string

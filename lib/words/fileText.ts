@@ -122,3 +122,10 @@ export function fileDamageText(damage: FileDamage): string {
       return 'This file is in the data folder, but it can’t be read. Whoever runs the install can look at the disk.'
   }
 }
+
+/** Putting back what was taken away, and why it was not. */
+export const fileBackWords = {
+  putBack: 'Put it back',
+  notYours: 'Nothing was changed: only the household that took a file away can put it back.',
+  thereAlready: 'Nothing was changed: the same file is here already.',
+} as const

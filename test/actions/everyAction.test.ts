@@ -4,6 +4,7 @@ import { putUpForSigning } from '../../app/notebook/server/signActions.ts'
 import { type Household, otherHousehold } from '../../lib/core/people/household.ts'
 import { documentText } from '../../lib/forms/parts.ts'
 import { editNotebook } from '../../lib/store/notebooks.ts'
+import { filesOf, takeFileAway } from '../../lib/store/storedFiles.ts'
 import { openBrowser } from './browser.ts'
 import { everyTable, newRows, type Remembered } from './everyTable.ts'
 import {
@@ -28,7 +29,7 @@ import {
   withThing,
 } from './givenBooks.ts'
 import { countsApartAt, needsForm, takeForm } from './givenCounts.ts'
-import { aFileOnRecord, photoForm, takeAwayForm } from './givenFiles.ts'
+import { aFileOnRecord, photoForm, putFileBackForm, takeAwayForm } from './givenFiles.ts'
 import {
   aFirstSplit,
   aHeading,
@@ -100,6 +101,12 @@ const linkedForReading = async ({ notebook, waiting }: World) => {
 const aFileOfEach = async ({ notebook, waiting }: World) => {
   for (const id of [notebook.id, waiting.id])
     for (const household of ['a', 'b'] as const) await aFileOnRecord(id, household)
+}
+const filesTakenAway = async (there: World) => {
+  await aFileOfEach(there)
+  for (const { id } of [there.notebook, there.waiting])
+    for (const { id: file, household } of await filesOf(id))
+      await takeFileAway({ notebookId: id, id: file, household, at: new Date('2027-03-03T18:00:00Z') })
 }
 const proposedEverywhere = async ({ notebook, waiting }: World) => {
   for (const { id } of [notebook, waiting]) await proposalsOfBoth(id)
@@ -460,6 +467,12 @@ const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
     before: aFileOfEach,
     // Each household takes away a file that it added.
     sends: async (id, household) => [{}, await takeAwayForm(id, household)],
+    ...bothTo('/files'),
+    changes: ['Change', 'StoredFile'],
+  },
+  'app/notebook/server/storedFileActions.ts#putFileBack': {
+    before: filesTakenAway,
+    sends: async (id, household) => [{}, await putFileBackForm(id, household)],
     ...bothTo('/files'),
     changes: ['Change', 'StoredFile'],
   },

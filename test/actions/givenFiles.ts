@@ -53,6 +53,12 @@ export async function takeAwayForm(notebookId: string, household: Household): Pr
   return formOf({ id: file?.id ?? '' })
 }
 
+/** The form that puts back the file that a household took away. */
+export async function putFileBackForm(notebookId: string, household: Household): Promise<FormData> {
+  const file = (await filesOf(notebookId, true)).find((one) => one.removedBy === household)
+  return formOf({ id: file?.id ?? '' })
+}
+
 type Upload = {
   readonly about?: Readonly<Record<string, unknown>>
   readonly headers?: Readonly<Record<string, string | undefined>>

@@ -17,7 +17,7 @@ import {
   withThing,
 } from './givenBooks.ts'
 import { countsApartAt, needsForm, takeForm } from './givenCounts.ts'
-import { aFileOnRecord, photoForm, takeAwayForm } from './givenFiles.ts'
+import { aFileOnRecord, photoForm, putFileBackForm, takeAwayForm } from './givenFiles.ts'
 import {
   aFirstSplit,
   aHeading,
@@ -325,6 +325,10 @@ const readings: Readonly<Record<string, Reading>> = {
   },
   'app/notebook/server/storedFileActions.ts#takeAwayFile': {
     sends: async (id) => [id, {}, await takeAwayForm(id, 'a')],
+    reads: [0, 2],
+  },
+  'app/notebook/server/storedFileActions.ts#putFileBack': {
+    sends: async (id) => [id, {}, await putFileBackForm(id, 'a')],
     reads: [0, 2],
   },
   'app/notebook/server/firstAnswerActions.ts#giveFirstAnswer': {

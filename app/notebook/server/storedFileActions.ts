@@ -2,8 +2,10 @@
 
 import { redirect } from 'next/navigation'
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
-import { findFile, takeFileAway } from '../../../lib/store/storedFiles.ts'
-import { fileRefusalText } from '../../../lib/words/fileText.ts'
+import { fileLimits } from '../../../lib/core/agreement/attachedFile.ts'
+import { oneAtATime } from '../../../lib/files/oneAtATime.ts'
+import { filesOf, findFile, isSameFile, recordFile, takeFileAway } from '../../../lib/store/storedFiles.ts'
+import { fileBackWords, fileRefusalText } from '../../../lib/words/fileText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import { pressFields } from './pressFields.ts'
 import { addFile } from './storedFileAdding.ts'
@@ -41,5 +43,29 @@ export async function takeAwayFile(
   if (file.household !== household)
     return { refused: 'Only the household that added a file can take it away.' }
   await takeFileAway({ notebookId, id: file.id, household, at: new Date() })
+  redirect(`/notebook/${notebookId}/files`)
+}
+
+/** Puts a file back that the household itself took away: on record anew, with the bytes that stayed on disk. */
+export async function putFileBack(
+  notebookId: string,
+  _previous: PressAnswer,
+  form: FormData,
+): Promise<PressAnswer> {
+  const { household } = await requireHousehold(notebookId)
+  const { id } = pressFields(form)
+  const refused = await oneAtATime(async () => {
+    const all = await filesOf(notebookId, true)
+    const taken = all.find((one) => one.id === id && one.removedBy === household)
+    if (taken === undefined) return fileBackWords.notYours
+    const there = all.filter(({ removedAt }) => removedAt === undefined)
+    if (there.some((one) => isSameFile(one, taken))) return fileBackWords.thereAlready
+    if (there.length >= fileLimits.files)
+      return fileRefusalText(taken.name, { kind: 'too-many-files', limit: fileLimits.files })
+    const { id: _its, removedAt: _then, removedBy: _whom, addedAt: _first, ...file } = taken
+    await recordFile({ ...file, notebookId, household, at: new Date() })
+    return undefined
+  })
+  if (refused !== undefined) return { refused }
   redirect(`/notebook/${notebookId}/files`)
 }

@@ -1,10 +1,8 @@
 import { agreedItems, idOfItemKey } from '../../../../lib/core/agreement/agreedItems.ts'
 import { fileKinds, fileLimits, mediaTypes } from '../../../../lib/core/agreement/attachedFile.ts'
-import { filesOf, type StoredFile } from '../../../../lib/store/storedFiles.ts'
-import { momentWords } from '../../../../lib/words/day.ts'
+import { filesOf } from '../../../../lib/store/storedFiles.ts'
 import { fileKindHeadings, fileKindWords, sizeWords, takenFormats } from '../../../../lib/words/fileText.ts'
 import { itemTitle } from '../../../../lib/words/itemWords.ts'
-import { householdName } from '../../../../lib/words/labels.ts'
 import { UploadForm } from '../../../ui/files/UploadForm.tsx'
 import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
@@ -13,6 +11,7 @@ import { type Opened, openNotebook } from '../../server/opened.ts'
 import { StoredFileCard } from '../../server/StoredFileCard.tsx'
 import { addFiles } from '../../server/storedFileActions.ts'
 import { damagesOf } from '../../server/storedFileDamages.ts'
+import { TakenAwayFiles } from '../../server/TakenAwayFiles.tsx'
 
 export const metadata = { title: 'Photos and papers' }
 
@@ -82,7 +81,7 @@ export default async function FilesPage({
             </Panel>
           )
         })}
-        <TakenAway opened={opened} files={takenAway} />
+        <TakenAwayFiles opened={opened} files={takenAway} there={files} />
       </Page>
     </NotebookShell>
   )
@@ -95,22 +94,4 @@ function itemsToChoose({ document }: Opened): { value: string; label: string }[]
     return id === undefined ? [] : [{ value: id, label: itemTitle(item) }]
   })
   return [{ value: '', label: 'The whole notebook' }, ...own]
-}
-
-/** What was here once: each file by name, who took it away and when. */
-function TakenAway({ opened, files }: { opened: Opened; files: readonly StoredFile[] }) {
-  if (files.length === 0) return null
-  return (
-    <Panel heading="Taken away">
-      <ul>
-        {files.map(({ id, name, caption, removedAt, removedBy }) => (
-          <li key={id}>
-            {caption === '' ? name : `${caption} (${name})`}, taken away by{' '}
-            {removedBy === undefined ? '' : householdName(opened.notebook, removedBy)} on{' '}
-            <span className="file-moment">{removedAt === undefined ? '' : momentWords(removedAt)}</span>
-          </li>
-        ))}
-      </ul>
-    </Panel>
-  )
 }
