@@ -4,7 +4,7 @@ import { redirect } from 'next/navigation'
 import { z } from 'zod'
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
 import { inFormatOrder } from '../../../lib/forms/parts.ts'
-import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
+import { isObject, type NotebookDocument } from '../../../lib/forms/readNotebook.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import type { SaveAnswer } from '../../ui/draft/saveAnswer.ts'
 import { quoteQuestions, totalQuestions } from './arrangementQuestions.ts'
@@ -38,6 +38,8 @@ export async function saveArrangements(
   const read = z.object({ base: baseSchema, draft: readDraft }).safeParse({ base, draft })
   if (!read.success) return refusedDraft
   const { totalIsMeant, ...kept } = read.data.draft
+  // A draft without them would take them out whole, which has a button of its own.
+  if (!isObject(kept.arrangements)) return refusedDraft
   return savePart(notebookId, part, read.data.base, kept, (next) => [
     ...quoteQuestions(next),
     ...(totalIsMeant === true ? [] : totalQuestions(next)),
