@@ -5,6 +5,8 @@ import type { Browser, Page } from '@playwright/test'
 import { openBrowser } from '../screens/browser.ts'
 import { freePort, serveProgram } from '../screens/servedProgram.ts'
 import { largeNotebook } from './largeNotebook.ts'
+import { lighthouseRows } from './lighthouseBench.ts'
+import { scriptRows } from './scriptBench.ts'
 
 type Row = { readonly what: string; readonly figure: number; readonly limit: number; readonly unit: string }
 
@@ -17,6 +19,8 @@ export async function browserRows(): Promise<Row[]> {
     return [
       ...(await tryingRows(browser, program.address)),
       await otherHouseholdRow(browser, program.address),
+      ...(await scriptRows(browser, program.address)),
+      ...(await lighthouseRows(program.address)),
     ]
   } finally {
     await browser.close()
