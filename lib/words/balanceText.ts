@@ -19,16 +19,22 @@ export function balanceSentences(statement: Statement, names: ShareNames): reado
   ]
 }
 
-/** Which figures the books are held against, and what an unsigned draft would ask instead. */
+/**
+ * Which figures the books are held against, and what an unsigned draft would ask instead. `moved` where marks in the books
+ * have put actual figures in the place of planned ones.
+ */
 export function standingOfBooks(
   signed: number | undefined,
   draft: Result<Statement> | undefined,
   names: ShareNames,
+  moved = false,
 ): readonly string[] {
   if (signed === undefined) {
     return ['Nothing is signed yet: these are the figures of the draft, and they bind nobody.']
   }
-  const held = `These are the figures of revision ${signed}, as all have signed it.`
+  const held = moved
+    ? `These are the figures of revision ${signed}, which all have signed, with what both have marked as bought, worked or kept in the place of what was planned.`
+    : `These are the figures of revision ${signed}, as all have signed it.`
   if (draft === undefined) return [held]
   if (!draft.ok) return [held, 'The draft has been changed since; its shares can’t be worked out yet.']
   const { asked, currency } = draft.value

@@ -22,6 +22,12 @@ describe('what the books are held against', () => {
     ])
   })
 
+  test('is said to have what both marked in the books in it, where there is any', () => {
+    expect(standingOfBooks(2, undefined, names, true)).toEqual([
+      'These are the figures of revision 2, which all have signed, with what both have marked as bought, worked or kept in the place of what was planned.',
+    ])
+  })
+
   test('is the signed revision even where the draft asks for something else', () => {
     const words = standingOfBooks(1, draft, names).join(' ')
     expect(words).toContain('revision 1')

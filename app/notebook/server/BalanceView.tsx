@@ -1,3 +1,5 @@
+import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
+import { asBuilt } from '../../../lib/core/ledger/asBuilt.ts'
 import { waitingTransfers } from '../../../lib/core/ledger/transfers.ts'
 import { digitsOf } from '../../../lib/core/shares/statement.ts'
 import { balanceSentences, standingOfBooks } from '../../../lib/words/balanceText.ts'
@@ -33,7 +35,7 @@ export function BalanceView({ opened }: { opened: Opened }) {
   ]
   return (
     <Panel heading="Where you stand">
-      {standingOfBooks(signed, draft, names).map((sentence) => (
+      {standingOfBooks(signed, draft, names, movedByBooks(notebook)).map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}
       <FigureTable
@@ -60,4 +62,9 @@ export function BalanceView({ opened }: { opened: Opened }) {
       ))}
     </Panel>
   )
+}
+
+/** Whether marks in the books have put any actual figure in the place of a planned one. */
+function movedByBooks(notebook: Notebook): boolean {
+  return asBuilt(notebook, digitsOf(notebook)).notebook !== notebook
 }

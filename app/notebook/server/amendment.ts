@@ -24,8 +24,8 @@ export function amendmentOf(
   )
   if (base === undefined) return undefined
   const was = JSON.parse(base.revision.canonicalText) as NotebookDocument
-  // Receipts, and what they came to, are no part of an agreement.
-  const { contributions: _given, books: _books, ...is } = text
+  // Receipts, what they came to, and the letter that first asked are no part of an agreement.
+  const { contributions: _given, books: _books, letter: _letter, ...is } = text
   const items = [...agreedItems(is), ...agreedItems(was)]
   const changes = itemChanges(was, is, renamedDecisions(was, is)).map((change) => ({
     title: changedItemTitle({ ...change, before: change.before, after: change.after }, items),
