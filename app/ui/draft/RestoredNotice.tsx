@@ -16,7 +16,7 @@ export function RestoredNotice({
   onPutBack: () => () => void
 }) {
   const [undo, setUndo] = useState<() => void>()
-  const when = new Intl.DateTimeFormat('en', { dateStyle: 'medium', timeStyle: 'short' }).format(restored.at)
+  const when = new Intl.DateTimeFormat('en-GB', { dateStyle: 'long', timeStyle: 'short' }).format(restored.at)
   return (
     <section className="summary restored-draft" role="status">
       {undo === undefined ? (

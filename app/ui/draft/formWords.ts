@@ -18,7 +18,7 @@ export const formWords = {
   unfit: (count: number) =>
     count === 1 ? 'Not saved yet: one thing to mend.' : `Not saved yet: ${count} things to mend.`,
   asTyped: 'Save as I type',
-  asTypedHint: 'In this browser. An item that is changed loses both marks, each time.',
+  asTypedHint: 'A changed item loses both marks.',
   restored: (when: string) => `What you typed on ${when} was not saved yet: it stands below.`,
   restoredSent: 'It had been sent, but no answer came.',
   putBackSaved: 'Put back what is saved',
