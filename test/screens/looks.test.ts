@@ -116,6 +116,32 @@ describe.each(['light', 'dark'] as const)('in %s, at 320 px', (colorScheme) => {
     await page.reload()
   })
 
+  test('a first split, worked out', async () => {
+    await page.goto(`${inject('baseUrl')}/start`)
+    await put(page, 'households.a.name', 'Heron House')
+    await put(page, 'households.b.name', 'Bank Cottage')
+    await page.getByRole('button', { name: 'Start the notebook' }).click()
+    await page.getByRole('button', { name: 'I have kept it' }).click()
+    await put(page, 'length', '60 ft')
+    await put(page, 'materials', '900')
+    await expectPage(page.locator('.share-bar-figures')).toContainText('450.00')
+
+    expect(await wrongWith(page)).toEqual([])
+    await page.reload()
+  })
+
+  test('trade terms, unfolded', async () => {
+    await page.goto(inject('baseUrl'))
+    await page.getByRole('button', { name: 'Open the example as the first household' }).click()
+    await expectPage(page.getByRole('heading', { level: 1, name: 'The line' })).toBeVisible()
+    await page.goto(`${homeOf(page)}/build-up/s1`)
+    const questions = page.locator('.explain summary')
+    for (const question of await questions.all()) await question.click()
+    await expectPage(page.getByRole('img', { name: /^A rail, seen on its end/ })).toBeVisible()
+
+    expect(await wrongWith(page)).toEqual([])
+  })
+
   test('the navigation, unfolded', async () => {
     await page.goto(inject('baseUrl'))
     await page.getByRole('button', { name: 'Open the example as the second household' }).click()
