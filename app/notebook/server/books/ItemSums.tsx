@@ -21,7 +21,14 @@ export function ItemSums({
   const sum = (key: 'planned' | 'onLines' | 'onNoLine' | 'things' | 'counts') =>
     items.reduce((total, item) => total + item[key], 0n)
   return (
-    <Panel heading="Planned against actual" aside={<a href={csv}>As a table for a spreadsheet (CSV)</a>}>
+    <Panel
+      heading="Planned against actual"
+      aside={
+        <a href={csv} download>
+          As a table for a spreadsheet (CSV)
+        </a>
+      }
+    >
       <p>{heldAgainstWords(signed)}</p>
       <FigureTable
         caption="Planned against actual, by item"
