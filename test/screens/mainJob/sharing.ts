@@ -3,7 +3,7 @@ import { expectPage } from '../expectPage.ts'
 import * as quarry from '../quarryLine.ts'
 import { put, save } from '../typing.ts'
 import { panel, visit } from '../visiting.ts'
-import { b } from './evening.ts'
+import { a, b } from './evening.ts'
 
 export function sharingSteps(): void {
   describe('shares in plain words', () => {
@@ -65,10 +65,23 @@ export function sharingSteps(): void {
       for (const sentence of sentences) expect(shown).toContain(sentence)
     })
 
-    test('a cap moves what is above it to the other household, and says so', async () => {
+    test('a cap moves what is above it to the other household once that one has marked it, and says so', async () => {
       await visit(b, 'Shares')
       await put(b.page, 'caps.b', quarry.caps.b)
       await save(b.page, 'Save the caps')
+      await expectPage(panel(b.page, 'The whole fence')).toContainText(
+        'The cap of The Mill House, $1,800.00, would move $160.32 to Larkspur Cottage once Larkspur Cottage marks the caps. Until then it moves nothing.',
+      )
+      await expectPage(panel(b.page, 'The whole fence').locator('dd.figure')).toHaveText([
+        '$2,999.31',
+        '$1,960.32',
+      ])
+
+      await visit(a, 'Shares')
+      await panel(a.page, 'Caps').getByRole('button', { name: 'Agree to this as it stands' }).click()
+      const mark = panel(a.page, 'Caps').getByRole('button', { name: 'Take your mark off' })
+      await expectPage(mark).toBeVisible()
+      await b.page.reload()
 
       // By hand, the sums of the sentences above: a 2999.31, b 1960.32; b is asked for 160.32 more than its cap.
       await expectPage(panel(b.page, 'The whole fence')).toContainText(
@@ -78,6 +91,9 @@ export function sharingSteps(): void {
         '$3,159.63',
         '$1,800.00',
       ])
+      // All items are marked together later in the evening.
+      await mark.click()
+      await expectPage(mark).toHaveCount(0)
     })
   })
 }
