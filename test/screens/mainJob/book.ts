@@ -70,13 +70,13 @@ export function bookSteps(): void {
         for: 'c2',
         note: 'surveyor',
       },
+      // For the whole fence: on the survey, a second visit above the plan would pause at the cap of b.
       {
         by: () => b,
         household: 'b',
         kind: 'cash',
         amount: '385.55',
         date: day,
-        for: 'c2',
         note: 'surveyor, again',
       },
       {
