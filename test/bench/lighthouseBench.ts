@@ -1,5 +1,4 @@
-import type { Browser } from '@playwright/test'
-import lighthouse from 'lighthouse'
+import lighthouse, { type Result } from 'lighthouse'
 import { openBrowser } from '../screens/browser.ts'
 import { openExample } from '../screens/examplePages.ts'
 import { freePort } from '../screens/servedProgram.ts'
@@ -10,61 +9,66 @@ const categories = ['performance', 'accessibility', 'best-practices'] as const
 const runs = 5
 
 /**
- * What Lighthouse finds on the mobile setting, as points that are missing of its 100: at most 5 may. Its own throttling of a
- * phone is worked out from what this machine took, so a busy one lowers the first figure.
+ * What Lighthouse finds on the mobile setting, as points that are missing of its 100: at most 5 may. Its throttling to a phone
+ * is worked out from what this machine took, so a busy one lowers the first figure. Every run has a browser of its own.
  */
 export async function lighthouseRows(address: string): Promise<Row[]> {
-  const port = await freePort()
-  const browser = await openBrowser([`--remote-debugging-port=${port}`])
-  try {
-    const { home, cookie } = await openedExample(browser, address)
-    const pages = [
-      ['the start page', address],
-      ['The line', home],
-      ['an item', `${home}/item/s2`],
-      ['Sign', `${home}/sign`],
-    ] as const
-    const rows: Row[] = []
-    for (const [name, page] of pages) {
-      const points = new Map(categories.map((category) => [category, [] as number[]]))
-      for (let run = 0; run < runs; run += 1) {
-        const found = await pointsOf(page, port, cookie)
-        for (const [category, figures] of points) figures.push(found[category])
-      }
-      for (const [category, figures] of points) {
-        const median = figures.sort((left, right) => left - right)[Math.floor(runs / 2)] ?? Number.NaN
-        const what = `Lighthouse, mobile, ${category} of ${name}: ${median} of 100 (median of ${runs})`
-        rows.push({ what, figure: 100 - median, limit: 5, unit: 'points missing' })
-      }
+  const { home, cookie } = await openedExample(address)
+  const pages = [
+    ['the start page', address],
+    ['The line', home],
+    ['an item', `${home}/item/s2`],
+    ['Sign', `${home}/sign`],
+  ] as const
+  const rows: Row[] = []
+  for (const [name, page] of pages) {
+    const found: Points[] = []
+    for (let run = 0; run < runs; run += 1) found.push(await pointsOf(page, cookie))
+    for (const category of categories) {
+      const figures = found.map((points) => points[category]).sort((left, right) => left - right)
+      const median = figures[Math.floor(runs / 2)] ?? Number.NaN
+      const what = `Lighthouse, mobile, ${category} of ${name}: ${median} of 100 (median of ${runs})`
+      rows.push({ what, figure: 100 - median, limit: 5, unit: 'points missing' })
     }
-    return rows
+  }
+  return rows
+}
+
+/** Lighthouse opens a tab of its own, which has no session: the one of the example goes along as a header. */
+async function openedExample(address: string): Promise<{ home: string; cookie: string }> {
+  const browser = await openBrowser()
+  try {
+    const context = await browser.newContext()
+    const home = await openExample(context, address)
+    const cookies = await context.cookies()
+    return { home, cookie: cookies.map(({ name, value }) => `${name}=${value}`).join('; ') }
   } finally {
     await browser.close()
   }
 }
 
-/** Lighthouse opens a tab of its own, which has no session: the one of the example goes along as a header. */
-async function openedExample(browser: Browser, address: string): Promise<{ home: string; cookie: string }> {
-  const context = await browser.newContext()
-  const home = await openExample(context, address)
-  const cookies = await context.cookies()
-  await context.close()
-  return { home, cookie: cookies.map(({ name, value }) => `${name}=${value}`).join('; ') }
-}
-
 type Points = Readonly<Record<(typeof categories)[number], number>>
 
 /** @throws Error where the page could not be measured, or another was */
-async function pointsOf(page: string, port: number, cookie: string): Promise<Points> {
-  const result = await lighthouse(page, {
-    port,
-    logLevel: 'error',
-    output: 'json',
-    formFactor: 'mobile',
-    extraHeaders: { Cookie: cookie },
-    onlyCategories: [...categories],
-  })
-  const found = result?.lhr
+async function pointsOf(page: string, cookie: string): Promise<Points> {
+  const port = await freePort()
+  const browser = await openBrowser([`--remote-debugging-port=${port}`])
+  try {
+    const result = await lighthouse(page, {
+      port,
+      logLevel: 'error',
+      output: 'json',
+      formFactor: 'mobile',
+      extraHeaders: { Cookie: cookie },
+      onlyCategories: [...categories],
+    })
+    return pointsIn(result?.lhr, page)
+  } finally {
+    await browser.close()
+  }
+}
+
+function pointsIn(found: Result | undefined, page: string): Points {
   if (found === undefined || found.runtimeError !== undefined) {
     throw new Error(`Lighthouse could not measure ${page}: ${found?.runtimeError?.message}`)
   }
