@@ -69,11 +69,14 @@ async function shownTo(household: Household, file: string): Promise<string> {
   return (await text(prelude)).replaceAll('<!-- -->', '')
 }
 
-/** All that a household can read of its notebook, but for papers that are packed: those come from the document alone. */
+/**
+ * All that a household can read of its notebook, but for papers that are packed, which come from the document alone, and for
+ * the line that stays open as long as its page and says only that something changed.
+ */
 async function everythingFor(household: Household): Promise<string> {
   const files = [...(await everyAddress()).keys()].flatMap((name) => {
     const file = name.startsWith(pages) ? name.slice(pages.length).split('#')[0] : undefined
-    return file === undefined || /pdf|zip|upload|letter/.test(file) ? [] : [file]
+    return file === undefined || /pdf|zip|upload|letter|live/.test(file) ? [] : [file]
   })
   let all = ''
   for (const file of files) all += await shownTo(household, file)

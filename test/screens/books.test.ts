@@ -147,6 +147,10 @@ describe('two households keep the books', () => {
     await form.getByRole('radio', { name: 'Bank Cottage' }).check()
     await form.getByRole('radio', { name: 'Along the bank' }).check()
     await form.getByRole('button', { name: 'Write it down' }).click()
+    // A page that is left while it saves may take what was typed with it.
+    await expectPage(
+      panel(a.page, 'Tools, leftovers and salvage').getByRole('button', { name: 'Agree to $12.00' }),
+    ).toBeVisible()
     for (const household of [a, b]) {
       await openBooks(household)
       await panel(household.page, 'Tools, leftovers and salvage')
