@@ -1,4 +1,7 @@
-import lighthouse, { type Result } from 'lighthouse'
+import { execFile } from 'node:child_process'
+import { createRequire } from 'node:module'
+import { promisify } from 'node:util'
+import type { Result } from 'lighthouse'
 import { openBrowser } from '../screens/browser.ts'
 import { openExample } from '../screens/examplePages.ts'
 import { freePort } from '../screens/servedProgram.ts'
@@ -7,6 +10,7 @@ type Row = { readonly what: string; readonly figure: number; readonly limit: num
 
 const categories = ['performance', 'accessibility', 'best-practices'] as const
 const runs = 5
+const program = createRequire(import.meta.url).resolve('lighthouse/cli/index.js')
 
 /**
  * What Lighthouse finds on the mobile setting, as points that are missing of its 100: at most 5 may. Its throttling to a phone
@@ -49,28 +53,43 @@ async function openedExample(address: string): Promise<{ home: string; cookie: s
 
 type Points = Readonly<Record<(typeof categories)[number], number>>
 
-/** @throws Error where the page could not be measured, or another was */
-async function pointsOf(page: string, cookie: string): Promise<Points> {
+/**
+ * One run, in a process of its own: where the browser is lost, Lighthouse can end the process that it runs in. Such a run says
+ * nothing about the page, and is made again.
+ *
+ * @throws Error where the page could not be measured, or another was
+ */
+async function pointsOf(page: string, cookie: string, attempts = 3): Promise<Points> {
   const port = await freePort()
   const browser = await openBrowser([`--remote-debugging-port=${port}`])
   try {
-    const result = await lighthouse(page, {
-      port,
-      logLevel: 'error',
-      output: 'json',
-      formFactor: 'mobile',
-      extraHeaders: { Cookie: cookie },
-      onlyCategories: [...categories],
-    })
-    return pointsIn(result?.lhr, page)
+    const { stdout } = await promisify(execFile)(
+      process.execPath,
+      [
+        program,
+        page,
+        `--port=${port}`,
+        '--quiet',
+        '--output=json',
+        '--form-factor=mobile',
+        '--no-enable-error-reporting',
+        `--only-categories=${categories.join(',')}`,
+        `--extra-headers=${JSON.stringify({ Cookie: cookie })}`,
+      ],
+      { maxBuffer: 64 * 1024 * 1024, timeout: 120_000 },
+    )
+    return pointsIn(JSON.parse(stdout), page)
+  } catch (error) {
+    if (attempts === 1) throw error
   } finally {
     await browser.close()
   }
+  return pointsOf(page, cookie, attempts - 1)
 }
 
-function pointsIn(found: Result | undefined, page: string): Points {
-  if (found === undefined || found.runtimeError !== undefined) {
-    throw new Error(`Lighthouse could not measure ${page}: ${found?.runtimeError?.message}`)
+function pointsIn(found: Result, page: string): Points {
+  if (found.runtimeError !== undefined) {
+    throw new Error(`Lighthouse could not measure ${page}: ${found.runtimeError.message}`)
   }
   if (found.finalDisplayedUrl.replace(/\/$/, '') !== page.replace(/\/$/, '')) {
     throw new Error(`Lighthouse measured ${found.finalDisplayedUrl} in place of ${page}`)
