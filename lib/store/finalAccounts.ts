@@ -3,7 +3,7 @@ import { database, type Tables } from './database.ts'
 import { putOnRecord } from './happenings.ts'
 import { type Mark, marksIn } from './marks.ts'
 import { documentIn } from './notebooks.ts'
-import type { Freezing, Signature } from './revisions.ts'
+import { type Freezing, type Signature, signatureFrom } from './revisions.ts'
 import { sha256Hex } from './sha256.ts'
 import { storedHousehold } from './storedHousehold.ts'
 
@@ -79,11 +79,7 @@ export async function accountSignaturesOf(accountId: string): Promise<AccountSig
       orderBy: [{ household: 'asc' }, { partyIndex: 'asc' }],
     }),
   )
-  return rows.map(({ drawing, ...row }) => ({
-    ...row,
-    household: storedHousehold(row.household),
-    ...(drawing === null ? {} : { drawing }),
-  }))
+  return rows.map(signatureFrom)
 }
 
 /**

@@ -118,11 +118,15 @@ export async function signaturesOf(revisionId: string): Promise<Signature[]> {
       orderBy: [{ household: 'asc' }, { partyIndex: 'asc' }],
     }),
   )
-  return rows.map(({ drawing, ...row }) => ({
-    ...row,
-    household: storedHousehold(row.household),
-    ...(drawing === null ? {} : { drawing }),
-  }))
+  return rows.map(signatureFrom)
+}
+
+/** A signature's row, under a revision or under a final account, without the drawing that was not made. */
+export function signatureFrom<Row extends { readonly household: string; readonly drawing: string | null }>({
+  drawing,
+  ...row
+}: Row) {
+  return { ...row, household: storedHousehold(row.household), ...(drawing === null ? {} : { drawing }) }
 }
 
 /**

@@ -1,7 +1,8 @@
 'use client'
 
-import { useId, useRef, useState } from 'react'
+import { useId, useRef } from 'react'
 import { formWords } from './formWords.ts'
+import { useCopying } from './useCopying.ts'
 import { useReady } from './useReady.ts'
 
 /** A text to take along, such as a private link. Where the browser gives no clipboard (plain http) it is marked instead. */
@@ -17,17 +18,7 @@ export function CopyField({
   const id = useId()
   const ready = useReady()
   const input = useRef<HTMLInputElement>(null)
-  const [said, setSaid] = useState('')
-  async function copy() {
-    input.current?.focus()
-    input.current?.select()
-    try {
-      await navigator.clipboard.writeText(value)
-      setSaid(formWords.copied)
-    } catch {
-      setSaid(formWords.copySelf)
-    }
-  }
+  const { copy, said } = useCopying(input, value)
   return (
     <div className="field copy-field">
       <label className="field-label" htmlFor={id}>

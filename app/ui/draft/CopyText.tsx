@@ -1,7 +1,7 @@
 'use client'
 
-import { useId, useRef, useState } from 'react'
-import { formWords } from './formWords.ts'
+import { useId, useRef } from 'react'
+import { useCopying } from './useCopying.ts'
 import { useReady } from './useReady.ts'
 
 /** A text of many lines to take along. Where the browser gives no clipboard (plain http) it is marked instead. */
@@ -9,17 +9,7 @@ export function CopyText({ label, value, copyLabel }: { label: string; value: st
   const id = useId()
   const ready = useReady()
   const area = useRef<HTMLTextAreaElement>(null)
-  const [said, setSaid] = useState('')
-  async function copy() {
-    area.current?.focus()
-    area.current?.select()
-    try {
-      await navigator.clipboard.writeText(value)
-      setSaid(formWords.copied)
-    } catch {
-      setSaid(formWords.copySelf)
-    }
-  }
+  const { copy, said } = useCopying(area, value)
   return (
     <div className="field copy-field">
       <label className="field-label" htmlFor={id}>
