@@ -2,12 +2,15 @@
 // that was skipped, a file that did not load or holds no test, a run without a test, an error outside of any test.
 
 /**
- * @typedef {{ passed: number, failed: number, complaints: string[] }} Count complaints: failures that the run's own
- *   output shows nowhere as a failed test
- * @typedef {{ status: string, fullName?: string }} ReportedTest
+ * @typedef {{ passed: number, failed: number, complaints: string[] }} Count complaints: what failed, one text each: a long
+ *   output is often kept only in its last part
+ * @typedef {{ status: string, fullName?: string, failureMessages?: string[] }} ReportedTest
  * @typedef {{ name: string, status: string, assertionResults: ReportedTest[] }} ReportedFile
  * @typedef {{ testResults: ReportedFile[] }} Report
  */
+
+/** Characters of a failed test's message that are said again at the end. */
+const longestReason = 1500
 
 /**
  * @param {string} run what the run is called in a complaint
@@ -26,16 +29,29 @@ export function countTests(run, report, succeeded) {
       file.assertionResults.length === 0 ||
       (file.status === 'failed' && !file.assertionResults.some(isBroken)),
   )
-  const complaints = [
+  const failedTests = report.testResults.flatMap((file) =>
+    file.assertionResults.filter(({ status }) => status === 'failed').map((test) => failedTest(file, test)),
+  )
+  const unseen = [
     ...unrun.map((test) => `${run}: not run, which counts as failed: ${test.fullName ?? 'a test'}`),
     ...brokenFiles.map((file) => `${run}: this file could not be run whole: ${file.name}`),
   ]
-  if (tests.length === 0 && brokenFiles.length === 0) complaints.push(`${run}: no test was found.`)
-  const failed = tests.filter((test) => test.status === 'failed').length + complaints.length
+  if (tests.length === 0 && brokenFiles.length === 0) unseen.push(`${run}: no test was found.`)
+  const complaints = [...failedTests.map((text) => `${run}: failed: ${text}`), ...unseen]
+  const failed = complaints.length
   if (failed === 0 && !succeeded) {
     return { passed, failed: 1, complaints: [`${run}: an error happened outside of any test.`] }
   }
   return { passed, failed, complaints }
+}
+
+/**
+ * @param {ReportedFile} file
+ * @param {ReportedTest} test
+ */
+function failedTest(file, test) {
+  const why = (test.failureMessages?.[0] ?? '').slice(0, longestReason)
+  return `${test.fullName ?? 'a test'} (${file.name})${why === '' ? '' : `\n  ${why.replaceAll('\n', '\n  ')}`}`
 }
 
 /** @param {ReportedTest} test */

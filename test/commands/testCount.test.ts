@@ -13,7 +13,17 @@ describe('the count of a test run', () => {
   test('is what its report says', () => {
     const report = { testResults: [file('passed', passed, passed), file('failed', passed, failed)] }
 
-    expect(countTests('tests', report, false)).toEqual({ passed: 3, failed: 1, complaints: [] })
+    expect(countTests('tests', report, false)).toMatchObject({ passed: 3, failed: 1 })
+  })
+
+  test('names every failed test at the end, with its file and why', () => {
+    const why = { ...failed, failureMessages: ['expected 1 to be 2\nat line 3'] }
+    const report = { testResults: [file('failed', passed, why, failed)] }
+
+    expect(countTests('tests', report, false).complaints).toEqual([
+      'tests: failed: the odd cent goes nowhere (split.test.ts)\n  expected 1 to be 2\n  at line 3',
+      'tests: failed: the odd cent goes nowhere (split.test.ts)',
+    ])
   })
 
   test.each(['skipped', 'pending', 'todo'])('counts a test that is %s as failed and names it', (status) => {
