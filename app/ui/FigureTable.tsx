@@ -1,3 +1,4 @@
+// biome-ignore-all lint/a11y/noRedundantRoles: Safari drops the roles of a table that is laid out as blocks
 import { type ReactNode, useId } from 'react'
 
 export type FigureColumn = {
@@ -7,8 +8,10 @@ export type FigureColumn = {
 }
 
 /**
- * A table of figures. Each row and foot row holds one cell per column, the first being the row's heading. Where the
- * table is wider than the screen it scrolls in a region of its own that the keyboard can reach.
+ * A table of figures. Each row and foot row holds one cell per column, the first being the row's heading. On a phone a
+ * row of four columns and more becomes a block, with each figure under the title of its column (figureTable.css); the
+ * roles are written out, since some browsers drop those of a table that is not laid out as one. Where a table is wider
+ * than its place all the same it scrolls in a region of its own that the keyboard can reach.
  */
 export function FigureTable({
   caption,
@@ -22,15 +25,22 @@ export function FigureTable({
   foot?: readonly (readonly ReactNode[])[] | undefined
 }) {
   const captionId = useId()
+  const inBlocks = columns.length > 3
+  const className = inBlocks ? 'figure-table in-blocks' : 'figure-table'
   const rowOf = (cells: readonly ReactNode[], key: string) => (
-    <tr key={key}>
+    <tr key={key} role="row">
       {columns.map((column, at) =>
         at === 0 ? (
-          <th key={column.label} scope="row">
+          <th key={column.label} scope="row" role="rowheader">
             {cells[at]}
           </th>
         ) : (
-          <td key={column.label} className={column.figures ? 'figure' : undefined}>
+          <td
+            key={column.label}
+            role="cell"
+            className={column.figures ? 'figure' : undefined}
+            data-label={inBlocks ? column.label : undefined}
+          >
             {cells[at]}
           </td>
         ),
@@ -39,20 +49,27 @@ export function FigureTable({
   )
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by keyboard
-    <section className="figure-table" aria-labelledby={captionId} tabIndex={0}>
-      <table>
+    <section className={className} aria-labelledby={captionId} tabIndex={0}>
+      <table role="table">
         <caption id={captionId}>{caption}</caption>
-        <thead>
-          <tr>
+        <thead role="rowgroup">
+          <tr role="row">
             {columns.map((column) => (
-              <th key={column.label} scope="col" className={column.figures ? 'figure' : undefined}>
+              <th
+                key={column.label}
+                scope="col"
+                role="columnheader"
+                className={column.figures ? 'figure' : undefined}
+              >
                 {column.label}
               </th>
             ))}
           </tr>
         </thead>
-        <tbody>{rows.map((cells, at) => rowOf(cells, `row ${at}`))}</tbody>
-        {foot.length === 0 ? null : <tfoot>{foot.map((cells, at) => rowOf(cells, `foot ${at}`))}</tfoot>}
+        <tbody role="rowgroup">{rows.map((cells, at) => rowOf(cells, `row ${at}`))}</tbody>
+        {foot.length === 0 ? null : (
+          <tfoot role="rowgroup">{foot.map((cells, at) => rowOf(cells, `foot ${at}`))}</tfoot>
+        )}
       </table>
     </section>
   )
