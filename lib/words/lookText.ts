@@ -8,6 +8,7 @@ import type { TakeOff } from '../core/takeoff/takeOff.ts'
 import { householdName } from './labels.ts'
 import { lengthWords } from './length.ts'
 import { setbackRange } from './summary/buildBlocks.ts'
+import { householdsNamed } from './summary/householdsNamed.ts'
 import { capitalised, itemTitle } from './summary/names.ts'
 import { typedLength } from './summary/typedLength.ts'
 
@@ -37,7 +38,7 @@ export function sectionRows(
     ['Where', sectionPlace(notebook, section)],
     ['Height', heightWords(notebook, section.height.agreed, section.height.measuredFrom)],
     ['Infill', section.infill.trim() || notSaid],
-    ['Drainage', section.drainage.trim()],
+    ['Drainage', householdsNamed(notebook, section.drainage).trim()],
     ['Posts and bays', countsOf(notebook, index, found)],
     ['Off the line', setbackOf(notebook, section.from, section.to)],
     ['Kept up by', keeperWords(notebook, section.upkeep)],
@@ -50,7 +51,7 @@ export function gateRows(notebook: Notebook, index: number): readonly LookRow[] 
   return rows([
     ['Where', gatePlace(notebook, gate)],
     ['Passages a week', usesWords(notebook, gate)],
-    ['Opens', gate.opens.trim() || notSaid],
+    ['Opens', householdsNamed(notebook, gate.opens).trim() || notSaid],
     ['Latch', gate.latch.trim() || notSaid],
     ['Keys', gate.keys.trim()],
     ['Kept up by', keeperWords(notebook, gate.upkeep)],

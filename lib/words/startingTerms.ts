@@ -37,11 +37,11 @@ export const startingTopics: readonly StartingTopic[] = [
     wordings: [
       {
         label: 'Both own, both keep',
-        text: 'What stands on the line belongs to both households in halves, and both keep it up in halves. What the pages of the sections and gates say otherwise goes first.',
+        text: 'What stands on the line belongs to both households in halves, and both keep it up in halves. What the pages of the sections and gates say otherwise takes precedence.',
       },
       {
         label: 'Each owns what stands on its land',
-        text: 'Each household owns and keeps up what stands on its own land, whoever paid for it. What stands on the line belongs to both households. What the pages of the sections and gates say otherwise goes first.',
+        text: 'Each household owns and keeps up what stands on its own land, whoever paid for it. What stands on the line belongs to both households. What the pages of the sections and gates say otherwise takes precedence.',
       },
     ],
     caution:

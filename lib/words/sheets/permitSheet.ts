@@ -8,6 +8,7 @@ import { evidenceWords, householdName } from '../labels.ts'
 import { lengthWords } from '../length.ts'
 import type { Block } from '../summary/block.ts'
 import { setbackRange } from '../summary/buildBlocks.ts'
+import { householdsNamed } from '../summary/householdsNamed.ts'
 import { itemTitle } from '../summary/names.ts'
 import { standingWords } from '../summary/openingBlocks.ts'
 import type { SummaryInput } from '../summary/summaryInput.ts'
@@ -78,7 +79,7 @@ function sectionTable(notebook: Notebook, takeOff: TakeOff): Block {
             .map((text) => text.trim())
             .filter(Boolean)
             .join('; ') || notSaid,
-          section.drainage.trim() || notSaid,
+          householdsNamed(notebook, section.drainage).trim() || notSaid,
         ],
       }
     }),
@@ -120,7 +121,7 @@ function gateTable(notebook: Notebook): Block[] {
           gate.at === '' ? notSaid : unbroken(gate.at),
           gate.opening === '' ? notSaid : unbroken(gate.opening),
           stands[gate.stands],
-          gate.opens.trim() || notSaid,
+          householdsNamed(notebook, gate.opens).trim() || notSaid,
         ],
       })),
     },

@@ -6,6 +6,7 @@ import { householdName } from '../labels.ts'
 import { lengthWords } from '../length.ts'
 import { meetsWords } from '../needText.ts'
 import type { Block } from './block.ts'
+import { householdsNamed } from './householdsNamed.ts'
 import { householdStart, itemTitle, typedSentence } from './names.ts'
 import { unbroken } from './unbroken.ts'
 
@@ -59,7 +60,7 @@ function sectionWords(notebook: Notebook, section: Section): string {
       : setbackSentence(notebook, 'The middle of the fence', lengthOf(from), lengthOf(to)),
     labelled('Face', section.face),
     labelled('Infill', section.infill),
-    labelled('Drainage', section.drainage),
+    labelled('Drainage', householdsNamed(notebook, section.drainage)),
     keepingWords(notebook, section),
     labelled('Meets', meetsWords(notebook, section.meets)),
     labelled('Notes', section.notes),
@@ -124,7 +125,7 @@ function gateWords(notebook: Notebook, gate: Gate): string {
       ? ''
       : setbackSentence(notebook, 'The middle of the gate', lengthOf(gate.at), lengthOf(gate.at)),
     passageWords(notebook, gate),
-    labelled('Opens', gate.opens),
+    labelled('Opens', householdsNamed(notebook, gate.opens)),
     labelled('Latch', gate.latch),
     labelled('Keys', gate.keys),
     keepingWords(notebook, gate),

@@ -10,6 +10,7 @@ import { dayWords } from '../day.ts'
 import { householdName } from '../labels.ts'
 import { lengthWords } from '../length.ts'
 import { exaggeration } from './drawingExaggeration.ts'
+import { householdsNamed } from './householdsNamed.ts'
 import { capitalised, itemTitle } from './names.ts'
 import { typedLength } from './typedLength.ts'
 import { unbroken } from './unbroken.ts'
@@ -138,7 +139,7 @@ function gateName(notebook: Notebook, index: number): string {
   const gate = notebook.gates[index]
   if (gate === undefined) return ''
   const wide = gate.opening === '' ? '' : `, ${typedLength(notebook, gate.opening)} clear`
-  return `${itemTitle('gate', index, gate.name)}, at ${typedLength(notebook, gate.at)}${wide}${gate.opens.trim() === '' ? '' : `, opens ${gate.opens.trim()}`}`
+  return `${itemTitle('gate', index, gate.name)}, at ${typedLength(notebook, gate.at)}${wide}${gate.opens.trim() === '' ? '' : `, opens ${householdsNamed(notebook, gate.opens).trim()}`}`
 }
 
 function stationName(notebook: Notebook, index: number): string {
