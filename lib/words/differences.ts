@@ -1,6 +1,7 @@
 import { currencyDigits } from '../core/amounts/currency.ts'
 import { minorUnits } from '../core/amounts/money.ts'
 import { isNumber } from '../core/amounts/typedNumber.ts'
+import { type Around, valueInWords } from './differenceValues.ts'
 import { fieldWords, fieldWordsIn, valueWords } from './fieldWords.ts'
 import { moneyWords } from './money.ts'
 
@@ -11,27 +12,44 @@ const nothing = '(nothing)'
 
 /**
  * What differs between two pieces of a notebook, field by field, with names that a reader knows: "Height: 6 ft before,
- * 6 ft 6 in now". `null` and `undefined` stand for "no such item".
+ * 6 ft 6 in now". `null` and `undefined` stand for "no such item". Two texts that read the same, such as 25 and 25.00 of a
+ * currency, are shown as they were typed.
  */
 export function differences(before: unknown, after: unknown): readonly Difference[] {
   const [was, is] = [fieldsOf(before), fieldsOf(after)]
   return [...new Set([...was.keys(), ...is.keys()])].flatMap((label) => {
-    const [old, now] = [was.get(label) ?? nothing, is.get(label) ?? nothing]
-    return old === now ? [] : [{ label, before: old, after: now }]
+    const [old, now] = [was.get(label) ?? absent, is.get(label) ?? absent]
+    if (old.typed === now.typed) return []
+    return old.words === now.words
+      ? [{ label, before: old.typed, after: now.typed }]
+      : [{ label, before: old.words, after: now.words }]
   })
 }
 
 /** "Height: 6 ft before, 6 ft 6 in now". */
 export function differenceWords({ label, before, after }: Difference): string {
   if (before === nothing) return `${label}: now ${after}`
-  if (after === nothing) return `${label}: was ${before}, now empty`
+  if (after === nothing) return `${label}: ${before} before, nothing now`
   return `${label}: ${before} before, ${after} now`
 }
 
-function fieldsOf(data: unknown): Map<string, string> {
-  const fields = new Map<string, string>()
-  collect(unwrapped(data), [], fields)
+/** Said where an item was saved anew, and nothing in it reads otherwise. */
+export const sameInWords = 'It reads as before: only what the app notes beside it changed.'
+
+type Field = { readonly typed: string; readonly words: string }
+const absent: Field = { typed: nothing, words: nothing }
+
+function fieldsOf(data: unknown): Map<string, Field> {
+  const fields = new Map<string, Field>()
+  const whole = unwrapped(data)
+  const currency = objectOf(whole).currency
+  const around = { siblings: {}, inside: '', currency: typeof currency === 'string' ? currency : '' }
+  collect(whole, [], around, fields)
   return fields
+}
+
+function objectOf(value: unknown): Readonly<Record<string, unknown>> {
+  return value !== null && typeof value === 'object' ? (value as Record<string, unknown>) : {}
 }
 
 /** Items that hold money are kept together with their currency, which says nothing while it stays the same. */
@@ -56,26 +74,37 @@ function costSoFar(data: object, currency: unknown): { readonly costSoFar?: stri
   return { costSoFar: `${amount}, further above the plan than the tolerance agreed on` }
 }
 
-function collect(value: unknown, path: readonly (string | number)[], fields: Map<string, string>): void {
+function collect(
+  value: unknown,
+  path: readonly (string | number)[],
+  around: Around,
+  fields: Map<string, Field>,
+): void {
   if (value === null || value === undefined || value === '') return
   if (Array.isArray(value)) {
-    for (const [index, entry] of value.entries()) collect(entry, [...path, index], fields)
+    for (const [index, entry] of value.entries()) collect(entry, [...path, index], around, fields)
     return
   }
   if (typeof value === 'object') {
+    const inside = path.findLast((one) => typeof one === 'string')
+    const within: Around = { ...around, siblings: objectOf(value), inside: String(inside ?? '') }
     for (const [key, entry] of Object.entries(value)) {
-      if (key !== 'id') collect(entry, [...path, key], fields)
+      if (key !== 'id') collect(entry, [...path, key], within, fields)
     }
     return
   }
-  fields.set(labelOf(path), wordsOf(value, path.at(-1)))
+  fields.set(labelOf(path), { typed: typedOf(value), words: wordsOf(value, path.at(-1), around) })
 }
 
-function wordsOf(value: unknown, key: string | number | undefined): string {
-  if (typeof value === 'boolean') return value ? 'yes' : 'no'
+function typedOf(value: unknown): string {
+  return typeof value === 'boolean' ? (value ? 'yes' : 'no') : String(value)
+}
+
+function wordsOf(value: unknown, key: string | number | undefined, around: Around): string {
+  if (typeof value !== 'string' || typeof key !== 'string') return typedOf(value)
   // Words of the file format stand at a few keys only; anywhere else a word is what somebody typed.
-  const words = typeof key === 'string' && Object.hasOwn(valueWords, key) ? valueWords[key] : undefined
-  return (words ? wordFor(words, String(value)) : undefined) ?? String(value)
+  const words = Object.hasOwn(valueWords, key) ? valueWords[key] : undefined
+  return (words ? wordFor(words, value) : undefined) ?? valueInWords(value, key, around)
 }
 
 /** A file may bring any key, and an object knows `constructor` without being told. */

@@ -17,13 +17,44 @@ describe('what differs, in words', () => {
 
   test('says what is new and what was emptied', () => {
     expect(words(item({}), item({ infill: 'boards' }))).toEqual(['Infill: now boards'])
-    expect(words(item({ infill: 'boards' }), item({ infill: '' }))).toEqual(['Infill: was boards, now empty'])
+    expect(words(item({ infill: 'boards' }), item({ infill: '' }))).toEqual([
+      'Infill: boards before, nothing now',
+    ])
   })
 
   test('counts lines from one', () => {
     const before = item({ materials: [{ quantity: '1' }, { quantity: '2' }] })
     const after = item({ materials: [{ quantity: '1' }, { quantity: '3' }] })
     expect(words(before, after)).toEqual(['Materials 2, quantity: 2 before, 3 now'])
+  })
+
+  test('gives figures with their units, and days in words', () => {
+    const line = (quantity: string, unitPrice: string) =>
+      item({ materials: [{ what: 'pipe', quantity, unit: 'bag', unitPrice }] })
+    expect(words(line('1', '0.385'), line('3', '102.6'))).toEqual([
+      'Materials 1, quantity: 1 bag before, 3 bags now',
+      'Materials 1, unit price: 0.385 USD before, $102.60 now',
+    ])
+    const work = (hours: string, rate: string) => item({ labour: [{ hours, rate }] })
+    expect(words(work('1', '25'), work('2.5', '26.5'))).toEqual([
+      'Labour 1, hours: 1 hour before, 2.5 hours now',
+      'Labour 1, rate: $25.00 an hour before, $26.50 an hour now',
+    ])
+    const parts = (a: string) => item({ share: { together: { principle: 'percent', a, b: '40' } } })
+    expect(words(parts('60'), parts('50'))).toEqual([
+      'Share, both together, household a: 60 percent before, 50 percent now',
+    ])
+    expect(words({ currency: 'JPY', caps: { b: '1500' } }, { currency: 'JPY', caps: { b: '900' } })).toEqual([
+      'Caps, household b: ¥1,500 before, ¥900 now',
+    ])
+    expect(words({ on: '2027-05-01' }, { on: '2027-06-12' })).toEqual([
+      'On: 1 May 2027 before, 12 June 2027 now',
+    ])
+  })
+
+  test('shows as typed what reads the same', () => {
+    const rate = (typed: string) => item({ labour: [{ rate: typed }] })
+    expect(words(rate('25'), rate('25.00'))).toEqual(['Labour 1, rate: 25 before, 25.00 now'])
   })
 
   test('names what the take-off and the line say, and a word inside a thing by that thing', () => {
@@ -73,10 +104,10 @@ describe('what differs, in words', () => {
 
   test('of a new item is all it holds, and of a removed one too', () => {
     expect(words(undefined, { on: '2027-01-01', text: 'The hazel stays.' })).toEqual([
-      'On: now 2027-01-01',
+      'On: now 1 January 2027',
       'Text: now The hazel stays.',
     ])
-    expect(words({ text: 'x' }, null)).toEqual(['Text: was x, now empty'])
+    expect(words({ text: 'x' }, null)).toEqual(['Text: x before, nothing now'])
   })
 
   test.each(['constructor', '__proto__', 'toString'])(

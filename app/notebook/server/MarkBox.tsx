@@ -1,7 +1,7 @@
 import { lookOf } from '../../../lib/core/agreement/itemStatus.ts'
 import { otherHousehold } from '../../../lib/core/people/household.ts'
 import { dayWords, momentWords } from '../../../lib/words/day.ts'
-import { differences, differenceWords } from '../../../lib/words/differences.ts'
+import { differences, differenceWords, sameInWords } from '../../../lib/words/differences.ts'
 import { householdName } from '../../../lib/words/labels.ts'
 import { shareNames } from '../../../lib/words/shareText.ts'
 import { statusWords } from '../../../lib/words/statusText.ts'
@@ -100,5 +100,5 @@ export function changeWords(before: unknown, after: unknown): readonly string[] 
   if (before === null || before === undefined) return ['Added.']
   if (after === null || after === undefined) return ['Removed.']
   const rows = differences(before, after).map(differenceWords)
-  return rows.length > 0 ? rows : ['Only what is not shown changed.']
+  return rows.length > 0 ? rows : [sameInWords]
 }
