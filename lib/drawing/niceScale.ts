@@ -1,12 +1,13 @@
+import { tickStep } from 'd3-array'
 import { inMillimetres, type Millimetres } from '../core/amounts/length.ts'
 import { ratio } from '../core/amounts/ratio.ts'
 
 /** The largest of 1, 2, 5, 10, 20, 50, … that is no more than `most`; 0 where not even 1 is. */
 export function roundFigureUpTo(most: number): number {
   if (!(most >= 1)) return 0
-  const power = 10 ** Math.floor(Math.log10(most) + 1e-9)
-  const steps = most / power
-  return power * (steps >= 5 ? 5 : steps >= 2 ? 2 : 1)
+  // The step nearest to the whole may be more than it; half of it never is.
+  const nearest = tickStep(0, most, 1)
+  return nearest <= most ? nearest : tickStep(0, most, 2)
 }
 
 /** How a small dimension is drawn so that it can be seen. */

@@ -1,3 +1,4 @@
+import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { opensToward } from '../../lib/core/boundary/opensToward.ts'
 import { hatchMarks } from '../../lib/drawing/hatchMarks.ts'
@@ -42,6 +43,17 @@ describe('scales', () => {
     [1000, 1000],
     [0.5, 0],
   ])('the round figure up to %d is %d', (most, round) => expect(roundFigureUpTo(most)).toBe(round))
+
+  test('a round figure is a one, a two or a five with noughts, and the next one would be too much', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 1, max: 1e12, noNaN: true }), (most) => {
+        const round = roundFigureUpTo(most)
+        expect(String(round)).toMatch(/^[125]0*$/)
+        expect(round).toBeLessThanOrEqual(most)
+        expect(round * (String(round).startsWith('2') ? 2.5 : 2)).toBeGreaterThan(most)
+      }),
+    )
+  })
 
   test('what can be seen is to scale, what is too small is larger by a round figure, what is too large is smaller', () => {
     expect(exaggerate(100, 0.1, 7, 16).times).toBe(1)

@@ -1,51 +1,22 @@
 import { hoursText } from '../../../lib/core/amounts/hours.ts'
-import { faultText } from '../../../lib/words/faultText.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
-import { capSentence, shareNames, waitingCapSentence } from '../../../lib/words/shareText.ts'
-import { Panel } from '../../ui/Panel.tsx'
-import { ShareBar } from '../../ui/ShareBar.tsx'
+import { capSentence, shareNames } from '../../../lib/words/shareText.ts'
 import type { Opened } from './opened.ts'
+import { WholeBar } from './WholeBar.tsx'
+import { wholeHours } from './wholeHours.ts'
 
 /** What the whole fence asks of each household; or why that can't be worked out yet. */
 export function WholeShare({ opened }: { opened: Opened }) {
-  const { notebook, statement, waitingCaps } = opened
+  const { notebook, statement } = opened
   const names = shareNames(notebook)
-  if (!statement.ok) {
-    return (
-      <Panel heading="The whole fence">
-        {statement.faults.map((fault) => (
-          <p key={fault.path}>{faultText(fault)}</p>
-        ))}
-      </Panel>
-    )
-  }
-  const { total, asked, beforeCaps, items, inMoney } = statement.value
+  if (!statement.ok) return <WholeBar opened={opened} moved="" />
+  const { asked, beforeCaps, inMoney } = statement.value
   const money = (minor: bigint) => moneyWords(minor, notebook.currency)
-  const hours = items.reduce((sum, item) => ({ a: sum.a + item.hours.a, b: sum.b + item.hours.b }), {
-    a: 0n,
-    b: 0n,
-  })
+  const hours = wholeHours(statement.value)
   const moved = capSentence(asked, names)
+  const before = `Before caps it is ${money(beforeCaps.a)} for ${names.a} and ${money(beforeCaps.b)} for ${names.b}.`
   return (
-    <Panel heading="The whole fence" aside={<span className="figure">{money(total)}</span>}>
-      <ShareBar
-        a={Number(asked.a)}
-        b={Number(asked.b)}
-        aText={money(asked.a)}
-        bText={money(asked.b)}
-        nameA={names.a}
-        nameB={names.b}
-        label="Asked for, materials and labour"
-      />
-      {moved ? (
-        <p>
-          {moved} Before caps it is {money(beforeCaps.a)} for {names.a} and {money(beforeCaps.b)} for{' '}
-          {names.b}.
-        </p>
-      ) : null}
-      {waitingCaps.map((cap) => (
-        <p key={cap.household}>{waitingCapSentence(cap, names)}</p>
-      ))}
+    <WholeBar opened={opened} moved={moved ? `${moved} ${before}` : ''}>
       <p>
         Goods and hours are part of it. If all goes as planned, {names.a} brings {money(inMoney.a)} of it in
         money and {names.b} {money(inMoney.b)}
@@ -57,6 +28,6 @@ export function WholeShare({ opened }: { opened: Opened }) {
           {hoursText(hours.b)} to {names.b}.
         </p>
       ) : null}
-    </Panel>
+    </WholeBar>
   )
 }

@@ -1,0 +1,53 @@
+import type { ReactNode } from 'react'
+import { faultText } from '../../../lib/words/faultText.ts'
+import { moneyWords } from '../../../lib/words/money.ts'
+import { shareNames, waitingCapSentence } from '../../../lib/words/shareText.ts'
+import { Panel } from '../../ui/Panel.tsx'
+import { ShareBar } from '../../ui/ShareBar.tsx'
+import type { Opened } from './opened.ts'
+
+/**
+ * The whole fence as one bar of what each household is asked for; or why that can't be worked out yet. `moved` says what
+ * the caps moved, `children` stand below.
+ */
+export function WholeBar({
+  opened,
+  moved,
+  children,
+}: {
+  opened: Opened
+  moved: string
+  children?: ReactNode
+}) {
+  const { notebook, statement, waitingCaps } = opened
+  const names = shareNames(notebook)
+  if (!statement.ok) {
+    return (
+      <Panel heading="The whole fence">
+        {statement.faults.map((fault) => (
+          <p key={fault.path}>{faultText(fault)}</p>
+        ))}
+      </Panel>
+    )
+  }
+  const { total, asked } = statement.value
+  const money = (minor: bigint) => moneyWords(minor, notebook.currency)
+  return (
+    <Panel heading="The whole fence" aside={<span className="figure">{money(total)}</span>}>
+      <ShareBar
+        a={Number(asked.a)}
+        b={Number(asked.b)}
+        aText={money(asked.a)}
+        bText={money(asked.b)}
+        nameA={names.a}
+        nameB={names.b}
+        label="Asked for, materials and labour"
+      />
+      {moved === '' ? null : <p>{moved}</p>}
+      {waitingCaps.map((cap) => (
+        <p key={cap.household}>{waitingCapSentence(cap, names)}</p>
+      ))}
+      {children}
+    </Panel>
+  )
+}
