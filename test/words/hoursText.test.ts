@@ -79,12 +79,12 @@ describe('arrangements in words', () => {
     }
     expect(differences(was, is).map(differenceWords)).toEqual([
       'Tolerance, percent: 10 before, 15 now',
-      'Agreed rates, skilled work, rate: 34 before, 36 now',
-      'Agreed rates, skilled work, quote dated: 2027-01-20 before, 2027-02-20 now',
+      'Agreed rates, skilled work, rate: $34.00 an hour before, $36.00 an hour now',
+      'Agreed rates, skilled work, quote dated: 20 January 2027 before, 20 February 2027 now',
       'Instalments, paid by: household a before, household b now',
-      'Instalments, in all: 10.00 before, 20.00 now',
-      'Instalments, instalment 1, day: 2027-05-01 before, 2027-06-01 now',
-      'Instalments, instalment 1, amount: 10.00 before, 20.00 now',
+      'Instalments, in all: $10.00 before, $20.00 now',
+      'Instalments, instalment 1, day: 1 May 2027 before, 1 June 2027 now',
+      'Instalments, instalment 1, amount: $10.00 before, $20.00 now',
       'Agreed rates, skilled work, quote from: now a shop',
     ])
     expect(changedItemTitle({ itemKey: 'arrangements', before: was, after: null }, [])).toBe(
