@@ -178,7 +178,7 @@ async function proposeWork(
   const item = readPart(JSON.parse(stored) as NotebookDocument, { part: 'item', id: 's4' })
   assert(item !== undefined && isObject(item.share), 'the slope is shared')
   const proposed = { ...item, share: { ...item.share, labour } }
-  const items = [{ id: 's4', fingerprint: fingerprintOf(item), item: proposed }]
+  const items = [{ id: 's4', fingerprint: fingerprintOf(item), was: item, item: proposed }]
   await makeProposal({ notebookId, household, items, text, at, refusal: () => undefined })
 }
 

@@ -1,12 +1,15 @@
+import { itemKey } from '../core/agreement/agreedItems.ts'
 import type { Household } from '../core/people/household.ts'
 import type { Tables } from './database.ts'
+import { fingerprintOf } from './fingerprint.ts'
 import { putOnRecord } from './happenings.ts'
 import { storedHousehold } from './storedHousehold.ts'
 
-/** An item as it would be, and the fingerprint of what it was when that was proposed. */
+/** An item as it would be, and what it was when that was proposed: its fingerprint, and the item itself where it is known. */
 export type ProposedItem = {
   readonly id: string
   readonly fingerprint: string
+  readonly was?: Readonly<Record<string, unknown>>
   readonly item: Readonly<Record<string, unknown>>
 }
 
@@ -34,9 +37,34 @@ export async function rowOf(
     id,
     number: await numberIn(tables, notebookId, id),
     household: storedHousehold(row.household),
-    items: JSON.parse(row.items) as ProposedItem[],
+    items: await itemsOf(tables, notebookId, row.items),
     ended: row.reply !== null,
   }
+}
+
+/**
+ * The items of a stored proposal. One that was made before proposals kept what the item was has it from the record of
+ * edits, once it was changed.
+ */
+export async function itemsOf(tables: Tables, notebookId: string, stored: string): Promise<ProposedItem[]> {
+  const items: ProposedItem[] = []
+  for (const one of JSON.parse(stored) as ProposedItem[]) {
+    const was = one.was ?? (await itemThen(tables, notebookId, one))
+    items.push(was === undefined ? one : { ...one, was })
+  }
+  return items
+}
+
+async function itemThen(tables: Tables, notebookId: string, { id, fingerprint }: ProposedItem) {
+  const changes = await tables.change.findMany({
+    where: { notebookId, kind: 'edit', itemKey: itemKey(id) },
+    select: { before: true },
+  })
+  return changes
+    .map(({ before }) => (before === null ? undefined : (JSON.parse(before) as { item?: object }).item))
+    .find((item) => item !== undefined && fingerprintOf(item) === fingerprint) as
+    | Readonly<Record<string, unknown>>
+    | undefined
 }
 
 /** What a proposal is called: 1, 2, 3 … within its notebook. */

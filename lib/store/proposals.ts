@@ -2,7 +2,15 @@ import { type Household, otherHousehold } from '../core/people/household.ts'
 import { database, type Tables } from './database.ts'
 import { putOnRecord } from './happenings.ts'
 import { documentIn } from './notebooks.ts'
-import { endIn, numberIn, type ProposalEnd, type ProposedItem, proposalEnds, rowOf } from './proposalRows.ts'
+import {
+  endIn,
+  itemsOf,
+  numberIn,
+  type ProposalEnd,
+  type ProposedItem,
+  proposalEnds,
+  rowOf,
+} from './proposalRows.ts'
 import { storedHousehold } from './storedHousehold.ts'
 
 export type { ProposalEnd, ProposedItem } from './proposalRows.ts'
@@ -34,11 +42,13 @@ export async function proposalsOf(notebookId: string): Promise<Proposal[]> {
       orderBy: { id: 'asc' },
       include: { reply: true },
     })
-    return rows.map(({ id, household, items, text, answers, at, reply }, index) => ({
+    const itemsOfRows: ProposedItem[][] = []
+    for (const { items } of rows) itemsOfRows.push(await itemsOf(tables, notebookId, items))
+    return rows.map(({ id, household, text, answers, at, reply }, index) => ({
       id,
       number: index + 1,
       household: storedHousehold(household),
-      items: JSON.parse(items) as ProposedItem[],
+      items: itemsOfRows[index] ?? [],
       text,
       ...(answers === null ? {} : { answers }),
       at,

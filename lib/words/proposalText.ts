@@ -1,7 +1,9 @@
 import type { ProposalRefusal } from '../core/agreement/proposalRefusal.ts'
 import { never } from '../core/assert.ts'
-import type { Difference } from './differences.ts'
+import { type Difference, labelOf } from './differences.ts'
 import { faultText } from './faultText.ts'
+import { sourceNeeded } from './savingText.ts'
+import { spokenList } from './summary/names.ts'
 
 /** As long as the words with a proposal or a reply may be, in characters. */
 export const longestReason = 4000
@@ -32,7 +34,9 @@ export function proposalRefusalWords(refusal: ProposalRefusal, titleOf: (id: str
     case 'items gone':
       return `No longer in the notebook: ${refusal.items.map(titleOf).join(', ')}. Nothing was changed.`
     case 'items changed':
-      return `Changed since this was proposed: ${refusal.items.map(titleOf).join(', ')}. Nothing was changed. Load the page again and read what changed; “Propose it anew” proposes the same way to share for the items as they are now.`
+      return `What this proposes was itself changed since: ${refusal.items.map((one) => changedItemWords(one, titleOf)).join('; ')}. Nothing was changed. “Propose it anew” proposes the same way to share for the items as they are now.`
+    case 'sources missing':
+      return `${sourceNeeded} Missing for ${[...new Set(refusal.at.map(({ item }) => titleOf(item)))].join(', ')}.`
     case 'nothing proposed':
       return 'Nothing in this differs from what stands in the notebook now. To agree to an item as it stands, mark it on its page.'
     case 'does not hold':
@@ -52,11 +56,60 @@ export function proposalRefusalWords(refusal: ProposalRefusal, titleOf: (id: str
   }
 }
 
+/** "Slope on clay (share, height)" */
+function changedItemWords(
+  { id, keys }: { readonly id: string; readonly keys: readonly string[] },
+  titleOf: (id: string) => string,
+): string {
+  const labels = keys.map((key) => labelOf([key]).toLowerCase())
+  return labels.length === 0 ? titleOf(id) : `${titleOf(id)} (${labels.join(', ')})`
+}
+
 /** What a proposal would change in an item: "Height: 6 ft now, 6 ft 6 in proposed". */
 export function proposedChangeWords({ label, before, after }: Difference): string {
   const none = '(nothing)'
   if (before === none) return `${label}: ${after} proposed, nothing now`
   return after === none ? `${label}: ${before} now, left out` : `${label}: ${before} now, ${after} proposed`
+}
+
+/** What a proposal would have changed in an item as it was when it was made. */
+export function thenProposedWords({ label, before, after }: Difference): string {
+  const none = '(nothing)'
+  if (before === none) return `${label}: ${after} proposed, nothing then`
+  return after === none ? `${label}: ${before} then, left out` : `${label}: ${before} then, ${after} proposed`
+}
+
+/** What became of an item since something was proposed for it, as far as a sentence needs it. */
+type SinceProposed =
+  | { readonly since: 'as it was' | 'gone' }
+  | { readonly since: 'moved on' | 'changed'; readonly changed: readonly Difference[] }
+
+/**
+ * What a household's proposal for an item that was changed since stands for among the positions; undefined where the item
+ * is as it was.
+ */
+export function sinceProposedWords(
+  found: SinceProposed,
+  said: { readonly number: number; readonly name: string; readonly day: string; readonly title: string },
+): string | undefined {
+  const made = `Proposal ${said.number} of ${said.name} was made on ${said.day} for ${said.title} as it then was.`
+  switch (found.since) {
+    case 'as it was':
+      return undefined
+    case 'moved on':
+      return `${made} Its figures here are for the item as it is now. Changed since: ${changedLabels(found.changed)}.`
+    case 'changed':
+      return `${made} What it proposes was itself changed since, so ${said.name} has no figure here until this is proposed anew or withdrawn.`
+    case 'gone':
+      return `${made} The item was removed since, so ${said.name} has no figure here until this is proposed anew or withdrawn.`
+    default:
+      return never(found)
+  }
+}
+
+/** "notes, materials 1, unit price" */
+function changedLabels(changed: readonly Difference[]): string {
+  return changed.map(({ label }) => label.charAt(0).toLowerCase() + label.slice(1)).join('; ')
 }
 
 /** "1 proposal of no. 14 waits for your answer" */
@@ -66,6 +119,20 @@ export function waitingProposalsWords(count: number, name: string): string {
     : `${count} proposals of ${name} wait for your answer`
 }
 
+/** Of these items, named by their titles, accepting sets no mark of whoever proposed: it has not marked what was changed since. */
+export function ownMarkOnlyWords(proposer: string, items: readonly string[]): string {
+  return `${proposer} has not marked ${spokenList(items)} as changed since. There its mark is its own to set; yours is set.`
+}
+
+/** What is asked before a proposal is accepted. */
+export function acceptQuestion(proposer: string, ownMarkOnly: readonly string[]): string {
+  const question = 'Put what is proposed into the plan, onto the items as they are?'
+  const either = 'Either household can take its own mark off again.'
+  return ownMarkOnly.length === 0
+    ? `${question} Both households’ marks are then set on them. ${either}`
+    : `${question} ${ownMarkOnlyWords(proposer, ownMarkOnly)} ${either}`
+}
+
 export const proposalWords = {
   lead: 'What each household proposes, how far you are apart in money, and where that comes from. Nothing here binds: what is accepted goes into the plan with both marks, and you sign later.',
   none: 'Nobody has proposed anything yet. A proposal says for one or several items how they should be shared, or what should be different in them. The other household accepts it, answers with another, or says why not.',
@@ -73,14 +140,21 @@ export const proposalWords = {
     'A new proposal takes the place of your own earlier ones that have an item with it in common; those end as withdrawn.',
   answersTheirs:
     'This answers their proposal, which ends with it. It stays on the page beside yours for as long as yours stands.',
-  acceptQuestion:
-    'Put these items into the plan as they are proposed? Both households’ marks are then set on them; either can take its own off again.',
   whyNot: 'Why not',
   whyNotHint: 'The other household reads it at once. It stays on record.',
-  changedSince: 'The item was changed since this was proposed, so it can’t be accepted as it is.',
+  noFigures:
+    'There are no figures to hold against each other: what is proposed was itself changed since, or its item was removed.',
+  changedSince: 'What this proposes was itself changed since, so it can’t be accepted as it is. Since then:',
+  changedUnknown:
+    'The item was changed since this was proposed, and how is not on record, so it can’t be accepted as it is.',
+  movedOn:
+    'The item was changed since this was proposed. What is proposed can still be taken over; the figures are for the item as it is now. Since then:',
+  wasProposed: 'What was proposed:',
+  wouldDiffer: 'What would be different:',
+  sharedAsNow: 'Shared as it is now, it would ask:',
   goneSince: 'The item was removed since this was proposed.',
   anewMeaning:
-    'Takes over how these items are to be shared, on the items as they are now. Anything else that was proposed for a changed item is left out.',
+    'Takes over what is proposed, on the items as they are now. Where that was itself changed since, it takes over only how the item is to be shared.',
   unreadable: 'This press could not be read. Load the page again.',
   whyNeeded: 'Needed: say why not, in a few words. The other household can then propose something better.',
   oneForAll: 'One way to share for all of them',

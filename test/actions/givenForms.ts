@@ -99,7 +99,7 @@ export async function aLetterIn(id: string, changed: object = {}): Promise<void>
 /** An item as it would be with these keys. */
 async function proposedAs(notebookId: string, id: string, change: object) {
   const { draft, base } = await openedPart(notebookId, { part: 'item', id })
-  return { id, fingerprint: base, item: { ...draft, ...change } }
+  return { id, fingerprint: base, was: draft, item: { ...draft, ...change } }
 }
 
 /** What a household proposes for an item, in the store; its id. */

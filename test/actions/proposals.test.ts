@@ -43,11 +43,14 @@ const shareOf = async (item: string) =>
   readPart(await documentOf(id()), { part: 'item', id: item })?.share as unknown
 
 /** Renames an item, as a household does on its page. */
-async function rename(household: Household, item: string, name: string): Promise<void> {
+const rename = (household: Household, item: string, name: string) => change(household, item, { name })
+
+/** Changes keys of an item, as a household does on its page. */
+async function change(household: Household, item: string, keys: object): Promise<void> {
   browseAs(world(), household)
   const part = { part: 'item', id: item } as const
   const { draft, base } = await openedPart(id(), part)
-  expect(await saveNotebookPart(id(), part, base, { ...draft, name })).toHaveProperty('saved')
+  expect(await saveNotebookPart(id(), part, base, { ...draft, ...keys })).toHaveProperty('saved')
 }
 
 const press = (
@@ -143,6 +146,19 @@ describe('sending a proposal', () => {
     for (const [path, words] of Object.entries(faults))
       expect(Object.entries(found).some(([at, said]) => at.startsWith(path) && words.test(said))).toBe(true)
     expect(await everyTable()).toEqual(before)
+  })
+
+  test('by the saving asks where the figures for building alone come from', async () => {
+    browseAs(world(), 'a')
+    const saving = { principle: 'saving', aloneA: '9000', aloneB: '9000', sourceA: 'an offer of 3 May' }
+    const proposing = (together: object) =>
+      send(({ items }) => ({ items: items.map((one) => ({ ...one, share: { together } })) }))
+    const before = await everyTable()
+    expect(faultsOf(await proposing(saving))).toEqual({
+      'items[0].share.together.sourceB': expect.stringMatching(/where this figure comes from/),
+    })
+    expect(await everyTable()).toEqual(before)
+    expect(await proposing({ ...saving, sourceB: 'own reckoning' })).toEqual(sent())
   })
 
   test('is refused where nothing in it differs from the plan', async () => {
@@ -264,30 +280,68 @@ describe('accepting', () => {
     expect(await everyTable()).toEqual(accepted)
   })
 
-  test('of what changed since is refused by name; proposed anew it takes over the share alone', async () => {
+  test('of a share on an item whose notes and price were changed since applies the share alone, on the item as it is', async () => {
     await aProposal(id(), 'a', 's1', { share: halves })
-    await rename('b', 's1', 'By the lane')
+    const { materials } = readPart(await documentOf(id()), { part: 'item', id: 's1' }) ?? {}
+    const dearer = (materials as object[]).with(0, { ...(materials as object[])[0], unitPrice: '999.00' })
+    await change('b', 's1', { notes: 'The hazel stays.', materials: dearer })
+    browseAs(world(), 'b')
+
+    const html = await page()
+    expect(html).toContain('Proposal 1 of no. 12 was made on ')
+    expect(html).toMatch(/Changed since: .*notes/)
+    expect(html).not.toMatch(/999\.00 now, .* proposed/)
+    expect(html).toContain('There its mark is its own to set')
+    expect(await press(acceptTheirs, await proposalForm(id(), 'a'))).toEqual(sent())
+    expect(readPart(await documentOf(id()), { part: 'item', id: 's1' })).toMatchObject({
+      notes: 'The hazel stays.',
+      materials: dearer,
+      share: halves,
+    })
+    // no. 12 never saw that price: its mark is not set for it.
+    const marks = (await marksOf(id())).filter(({ itemKey }) => itemKey === 'item:s1')
+    expect(marks.map(({ household }) => household)).toEqual(['b'])
+  })
+
+  test('sets the proposer’s mark too where it has marked what was changed since', async () => {
+    await aProposal(id(), 'a', 's1', { share: halves })
+    await change('b', 's1', { notes: 'The hazel stays.' })
+    await markEverything(id())
+    browseAs(world(), 'b')
+    expect(await page()).not.toContain('There its mark is its own to set')
+    expect(await press(acceptTheirs, await proposalForm(id(), 'a'))).toEqual(sent())
+    const fingerprint = await fingerprintOfItem(id(), 'item:s1')
+    const marks = (await marksOf(id())).filter(({ itemKey }) => itemKey === 'item:s1')
+    expect(marks.map((mark) => [mark.household, mark.fingerprint])).toEqual([
+      ['a', fingerprint],
+      ['b', fingerprint],
+    ])
+  })
+
+  test('of a share where the share was changed since is refused by name; proposed anew it can be accepted', async () => {
+    await aProposal(id(), 'a', 's1', { share: halves })
+    await change('b', 's1', { share: { together: { principle: 'one', household: 'a' } } })
     browseAs(world(), 'b')
     const before = await everyTable()
     expect(refusalOf(await press(acceptTheirs, await proposalForm(id(), 'a')))).toMatch(
-      /^Changed since this was proposed: By the lane\./,
+      /itself changed since: Lane to the gardens \(share\)\./,
     )
     expect(await everyTable()).toEqual(before)
 
     const html = await page()
-    expect(html).toContain('made for an earlier version')
-    expect(html).toContain('Name: Lane to the gardens before, By the lane now')
+    expect(html).toContain('overtaken by a later change')
     expect(html).not.toContain('Accept proposal 1')
+    expect(html).toContain('so no. 12 has no figure here')
+    expect(html).not.toContain('What no. 12 proposes')
+    expect(html).not.toContain('Where the distance comes from')
 
     browseAs(world(), 'a')
     expect(await press(proposeAnew, await proposalForm(id(), 'a'))).toEqual(sent())
     expect((await proposalsOf(id())).map(({ reply }) => reply?.kind)).toEqual(['withdrawn', undefined])
+    expect(await page()).toContain('What no. 12 proposes')
     browseAs(world(), 'b')
     await press(acceptTheirs, await proposalForm(id(), 'a'))
-    expect(readPart(await documentOf(id()), { part: 'item', id: 's1' })).toMatchObject({
-      name: 'By the lane',
-      share: halves,
-    })
+    expect(await shareOf('s1')).toEqual(halves)
   })
 
   test('of what would cost more than the caps allow by now is refused, and the proposal stands', async () => {
@@ -342,6 +396,41 @@ describe('the page', () => {
     expect(html).toContain('answered with proposal 2')
     expect(html).toMatch(/How it is shared: asks no\. 12 for \$[0-9.]+ less and no\. 14 for \$[0-9.]+ more\./)
     expect(html).not.toContain('waits for your answer')
+  })
+
+  test('holds a share that was proposed before a price was changed against the plan with the new price', async () => {
+    await aProposal(id(), 'a', 's1', { share: { together: { principle: 'one', household: 'a' } } })
+    const { materials } = readPart(await documentOf(id()), { part: 'item', id: 's1' }) ?? {}
+    await change('b', 's1', {
+      materials: (materials as object[]).with(0, { ...(materials as object[])[0], unitPrice: '999.00' }),
+    })
+    const html = await page()
+    const read = readDocument(await documentOf(id()))
+    if (!read.ok) throw new Error('the notebook holds')
+    const planned = { ...read.value.notebook, caps: {} }
+    const share = { together: { principle: 'one', household: 'a' } } as const
+    const sections = planned.sections.map((one) => (one.id === 's1' ? { ...one, share } : one))
+    const would = plannedStatement({ ...planned, sections })
+    if (!would.ok) throw new Error('it can be shared')
+    expect(html).toContain(
+      `what no. 12 proposes asks ${moneyWords(would.value.asked.a, 'USD')} of no. 12 and ${moneyWords(would.value.asked.b, 'USD')} of no. 14.`,
+    )
+    // All of the distance is how it is shared: the price is the same on both sides.
+    expect(html).toMatch(/How it is shared: asks no\. 12 for/)
+    expect(html).not.toMatch(/Prices and tax: asks/)
+  })
+
+  test('says of a tried price only the price, and of a share only the share', async () => {
+    const { materials } = readPart(await documentOf(id()), { part: 'item', id: 's1' }) ?? {}
+    const dearer = (materials as object[]).with(0, { ...(materials as object[])[0], unitPrice: '999.00' })
+    await aProposal(id(), 'a', 's1', { materials: dearer })
+    await aProposal(id(), 'a', 's2', { share: halves })
+    browseAs(world(), 'b')
+    const [tried, shared] = (await page()).split('id="proposal-').slice(1)
+    expect(tried).toContain('Shared as it is now, it would ask:')
+    expect(tried).toMatch(/Materials 1, unit price: [0-9.]+ now, 999\.00 proposed/)
+    expect(shared).not.toContain('Shared as it is now')
+    expect(shared).not.toContain('What would be different')
   })
 
   test('offers the middle of both positions as an answer', async () => {

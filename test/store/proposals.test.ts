@@ -2,8 +2,9 @@ import { beforeEach, describe, expect, test } from 'vitest'
 import type { Household } from '../../lib/core/people/household.ts'
 import { acceptProposal, type Taken } from '../../lib/store/acceptance.ts'
 import { changesOf } from '../../lib/store/changes.ts'
+import { fingerprintOf } from '../../lib/store/fingerprint.ts'
 import { marksOf, setMark } from '../../lib/store/marks.ts'
-import { createNotebook, findNotebook } from '../../lib/store/notebooks.ts'
+import { createNotebook, editNotebook, findNotebook } from '../../lib/store/notebooks.ts'
 import { endProposal, makeProposal, proposalsOf, proposalsWaitingFor } from '../../lib/store/proposals.ts'
 import { temporaryDatabaseForEachTest } from './temporaryDatabase.ts'
 
@@ -116,6 +117,32 @@ describe('a proposal', () => {
   })
 })
 
+test('a proposal that did not keep what its item was has it from the record, once the item was changed', async () => {
+  const was = { id: 's1', name: 'By the lane' }
+  await makeProposal({
+    notebookId,
+    household: 'a',
+    items: [{ id: 's1', fingerprint: fingerprintOf(was), item: { ...was, name: 'new' } }],
+    text: '',
+    at,
+    refusal: () => undefined,
+  })
+  const [before] = await proposalsOf(notebookId)
+  expect(before?.items[0]).not.toHaveProperty('was')
+  await editNotebook({
+    id: notebookId,
+    household: 'b',
+    at,
+    change: () => ({
+      document: '{"s1":"newer"}',
+      changed: [{ itemKey: 'item:s1', before: { currency: 'USD', item: was }, after: { item: {} } }],
+      kept: undefined,
+    }),
+  })
+  const [after] = await proposalsOf(notebookId)
+  expect(after?.items[0]?.was).toEqual(was)
+})
+
 describe('a proposal ends once', () => {
   const end = (household: Household, id: number, kind: 'declined' | 'withdrawn') =>
     endProposal({ notebookId, household, id, kind, text: 'because', at })
@@ -138,7 +165,7 @@ describe('accepting', () => {
   const take = (): Taken => ({
     document: '{"s1":"new"}',
     changed: [{ itemKey: 'item:s1', before: 'old', after: 'new' }],
-    marks: [{ itemKey: 'item:s1', fingerprint: 'new' }],
+    marks: [{ itemKey: 'item:s1', fingerprint: 'new', households: ['a', 'b'] }],
   })
   const accept = (household: Household, id: number, how: () => Taken | { refused: string } = take) =>
     acceptProposal<string>({ notebookId, household, id, at, take: how })
@@ -165,6 +192,28 @@ describe('accepting', () => {
       ['mark', 'a', 1],
       ['edit', 'b', undefined],
     ])
+  })
+
+  test('sets the marks of only those households that it names, and knows the marks that stood before', async () => {
+    const id = await made('a', ['s1'])
+    const mark = { id: notebookId, household: 'a', itemKey: 'item:s1', fingerprint: 'old', at } as const
+    await setMark({ ...mark, currentFingerprint })
+    const [edited] = take().marks
+    if (edited === undefined) throw new Error('one item is marked')
+    let known: readonly unknown[] = []
+    const outcome = await acceptProposal<string>({
+      notebookId,
+      household: 'b',
+      id,
+      at,
+      take: (_document, _items, marks) => {
+        known = marks.map(({ household, fingerprint }) => [household, fingerprint])
+        return { ...take(), marks: [{ ...edited, households: ['b'] }] }
+      },
+    })
+    expect(outcome).toEqual({ accepted: 1 })
+    expect(known).toEqual([['a', 'old']])
+    expect((await marksOf(notebookId)).map(({ household }) => household)).toEqual(['b'])
   })
 
   test('ends what the accepting household had proposed for the same items', async () => {

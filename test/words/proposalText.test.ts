@@ -14,10 +14,13 @@ import {
   stepsNote,
 } from '../../lib/words/distanceText.ts'
 import {
+  acceptQuestion,
   endWords,
   proposalRefusalWords,
   proposalWords,
   proposedChangeWords,
+  sinceProposedWords,
+  thenProposedWords,
   waitingProposalsWords,
 } from '../../lib/words/proposalText.ts'
 import { shareNames } from '../../lib/words/shareText.ts'
@@ -128,7 +131,20 @@ describe('proposals, in words', () => {
   test.each<[ProposalRefusal, RegExp]>([
     [{ kind: 'no items' }, /tick at least one item/],
     [{ kind: 'items gone', items: ['s9'] }, /No longer in the notebook: s9/],
-    [{ kind: 'items changed', items: ['s1', 'g1'] }, /: Along the lane, The gate\..*Propose it anew/],
+    [
+      {
+        kind: 'items changed',
+        items: [
+          { id: 's1', keys: ['share', 'height'] },
+          { id: 'g1', keys: [] },
+        ],
+      },
+      /: Along the lane \(share, height\); The gate\..*Propose it anew/,
+    ],
+    [
+      { kind: 'sources missing', at: [{ item: 's1', path: 'share.together.sourceA' }] },
+      /where this figure comes from.*Missing for Along the lane\./,
+    ],
     [{ kind: 'nothing proposed' }, /mark it on its page/],
     [
       { kind: 'does not hold', faults: [{ path: 'x', kind: 'weights-zero', principle: 'benefit' }] },
@@ -141,6 +157,18 @@ describe('proposals, in words', () => {
     [{ kind: 'ended' }, /ended in the meantime/],
   ])('%j says what is wrong and what would help', (refusal, words) => {
     expect(proposalRefusalWords(refusal, titleOf)).toMatch(words)
+  })
+
+  test('what a proposal would have changed', () => {
+    expect(thenProposedWords({ label: 'Height', before: '6 ft', after: '5 ft' })).toBe(
+      'Height: 6 ft then, 5 ft proposed',
+    )
+    expect(thenProposedWords({ label: 'Notes', before: '(nothing)', after: 'oak' })).toBe(
+      'Notes: oak proposed, nothing then',
+    )
+    expect(thenProposedWords({ label: 'Notes', before: 'oak', after: '(nothing)' })).toBe(
+      'Notes: oak then, left out',
+    )
   })
 
   test('what a proposal would change', () => {
@@ -160,8 +188,27 @@ describe('proposals, in words', () => {
     expect(waitingProposalsWords(2, 'no. 14')).toBe('2 proposals of no. 14 wait for your answer')
   })
 
+  test('say on which item a household’s figures are, and what has none any more', () => {
+    const made = { number: 3, name: 'no. 14', day: '3 December 2026', title: 'Slope' }
+    const changed = [{ label: 'Labour 1, hours', before: '17', after: '19' }]
+    expect(sinceProposedWords({ since: 'as it was' }, made)).toBeUndefined()
+    expect(sinceProposedWords({ since: 'moved on', changed }, made)).toBe(
+      'Proposal 3 of no. 14 was made on 3 December 2026 for Slope as it then was. Its figures here are for the item as it is now. Changed since: labour 1, hours.',
+    )
+    expect(sinceProposedWords({ since: 'changed', changed }, made)).toMatch(
+      /no\. 14 has no figure here until/,
+    )
+    expect(sinceProposedWords({ since: 'gone' }, made)).toMatch(/was removed since, so no\. 14 has no figure/)
+  })
+
+  test('say before a press whose mark is set on what', () => {
+    expect(acceptQuestion('no. 12', [])).toMatch(/Both households’ marks are then set/)
+    expect(acceptQuestion('no. 12', ['Slope'])).toMatch(/no\. 12 has not marked Slope as changed since/)
+  })
+
   test('are plain to read', () => {
-    const texts = [...Object.values(proposalWords), stepsNote]
+    const questions = [acceptQuestion('no. 12', []), acceptQuestion('no. 12', ['Slope'])]
+    const texts = [...Object.values(proposalWords), ...questions, stepsNote]
     expect(readingGrade(texts.join('\n'))).toBeLessThan(9)
   })
 })

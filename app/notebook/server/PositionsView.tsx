@@ -1,15 +1,19 @@
 import { type Household, otherHousehold } from '../../../lib/core/people/household.ts'
 import type { Distance } from '../../../lib/core/shares/distance.ts'
 import { middleShare } from '../../../lib/core/shares/middleShare.ts'
+import { dayWords } from '../../../lib/words/day.ts'
 import { apartWords, distanceSentences, type SaidPositions } from '../../../lib/words/distanceText.ts'
 import { faultText } from '../../../lib/words/faultText.ts'
+import { householdName } from '../../../lib/words/labels.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
+import { proposalWords, sinceProposedWords } from '../../../lib/words/proposalText.ts'
 import { type ShareNames, shareNames } from '../../../lib/words/shareText.ts'
 import { ButtonLink } from '../../ui/ButtonLink.tsx'
 import { Panel } from '../../ui/Panel.tsx'
 import { WayBars } from '../../ui/WayBars.tsx'
+import { itemTitles } from './itemTitles.ts'
 import type { Opened } from './opened.ts'
-import { type Positions, positionsApart } from './positions.ts'
+import { type End, type Positions, positionsApart } from './positions.ts'
 import { WhereApart } from './WhereApart.tsx'
 
 type Props = { opened: Opened; positions: Positions }
@@ -19,30 +23,32 @@ export function PositionsView({ opened, positions }: Props) {
   const { a, b } = positions
   const names = shareNames(opened.notebook)
   if (a.holds.length === 0 && b.holds.length === 0) return null
-  const { ends, apart } = positionsApart(positions)
+  const compared = positionsApart(opened, positions)
+  if (compared === undefined)
+    return (
+      <Panel heading="Where you two stand">
+        <p>{proposalWords.noFigures}</p>
+        <SinceThen opened={opened} positions={positions} />
+      </Panel>
+    )
+  const { ends, apart } = compared
   if (!apart.ok)
     return (
       <Panel heading="Where you two stand">
         {apart.faults.map((fault) => (
           <p key={fault.path}>This can’t be worked out yet: {faultText(fault)}</p>
         ))}
+        <SinceThen opened={opened} positions={positions} />
       </Panel>
     )
-  const said = (household: Household) =>
-    positions[household].holds.length > 0 ? `what ${names[household]} proposes` : 'the plan as it stands'
+  const said = (end: End) => (end === 'plan' ? 'the plan as it stands' : `what ${names[end]} proposes`)
   const both = { first: said(ends[0]), second: said(ends[1]) }
-  const proposed = new Set([...a.items, ...b.items].map(({ id }) => id))
+  const proposed = new Set([...a.items, ...b.items].map(({ found }) => found.id))
+  const found = { opened, distance: apart.value, said: both, names }
   return (
     <>
-      <OnOneAxis
-        opened={opened}
-        positions={positions}
-        ends={ends}
-        distance={apart.value}
-        said={both}
-        names={names}
-      />
-      <WhereApart opened={opened} distance={apart.value} said={both} names={names} proposed={proposed} />
+      <OnOneAxis {...found} positions={positions} ends={ends} />
+      <WhereApart {...found} proposed={proposed} />
     </>
   )
 }
@@ -56,7 +62,7 @@ function OnOneAxis({
   distance,
   said,
   names,
-}: Found & Props & { ends: readonly [Household, Household] }) {
+}: Found & Props & { ends: readonly [End, Household] }) {
   const money = (minor: bigint) => moneyWords(minor, names.currency)
   const { statement } = opened
   const plan = statement.ok
@@ -64,13 +70,13 @@ function OnOneAxis({
     : []
   const rows = [
     ...plan,
-    ...(['a', 'b'] as const).flatMap((household) =>
-      positions[household].holds.length === 0
+    ...ends.flatMap((end, at) =>
+      end === 'plan'
         ? []
         : [
             {
-              label: `What ${names[household]} proposes`,
-              asked: household === ends[0] ? distance.from : distance.to,
+              label: `What ${names[end]} proposes`,
+              asked: at === 0 ? distance.from : distance.to,
               chosen: false,
             },
           ],
@@ -103,12 +109,29 @@ function OnOneAxis({
       {distanceSentences(distance, said, names).map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}
+      <SinceThen opened={opened} positions={positions} />
       {distance.items.some((item) => middleShare(item) !== undefined) ? (
         <div className="button-row">
           <ButtonLink href={middleHref(opened, positions)}>Propose the middle, item by item</ButtonLink>
         </div>
       ) : null}
     </Panel>
+  )
+}
+
+/** Which figures are for an item that was changed since it was proposed for, and what has no figure any more. */
+function SinceThen({ opened, positions }: Props) {
+  const titleOf = itemTitles(opened.document)
+  return (['a', 'b'] as const).flatMap((household) =>
+    [...positions[household].items, ...positions[household].apart].flatMap(({ proposal, found }) => {
+      const words = sinceProposedWords(found, {
+        number: proposal.number,
+        name: householdName(opened.notebook, household),
+        day: dayWords(proposal.at.toISOString().slice(0, 10)),
+        title: titleOf(found.id),
+      })
+      return words === undefined ? [] : [<p key={`${proposal.id} ${found.id}`}>{words}</p>]
+    }),
   )
 }
 

@@ -22,9 +22,9 @@ type Props = {
 
 /** One proposal that a household holds: what it has for each item, what it asks, and what can be done with it. */
 export function ProposalCard({ opened, shown, numbers, endedBy }: Props) {
-  const { proposal, items } = shown
+  const { proposal, items, ownMarkOnly } = shown
   const { household, number, text, answers, at, reply } = proposal
-  const fits = items.every(({ since }) => since === 'as it was')
+  const fits = items.every(({ since }) => since === 'as it was' || since === 'moved on')
   return (
     <Panel
       heading={`Proposal ${number}`}
@@ -35,7 +35,7 @@ export function ProposalCard({ opened, shown, numbers, endedBy }: Props) {
         ) : fits ? (
           <Status kind="open" text="waits for an answer" />
         ) : (
-          <Status kind="changed" text="made for an earlier version" />
+          <Status kind="changed" text="overtaken by a later change" />
         )
       }
     >
@@ -49,14 +49,23 @@ export function ProposalCard({ opened, shown, numbers, endedBy }: Props) {
         <ProposedItemView key={item.id} item={item} home={`/notebook/${opened.notebookId}`} />
       ))}
       <Asks opened={opened} shown={shown} />
-      {reply === undefined ? <ProposalPresses opened={opened} proposal={proposal} fits={fits} /> : null}
+      {reply === undefined ? (
+        <ProposalPresses
+          opened={opened}
+          proposal={proposal}
+          fits={fits}
+          movedOn={items.some(({ since }) => since !== 'as it was')}
+          ownMarkOnly={ownMarkOnly}
+        />
+      ) : null}
     </Panel>
   )
 }
 
 /** What a proposal has for one item. */
 function ProposedItemView({ item, home }: { item: ShownItem; home: string }) {
-  const { id, title, since, changed, shares, differs } = item
+  const { id, title, since, changed, shares, differs, sharedAnew } = item
+  const fits = since === 'as it was' || since === 'moved on'
   return (
     <>
       <h3>
@@ -68,18 +77,24 @@ function ProposedItemView({ item, home }: { item: ShownItem; home: string }) {
           </Link>
         )}
       </h3>
-      {since === 'gone' ? <p>{proposalWords.goneSince}</p> : null}
-      {since === 'changed' ? <p>{proposalWords.changedSince}</p> : null}
+      {since === 'as it was' ? null : <p>{sinceWords(item)}</p>}
       <Lines lines={changed} />
+      {shares.length === 0 || sharedAnew ? null : <p>{proposalWords.sharedAsNow}</p>}
       {shares.map(({ pot, sentence }) => (
         <p key={pot}>
           <strong>{pot}.</strong> {sentence}
         </p>
       ))}
-      {since === 'gone' || differs.length === 0 ? null : <p>What would be different:</p>}
-      {since === 'gone' ? null : <Lines lines={differs} />}
+      {differs.length === 0 ? null : <p>{fits ? proposalWords.wouldDiffer : proposalWords.wasProposed}</p>}
+      <Lines lines={differs} />
     </>
   )
+}
+
+function sinceWords({ since, changed }: ShownItem): string {
+  if (since === 'gone') return proposalWords.goneSince
+  if (since === 'moved on') return proposalWords.movedOn
+  return changed.length === 0 ? proposalWords.changedUnknown : proposalWords.changedSince
 }
 
 function Lines({ lines }: { lines: readonly string[] }) {

@@ -1,22 +1,38 @@
 import type { Proposal } from '../../../lib/store/proposals.ts'
-import { longestReason, proposalWords } from '../../../lib/words/proposalText.ts'
+import { householdName } from '../../../lib/words/labels.ts'
+import {
+  acceptQuestion,
+  longestReason,
+  ownMarkOnlyWords,
+  proposalWords,
+} from '../../../lib/words/proposalText.ts'
 import { ButtonLink } from '../../ui/ButtonLink.tsx'
 import { PressForm } from '../../ui/draft/PressForm.tsx'
 import type { Opened } from './opened.ts'
 import { acceptTheirs, declineTheirs, proposeAnew, withdrawOwn } from './proposalReplyActions.ts'
 
-type Props = { opened: Opened; proposal: Proposal; fits: boolean }
+type Props = {
+  opened: Opened
+  proposal: Proposal
+  fits: boolean
+  movedOn: boolean
+  ownMarkOnly: readonly string[]
+}
 
-/** What a household can do with a standing proposal: its own, or the other's. `fits`: its items are still what they were. */
-export function ProposalPresses({ opened, proposal, fits }: Props) {
+/**
+ * What a household can do with a standing proposal: its own, or the other's. `fits`: it can be taken over; `movedOn`: an
+ * item was changed since; `ownMarkOnly`: titles of items that only the accepting household's mark would be set on.
+ */
+export function ProposalPresses({ opened, proposal, fits, movedOn, ownMarkOnly }: Props) {
   const { notebookId, household } = opened
   const { id, number } = proposal
   const own = proposal.household === household
   const field = <input type="hidden" name="id" value={id} />
   const which = `proposal ${number}`
+  const proposer = householdName(opened.notebook, proposal.household)
   return (
     <>
-      {fits ? null : (
+      {fits && !(own && movedOn) ? null : (
         <>
           <p>{proposalWords.anewMeaning}</p>
           <PressForm action={proposeAnew.bind(null, notebookId)} label="Propose it anew" labelFor={which}>
@@ -24,11 +40,12 @@ export function ProposalPresses({ opened, proposal, fits }: Props) {
           </PressForm>
         </>
       )}
+      {own || ownMarkOnly.length === 0 ? null : <p>{ownMarkOnlyWords(proposer, ownMarkOnly)}</p>}
       {own || !fits ? null : (
         <PressForm
           action={acceptTheirs.bind(null, notebookId)}
           label={`Accept ${which}`}
-          confirm={proposalWords.acceptQuestion}
+          confirm={acceptQuestion(proposer, ownMarkOnly)}
           weight="main"
         >
           {field}

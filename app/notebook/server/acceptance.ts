@@ -1,17 +1,19 @@
 import { agreedItems, itemKey } from '../../../lib/core/agreement/agreedItems.ts'
 import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
 import type { ProposalRefusal } from '../../../lib/core/agreement/proposalRefusal.ts'
-import type { Household } from '../../../lib/core/people/household.ts'
+import { type Household, otherHousehold } from '../../../lib/core/people/household.ts'
 import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
 import { acceptProposal, type Taken } from '../../../lib/store/acceptance.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
+import type { Mark } from '../../../lib/store/marks.ts'
 import type { ProposedItem } from '../../../lib/store/proposals.ts'
 import { capsNow } from './capsNow.ts'
 import { closedByNumber } from './closed.ts'
 import { itemChanges } from './itemChanges.ts'
+import { isFitting, knownToProposer, proposedNow } from './proposedNow.ts'
 import { proposalRefusal, proposedPlan } from './proposedPlan.ts'
 
-/** Accepts a proposal: its items go into the plan as they were proposed, with both marks on them. */
+/** Accepts a proposal: what it proposes goes into the plan, onto its items as they are. */
 export async function accept(
   notebookId: string,
   household: Household,
@@ -25,7 +27,12 @@ export async function accept(
     household,
     id,
     at: new Date(),
-    take: (stored, items) => taken(JSON.parse(stored) as NotebookDocument, items, caps),
+    take: (stored, items, marks) =>
+      taken(JSON.parse(stored) as NotebookDocument, items, {
+        caps,
+        accepts: household,
+        proposerMarked: marks.filter((mark) => mark.household !== household),
+      }),
   })
   switch (outcome) {
     case 'no-such-proposal':
@@ -38,19 +45,35 @@ export async function accept(
   }
 }
 
+/**
+ * What is taken into the plan. The accepting household's mark is set on each of its items. The proposer's is where it knew
+ * the item: as it was when it proposed, or as it has marked it since. What somebody changed meanwhile it marks itself.
+ */
 function taken(
   document: NotebookDocument,
   items: readonly ProposedItem[],
-  caps: Notebook['caps'],
+  by: {
+    readonly caps: Notebook['caps']
+    readonly accepts: Household
+    readonly proposerMarked: readonly Mark[]
+  },
 ): Taken | { readonly refused: ProposalRefusal } {
-  const refusal = proposalRefusal(document, items, caps)
+  const refusal = proposalRefusal(document, items, by.caps)
   if (refusal !== undefined) return { refused: refusal }
-  const plan = proposedPlan(document, items, caps)
+  const fitting = items.map((item) => proposedNow(document, item)).filter(isFitting)
+  const plan = proposedPlan(document, fitting, by.caps)
   if (!plan.ok) return { refused: { kind: 'does not hold', faults: plan.faults } }
   const { document: next, text } = plan.value
-  const keys = new Set(items.map(({ id }) => itemKey(id)))
+  const known = new Set(
+    fitting.filter((one) => knownToProposer(document, one, by.proposerMarked)).map(({ id }) => itemKey(id)),
+  )
+  const keys = new Set(fitting.map(({ id }) => itemKey(id)))
   const marks = agreedItems(next)
     .filter(({ key }) => keys.has(key))
-    .map(({ key, inputs }) => ({ itemKey: key, fingerprint: fingerprintOf(inputs) }))
+    .map(({ key, inputs }) => ({
+      itemKey: key,
+      fingerprint: fingerprintOf(inputs),
+      households: known.has(key) ? [otherHousehold(by.accepts), by.accepts] : [by.accepts],
+    }))
   return { document: text, changed: itemChanges(document, next), marks }
 }

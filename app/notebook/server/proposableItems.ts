@@ -19,7 +19,7 @@ export function proposableItems(opened: Opened, answered: Proposal | undefined):
   return placesOf(notebook).map(({ kind, item: { id } }) => {
     const asks = shared.items.find((one) => one.id === id)
     const { share: _ours, ...now } = readPart(document, { part: 'item', id }) ?? {}
-    const { share: _theirs, ...would } = usable(document, answered, id)?.item ?? now
+    const { share: _theirs, ...would } = usable(document, answered, id) ?? now
     return {
       id,
       title: titleOf(id),

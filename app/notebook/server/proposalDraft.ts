@@ -5,7 +5,7 @@ import { type NotebookDocument, readDocument } from '../../../lib/forms/readNote
 import { tidyDraft } from '../../../lib/forms/tidyDraft.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
 import type { Proposal, ProposedItem } from '../../../lib/store/proposals.ts'
-import { sinceProposed } from './proposedPlan.ts'
+import { isFitting, proposedNow } from './proposedNow.ts'
 
 /** One item in the form: whether something is proposed for it, what it was when the form was opened, and how it is to be shared. */
 export type DraftItem = {
@@ -45,7 +45,7 @@ export function startingDraft(
       fingerprint,
       in: picked.includes(id) || theirs !== undefined || middle.has(id),
       theirs: theirs !== undefined,
-      share: middle.get(id) ?? (theirs?.item ?? item).share,
+      share: middle.get(id) ?? (theirs ?? item).share,
     }
   })
   return { manner: 'each', share: { materials: equal, labour: equal }, text: '', items }
@@ -65,14 +65,15 @@ function itemsIn(document: NotebookDocument) {
   })
 }
 
-/** What the answered proposal has for an item, where the item is still what it was made for. */
+/** What the answered proposal has for an item, on the item as it is now; undefined where it can't be taken over. */
 export function usable(
   document: NotebookDocument,
   answered: Proposal | undefined,
   id: string,
-): ProposedItem | undefined {
-  const item = answered?.items.find((one) => one.id === id)
-  return item !== undefined && sinceProposed(document, item) === 'as it was' ? item : undefined
+): Readonly<Record<string, unknown>> | undefined {
+  const proposed = answered?.items.find((one) => one.id === id)
+  const found = proposed && proposedNow(document, proposed)
+  return found !== undefined && isFitting(found) ? found.item : undefined
 }
 
 const draftSchema = z.object({
@@ -109,11 +110,16 @@ export function draftedItems(
     .filter((one) => one.in)
     .map((one) => {
       const now = readPart(document, { part: 'item', id: one.id })
-      const found = (one.theirs ? usable(document, answered, one.id)?.item : undefined) ?? now ?? {}
+      const found = (one.theirs ? usable(document, answered, one.id) : undefined) ?? now ?? {}
       // A way to share that is proposed for a common cost means that it is shared by itself, not laid on the others.
       const { spread: _laid, ...base } = found as Record<string, unknown>
       const share = draft.manner === 'one' ? draft.share : one.share
       const item = tidyDraft({ ...base, share }, base) as Record<string, unknown>
-      return { id: one.id, fingerprint: now === undefined ? '' : fingerprintOf(now), item }
+      return {
+        id: one.id,
+        fingerprint: now === undefined ? '' : fingerprintOf(now),
+        ...(now && { was: now }),
+        item,
+      }
     })
 }

@@ -3,6 +3,7 @@ import type { Fault } from '../../../lib/core/faults.ts'
 import { pathOfPart } from '../../../lib/forms/parts.ts'
 import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
 import { proposalRefusalWords } from '../../../lib/words/proposalText.ts'
+import { sourceNeeded } from '../../../lib/words/savingText.ts'
 import type { Fault as FieldFault } from '../../ui/draft/saveAnswer.ts'
 import { itemTitles } from './itemTitles.ts'
 import type { ProposalDraft } from './proposalDraft.ts'
@@ -23,6 +24,11 @@ export function proposalFaults(
       return refusal.items.map((id) => ({
         path: `${at(id)}.in`,
         message: `${titleOf(id)} was removed in the meantime. Leave it out.`,
+      }))
+    case 'sources missing':
+      return refusal.at.map(({ item, path }) => ({
+        path: draft.manner === 'one' ? path : `${at(item)}.${path}`,
+        message: sourceNeeded,
       }))
     case 'no items':
       return [{ path: 'items', message: proposalRefusalWords(refusal, titleOf) }]

@@ -7,6 +7,7 @@ import { faultText } from '../../../lib/words/faultText.ts'
 import { proposalRefusalWords } from '../../../lib/words/proposalText.ts'
 import { shareNames } from '../../../lib/words/shareText.ts'
 import { itemTitles } from './itemTitles.ts'
+import { isFitting, proposedNow } from './proposedNow.ts'
 import { proposalRefusal, proposedPlan } from './proposedPlan.ts'
 
 /** What a proposal would ask, in sentences; or why that can't be said. */
@@ -21,7 +22,8 @@ export function previewOf(
   const refusal = proposalRefusal(document, items, caps)
   if (refusal?.kind === 'does not hold') return { refused: refusal.faults.map(faultText) }
   if (refusal !== undefined) return { refused: [proposalRefusalWords(refusal, titleOf)] }
-  const [now, plan] = [readDocument(document), proposedPlan(document, items, caps)]
+  const fitting = items.map((item) => proposedNow(document, item)).filter(isFitting)
+  const [now, plan] = [readDocument(document), proposedPlan(document, fitting, caps)]
   if (!now.ok || !plan.ok) return { refused: [] }
   const distance = distanceBetween({ ...now.value.notebook, caps }, plan.value.inForce)
   if (!distance.ok) return { refused: distance.faults.map(faultText) }

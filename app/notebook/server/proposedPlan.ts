@@ -4,21 +4,13 @@ import type { ProposalRefusal } from '../../../lib/core/agreement/proposalRefusa
 import type { Fault } from '../../../lib/core/faults.ts'
 import { held, type Result, refusedAll } from '../../../lib/core/result.ts'
 import { plannedStatement } from '../../../lib/core/shares/statement.ts'
-import { readPart } from '../../../lib/forms/parts.ts'
-import { withProposedItems } from '../../../lib/forms/proposedItems.ts'
+import { type ItemAsProposed, withProposedItems } from '../../../lib/forms/proposedItems.ts'
 import { type NotebookDocument, type ReadNotebook, readDocument } from '../../../lib/forms/readNotebook.ts'
+import { missingSources } from '../../../lib/forms/savingSources.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
 import type { ProposedItem } from '../../../lib/store/proposals.ts'
+import { isFitting, proposedNow } from './proposedNow.ts'
 import { toStore } from './toStore.ts'
-
-/** What has become of an item since something was proposed for it. */
-export type SinceProposed = 'as it was' | 'changed' | 'gone'
-
-export function sinceProposed(document: NotebookDocument, { id, fingerprint }: ProposedItem): SinceProposed {
-  const now = readPart(document, { part: 'item', id })
-  if (now === undefined) return 'gone'
-  return fingerprintOf(now) === fingerprint ? 'as it was' : 'changed'
-}
 
 /** A plan as it would be stored, and as its figures are worked out: with the caps that are in force. */
 export type ProposedPlan = ReadNotebook & { readonly text: string; readonly inForce: Notebook }
@@ -29,7 +21,7 @@ export type ProposedPlan = ReadNotebook & { readonly text: string; readonly inFo
  */
 export function proposedPlan(
   document: NotebookDocument,
-  items: readonly ProposedItem[],
+  items: readonly ItemAsProposed[],
   caps: Notebook['caps'],
 ): Result<ProposedPlan> {
   const stores = toStore(withProposedItems(document, items))
@@ -44,20 +36,28 @@ export function proposedPlan(
   return brought.length > 0 ? refusedAll(brought) : plan
 }
 
-/** Why these items can't be proposed, or taken into the plan, as the document stands; undefined where they can. */
+/**
+ * Why these items can't be proposed, or taken into the plan, as the document stands; undefined where they can. What was
+ * changed in an item since does not stand in the way unless it is what is proposed.
+ */
 export function proposalRefusal(
   document: NotebookDocument,
   items: readonly ProposedItem[],
   caps: Notebook['caps'],
 ): ProposalRefusal | undefined {
   if (items.length === 0) return { kind: 'no items' }
-  const idsThatAre = (since: SinceProposed) =>
-    items.filter((item) => sinceProposed(document, item) === since).map(({ id }) => id)
-  const [gone, changed] = [idsThatAre('gone'), idsThatAre('changed')]
-  if (gone.length > 0) return { kind: 'items gone', items: gone }
+  const found = items.map((item) => proposedNow(document, item))
+  const gone = found.filter(({ since }) => since === 'gone')
+  if (gone.length > 0) return { kind: 'items gone', items: gone.map(({ id }) => id) }
+  const changed = found.filter((one) => one.since === 'changed')
   if (changed.length > 0) return { kind: 'items changed', items: changed }
-  if (items.every(({ fingerprint, item }) => fingerprintOf(item) === fingerprint))
+  const fitting = found.filter(isFitting)
+  if (fitting.every(({ now, item }) => fingerprintOf(item) === fingerprintOf(now)))
     return { kind: 'nothing proposed' }
-  const plan = proposedPlan(document, items, caps)
+  const sources = fitting.flatMap(({ id, now, item }) =>
+    missingSources(now, item).map((path) => ({ item: id, path })),
+  )
+  if (sources.length > 0) return { kind: 'sources missing', at: sources }
+  const plan = proposedPlan(document, fitting, caps)
   return plan.ok ? undefined : { kind: 'does not hold', faults: plan.faults }
 }

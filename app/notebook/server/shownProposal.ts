@@ -3,67 +3,84 @@ import { type Distance, distanceBetween } from '../../../lib/core/shares/distanc
 import { placesOf } from '../../../lib/core/shares/itemShares.ts'
 import { sharedUses } from '../../../lib/core/shares/passages.ts'
 import { shareItems } from '../../../lib/core/shares/statement.ts'
-import { readPart } from '../../../lib/forms/parts.ts'
+import { proposedKeys } from '../../../lib/forms/proposedOnto.ts'
 import type { Proposal, ProposedItem } from '../../../lib/store/proposals.ts'
 import { differences, differenceWords } from '../../../lib/words/differences.ts'
-import { proposedChangeWords } from '../../../lib/words/proposalText.ts'
+import { proposedChangeWords, thenProposedWords } from '../../../lib/words/proposalText.ts'
 import { itemShareSentences, shareNames } from '../../../lib/words/shareText.ts'
-import { changedSinceFingerprint } from './changedItem.ts'
 import { itemTitles } from './itemTitles.ts'
 import type { Opened } from './opened.ts'
-import { proposedPlan, type SinceProposed, sinceProposed } from './proposedPlan.ts'
+import { isFitting, knownToProposer, type ProposedNow, proposedNow } from './proposedNow.ts'
+import { proposedPlan } from './proposedPlan.ts'
 
 /** What a proposal has for one item, in words. */
 export type ShownItem = {
   readonly id: string
   readonly title: string
-  readonly since: SinceProposed
-  /** What was changed in the item since. */
+  readonly since: ProposedNow['since']
+  /** What was changed in the item since: all of it where the proposal can be taken over, else what stands in its way. */
   readonly changed: readonly string[]
-  /** How it would be shared; empty where that can't be worked out. */
+  /** Another way to share is proposed. */
+  readonly sharedAnew: boolean
+  /** What it would ask, on the item as it is now; empty where that can't be worked out. */
   readonly shares: readonly { readonly pot: string; readonly sentence: string }[]
-  /** What would be different in it, but for how it is shared where `shares` says that. */
+  /** What is proposed besides how it is shared; all that is, where it can't be worked out. */
   readonly differs: readonly string[]
 }
 
 export type ShownProposal = {
   readonly proposal: Proposal
   readonly items: readonly ShownItem[]
-  /** From the plan as it stands to the plan with this in it; undefined where an item is no longer what it was. */
+  /** From the plan as it stands to the plan with this in it; undefined where something can't be taken over. */
   readonly distance: Result<Distance> | undefined
+  /** Titles of the items that were changed since and that its household has not marked so. */
+  readonly ownMarkOnly: readonly string[]
 }
 
-export async function shownProposal(opened: Opened, proposal: Proposal): Promise<ShownProposal> {
-  const { document, inForce, notebookId } = opened
+export function shownProposal(opened: Opened, proposal: Proposal): ShownProposal {
+  const { document, inForce, standings } = opened
   const titleOf = itemTitles(document)
-  const fits = proposal.items.filter((item) => sinceProposed(document, item) === 'as it was')
-  const plan = fits.length === proposal.items.length ? proposedPlan(document, fits, inForce.caps) : undefined
+  const found = proposal.items.map((item) => ({ item, now: proposedNow(document, item) }))
+  const fitting = found.map(({ now }) => now).filter(isFitting)
+  const plan = fitting.length === found.length ? proposedPlan(document, fitting, inForce.caps) : undefined
   const asked = plan?.ok ? shareItems(plan.value.notebook).items : []
   const places = plan?.ok ? placesOf(plan.value.notebook) : []
-  const shownItem = async (item: ProposedItem): Promise<ShownItem> => {
-    const { id, fingerprint } = item
-    const now = readPart(document, { part: 'item', id })
-    const changed = await changedSinceFingerprint(notebookId, document, id, fingerprint)
+  const shownItem = ({ item, now }: { item: ProposedItem; now: ProposedNow }): ShownItem => {
+    const { id } = item
     const would = asked.find((one) => one.id === id)
     const place = places.find((one) => one.item.id === id)
     const names = shareNames(inForce, place && sharedUses(place.item))
     return {
       id,
       title: titleOf(id),
-      since: sinceProposed(document, item),
-      changed: changed.map(differenceWords),
+      since: now.since,
+      changed: now.since === 'gone' ? [] : now.changed.map(differenceWords),
+      sharedAnew: isFitting(now) && proposedKeys(now.now, now.item).includes('share'),
       shares: would === undefined ? [] : itemShareSentences(would, names),
-      differs: (now === undefined
-        ? []
-        : differences(withoutShare(now, would !== undefined), withoutShare(item.item, would !== undefined))
-      ).map(proposedChangeWords),
+      differs: isFitting(now)
+        ? differences(
+            withoutShare(now.now, would !== undefined),
+            withoutShare(now.item, would !== undefined),
+          ).map(proposedChangeWords)
+        : thenProposed(item),
     }
   }
+  const marked = standings
+    .filter(({ markedAt }) => markedAt[proposal.household] !== undefined)
+    .map(({ item, fingerprint }) => ({ itemKey: item.key, fingerprint }))
   return {
     proposal,
-    items: await Promise.all(proposal.items.map(shownItem)),
+    items: found.map(shownItem),
     distance: plan?.ok ? distanceBetween(inForce, plan.value.inForce) : undefined,
+    ownMarkOnly: fitting
+      .filter((one) => !knownToProposer(document, one, marked))
+      .map(({ id }) => titleOf(id)),
   }
+}
+
+/** What was proposed for an item as it then was. */
+function thenProposed({ was, item }: ProposedItem): readonly string[] {
+  return was === undefined ? [] : differences(was, item).map(thenProposedWords)
 }
 
 function withoutShare(item: Readonly<Record<string, unknown>>, left: boolean) {

@@ -42,7 +42,7 @@ export async function keepTried(
     const current = changed.has(item.id) ? readPart(document, { part: 'item', id: item.id }) : undefined
     if (current === undefined) return []
     const tidy = tidyDraft(item, current) as Record<string, unknown>
-    return [{ id: item.id, fingerprint: fingerprintOf(current), item: tidy }]
+    return [{ id: item.id, fingerprint: fingerprintOf(current), was: current, item: tidy }]
   })
   const outcome = await propose(notebookId, household, items, typedText(why))
   if ('refused' in outcome)

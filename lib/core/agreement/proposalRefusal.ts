@@ -4,8 +4,16 @@ import type { Fault } from '../faults.ts'
 export type ProposalRefusal =
   | { readonly kind: 'no items' }
   | { readonly kind: 'items gone'; readonly items: readonly string[] }
-  /** What the proposal was made for is not there any more: somebody changed it since. */
-  | { readonly kind: 'items changed'; readonly items: readonly string[] }
+  /** What it proposes was itself changed since: each item with the keys that were; none where that is not known any more. */
+  | {
+      readonly kind: 'items changed'
+      readonly items: readonly { readonly id: string; readonly keys: readonly string[] }[]
+    }
+  /** A figure for building alone comes without its source: where in which item. */
+  | {
+      readonly kind: 'sources missing'
+      readonly at: readonly { readonly item: string; readonly path: string }[]
+    }
   /** Nothing in it differs from what stands. */
   | { readonly kind: 'nothing proposed' }
   /** With it the file would not hold, or its shares could no longer be worked out. */

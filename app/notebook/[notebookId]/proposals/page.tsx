@@ -20,7 +20,7 @@ export default async function ProposalsPage({ params }: { params: Promise<{ note
   const home = `/notebook/${notebookId}`
   const positions = positionsOf(opened, all)
   const held = [...positions.a.holds, ...positions.b.holds]
-  const shown = await Promise.all(held.map((proposal) => shownProposal(opened, proposal)))
+  const shown = held.map((proposal) => shownProposal(opened, proposal))
   const ended = all.filter((one) => one.reply !== undefined && !held.includes(one))
   const numbers = new Map(all.map(({ id, number }) => [id, number]))
   return (
