@@ -1,8 +1,15 @@
+import type { Units } from '../core/agreement/notebook.ts'
+import { parseLength } from '../core/amounts/length.ts'
 import { never } from '../core/assert.ts'
 import type { FaultFacts, ValueKind } from '../core/faults.ts'
 
 /** The sentence for one fault: what is wrong and what would be right. The path is shown beside it, not in it. */
 export function faultText(fault: FaultFacts): string {
+  return faultTextIn(fault, undefined)
+}
+
+/** The same where the notebook's units are known: a length without its unit is offered in them. */
+export function faultTextIn(fault: FaultFacts, units: Units | undefined): string {
   switch (fault.kind) {
     case 'not-json':
       return `This is not a notebook file: ${fault.detail}.`
@@ -33,6 +40,7 @@ export function faultText(fault: FaultFacts): string {
     case 'percent-range':
       return `${quoted(fault.found)} is more than 100; a percentage lies between 0 and 100.`
     case 'length-form':
+      if (isBareFigure(fault)) return withoutUnit(fault.found.trim(), units)
       return `${quoted(fault.found)} can't be read as a length: write a figure with its unit, such as "6 ft", "6' 2-1/2\\"", "1¾ in", "1.83 m" or "45 cm"${fault.mayBeNegative ? ', with a minus in front if it lies below' : ''}; no comma, plus sign or exponent.`.replaceAll(
         '\\"',
         '"',
@@ -105,6 +113,21 @@ const weightWords: Readonly<Record<'length' | 'use' | 'benefit', string>> = {
   length: 'by length',
   use: 'by use',
   benefit: 'by benefit',
+}
+
+/** A figure alone, such as "0" or "5 1/2", that with a unit behind it would be taken. */
+function isBareFigure({ found, mayBeNegative }: { found: string; mayBeNegative: boolean }): boolean {
+  const size = found.trim()
+  return (mayBeNegative || !size.startsWith('-')) && parseLength(`${size} ft`) !== undefined
+}
+
+function withoutUnit(size: string, units: Units | undefined): string {
+  const offered = {
+    'ft-in': `write ${quoted(`${size} ft`)}, or ${quoted(`${size} in`)} where inches are meant`,
+    metric: `write ${quoted(`${size} m`)}, or ${quoted(`${size} cm`)} where centimetres are meant`,
+    unknown: `write ${quoted(`${size} ft`)}, ${quoted(`${size} in`)}, ${quoted(`${size} m`)} or ${quoted(`${size} cm`)}`,
+  }[units ?? 'unknown']
+  return `${quoted(size)} has no unit: ${offered}.`
 }
 
 function quoted(text: string): string {

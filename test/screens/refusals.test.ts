@@ -44,7 +44,7 @@ describe('a value that is refused', () => {
       form: section,
       path: 'from',
       typed: '40',
-      because: '"40" can\'t be read as a length: write a figure with its unit',
+      because: '"40" has no unit: write "40 ft", or "40 in" where inches are meant',
     },
     {
       form: section,
@@ -70,7 +70,7 @@ describe('a value that is refused', () => {
     { form: section, path: 'labour[0].hours', typed: '-2', because: '"-2" can\'t be read as a number' },
     { form: section, path: 'labour[0].rate', typed: '2e1', because: '"2e1" can\'t be read as a number' },
     { form: gate, path: 'opening', typed: 'four feet', because: '"four feet" can\'t be read as a length' },
-    { form: line, path: 'line.stations[1].at', typed: '60', because: '"60" can\'t be read as a length' },
+    { form: line, path: 'line.stations[1].at', typed: '60', because: '"60" has no unit: write "60 ft"' },
     {
       form: line,
       path: 'line.stations[1].gradeA',
@@ -542,7 +542,7 @@ describe('a notebook file that is refused', () => {
         share: { materials: { principle: 'percent', a: '60', b: '50' }, labour: { principle: 'equal' } },
       }),
       says: [
-        'sections[0].from: "40" can\'t be read as a length',
+        'sections[0].from: "40" has no unit: write "40 ft"',
         'sections[0].share.materials.b: 60 and 50 add to 110',
       ],
     },

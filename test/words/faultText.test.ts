@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs'
 import path from 'node:path'
 import { describe, expect, test } from 'vitest'
 import type { FaultFacts, ValueKind } from '../../lib/core/faults.ts'
-import { faultText } from '../../lib/words/faultText.ts'
+import { faultText, faultTextIn } from '../../lib/words/faultText.ts'
 
 /** One of each kind: the compiler refuses a kind that is missing here. */
 const oneOfEach: { readonly [Kind in FaultFacts['kind']]: Extract<FaultFacts, { kind: Kind }> } = {
@@ -19,7 +19,7 @@ const oneOfEach: { readonly [Kind in FaultFacts['kind']]: Extract<FaultFacts, { 
   'number-form': { kind: 'number-form', found: '1,2', fractionDigits: 6 },
   'money-digits': { kind: 'money-digits', found: '1.005', currency: 'USD', digits: 2 },
   'percent-range': { kind: 'percent-range', found: '101' },
-  'length-form': { kind: 'length-form', found: '6', mayBeNegative: false },
+  'length-form': { kind: 'length-form', found: '6 feet', mayBeNegative: false },
   'length-negative': { kind: 'length-negative', found: '-6 ft' },
   'date-form': { kind: 'date-form', found: '2027-02-30', mayBeEmpty: false },
   'currency-unknown': { kind: 'currency-unknown', found: 'XAU' },
@@ -65,7 +65,7 @@ describe('every kind of fault', () => {
   )
 
   test('has a sentence of its own', () => {
-    const sentences = Object.values(oneOfEach).map(faultText)
+    const sentences = Object.values(oneOfEach).map((fault) => faultText(fault))
     expect(new Set(sentences).size).toBe(sentences.length)
   })
 
@@ -106,4 +106,31 @@ test('a list of known ids is kept short, and none is invented where there are no
   const known = Array.from({ length: 500 }, (_, index) => `s${index}`)
   expect(faultText({ kind: 'id-unknown', id: 'x', known }).length).toBeLessThan(300)
   expect(faultText({ kind: 'id-unknown', id: 'x', known: [] })).toContain('there are none yet')
+})
+
+describe('a length without a unit is offered with one', () => {
+  const bare = (found: string, mayBeNegative = false) =>
+    ({ kind: 'length-form', found, mayBeNegative }) as const
+
+  test('in the units of the notebook', () => {
+    expect(faultTextIn(bare('0'), 'ft-in')).toBe(
+      '"0" has no unit: write "0 ft", or "0 in" where inches are meant.',
+    )
+    expect(faultTextIn(bare('1.8'), 'metric')).toBe(
+      '"1.8" has no unit: write "1.8 m", or "1.8 cm" where centimetres are meant.',
+    )
+  })
+
+  test('in either where no notebook says', () => {
+    expect(faultText(bare('0'))).toContain('write "0 ft", "0 in", "0 m" or "0 cm"')
+  })
+
+  test('below zero only where that may be', () => {
+    expect(faultTextIn(bare('-3', true), 'ft-in')).toContain('"-3 ft"')
+    expect(faultTextIn(bare('-3'), 'ft-in')).toContain("can't be read as a length")
+  })
+
+  test('and what is no figure is told how a length is written', () => {
+    expect(faultTextIn(bare('tall'), 'ft-in')).toContain('write a figure with its unit')
+  })
 })

@@ -9,7 +9,7 @@ import { readFirstSplit } from '../../../lib/forms/firstSplitDraft.ts'
 import { addItem } from '../../../lib/forms/parts.ts'
 import { isObject, type NotebookDocument } from '../../../lib/forms/readNotebook.ts'
 import { itemKeysOnRecord } from '../../../lib/store/changes.ts'
-import { faultText } from '../../../lib/words/faultText.ts'
+import { faultTextIn } from '../../../lib/words/faultTextIn.ts'
 import { firstSectionNames } from '../../../lib/words/firstSplitText.ts'
 import type { SaveAnswer } from '../../ui/draft/saveAnswer.ts'
 import { readDraft, refusedDraft } from './readDraft.ts'
@@ -25,9 +25,12 @@ export async function keepFirstSplit(notebookId: string, _base: string, draft: u
   const answer = await editDocument(notebookId, household, (document) => {
     const currency = String(document.currency)
     const split = splitFirst(typed, currency, currencyDigits(currency) ?? 2)
-    if (!split.ok)
-      return { faults: split.faults.map((fault) => ({ path: fault.path, message: faultText(fault) })) }
-    const start = document.units === 'metric' ? '0 m' : '0 ft'
+    const units = document.units === 'metric' ? 'metric' : 'ft-in'
+    if (!split.ok) {
+      const faults = split.faults.map((fault) => ({ path: fault.path, message: faultTextIn(fault, units) }))
+      return { faults }
+    }
+    const start = units === 'metric' ? '0 m' : '0 ft'
     const section = firstSection(typed, firstSectionNames, start)
     return { next: addItem(withEnds(document, start, typed.length), 'section', section, usedBefore).document }
   })

@@ -1,4 +1,5 @@
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
+import type { Units } from '../../../lib/core/agreement/notebook.ts'
 import { type Fault, wholeFile } from '../../../lib/core/faults.ts'
 import type { Household } from '../../../lib/core/people/household.ts'
 import { keepPassages } from '../../../lib/forms/gatePassages.ts'
@@ -11,7 +12,7 @@ import { findNotebook } from '../../../lib/store/notebooks.ts'
 import { editOnRecord, type RecordedEdit, type RecordingEdit } from '../../../lib/store/recordedEdits.ts'
 import { momentWords } from '../../../lib/words/day.ts'
 import { differences } from '../../../lib/words/differences.ts'
-import { faultText } from '../../../lib/words/faultText.ts'
+import { faultText, faultTextIn } from '../../../lib/words/faultText.ts'
 import { householdName } from '../../../lib/words/labels.ts'
 import { sourceNeeded } from '../../../lib/words/savingText.ts'
 import type { Fault as FieldFault, SaveAnswer } from '../../ui/draft/saveAnswer.ts'
@@ -134,7 +135,9 @@ export function changeOfStored(change: (document: NotebookDocument) => Edited) {
     const stores = toStore(edited.next)
     const part = edited.within
     const path = part ? pathOfPart(edited.next, part) : (edited.prefix ?? '')
-    const ofFile = stores.ok ? [] : stores.faults.map((fault) => fieldFault(fault, path))
+    const ofFile = stores.ok
+      ? []
+      : stores.faults.map((fault) => fieldFault(fault, path, unitsOf(edited.next)))
     const faults = [...ofFile, ...(edited.wanting ?? [])]
     if (!stores.ok || faults.length > 0) return { refused: { faults } }
     const { text, document: next } = stores.value
@@ -151,12 +154,16 @@ export function wantedSources(before: unknown, after: unknown): readonly FieldFa
 }
 
 /** A fault of the file as a fault of the form: the part's own path is taken off. */
-export function fieldFault(fault: Fault, prefix: string): FieldFault {
+export function fieldFault(fault: Fault, prefix: string, units?: Units): FieldFault {
   if (fault.path === wholeFile) return { path: '', message: `Nothing was changed. ${faultText(fault)}` }
   const path = fault.path.startsWith(prefix) ? fault.path.slice(prefix.length) : fault.path
   // The words of the file ("a", "b") are not those of the screen.
   const unchosen = fault.kind === 'needed' && fault.allowed !== undefined
-  return { path, message: unchosen ? 'Needed: choose one of the answers.' : faultText(fault) }
+  return { path, message: unchosen ? 'Needed: choose one of the answers.' : faultTextIn(fault, units) }
+}
+
+function unitsOf(document: NotebookDocument): Units {
+  return document.units === 'metric' ? 'metric' : 'ft-in'
 }
 
 /** Fills in what a conflict shows: the rows that differ, and who saved the other version when. */
