@@ -5,6 +5,7 @@ import { ButtonLink } from './ui/ButtonLink.tsx'
 import { PressForm } from './ui/draft/PressForm.tsx'
 import { Page } from './ui/Page.tsx'
 import { Panel } from './ui/Panel.tsx'
+import { ImportForm } from './ui/work/ImportForm.tsx'
 
 export default function FrontPage() {
   return (
@@ -49,14 +50,11 @@ export default function FrontPage() {
         </Panel>
         <Panel heading="You have a notebook file">
           <p>Start a new notebook from it. Marks, signatures and history do not come with a file.</p>
-          <PressForm action={startFromFile} label="Start from this file">
-            <div className="field">
-              <label className="field-label" htmlFor="file">
-                Notebook file (JSON, at most 2 MB)
-              </label>
-              <input id="file" name="file" type="file" accept=".json,application/json" />
-            </div>
-          </PressForm>
+          <ImportForm
+            action={startFromFile}
+            label="Start from this file"
+            fileLabel="Notebook file (JSON, at most 2 MB)"
+          />
         </Panel>
       </Page>
     </BareFrame>

@@ -1,16 +1,10 @@
 'use client'
 
 import { startTransition, useActionState, useRef, useState } from 'react'
-import { failureOf } from '../ui/draft/failure.ts'
 import { formWords } from '../ui/draft/formWords.ts'
+import { pressFailure } from '../ui/draft/pressFailure.ts'
 import { useReady } from '../ui/draft/useReady.ts'
 import type { CheckAnswer } from './actions.ts'
-
-const failures = {
-  lost: formWords.pressLost,
-  broke: formWords.pressBroke,
-  outdated: formWords.pressOutdated,
-} as const
 
 const kindWords = { agrees: 'Agrees', fails: 'Does not hold', told: 'To know' } as const
 
@@ -28,7 +22,7 @@ export function RecordCheckForm({
       try {
         return await check(previous, form)
       } catch (error) {
-        return { refused: failures[failureOf(error)] }
+        return { refused: pressFailure(error) }
       }
     },
     undefined,

@@ -35,10 +35,11 @@ export async function startNotebook(_base: string, draft: unknown): Promise<Save
   return begin(checked.value.text)
 }
 
-/** Starts a notebook from a notebook file. Marks, signatures and history never come with it. */
+/** Starts a notebook from a notebook file, sent with the form or just before to `start/import`. Marks, signatures and history never come with it. */
 export async function startFromFile(_previous: PressAnswer, form: FormData): Promise<PressAnswer> {
-  const read = await readImport(pressFields(form).file)
-  const checked = read.ok ? toStore(read.value.document) : read
+  const read = await readImport(pressFields(form))
+  if (!read.ok) return { refused: read.refused }
+  const checked = toStore(read.value.document)
   if (!checked.ok) return { refused: fileFaults(checked.faults) }
   return begin(checked.value.text)
 }

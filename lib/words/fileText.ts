@@ -71,6 +71,8 @@ function refusalText(refusal: FileRefusal): string {
       return 'The install could not write it to its disk. Nothing was lost. Ask whoever runs the install to look at the data folder.'
     case 'broke-off':
       return 'The connection broke off before all of it was here. Add it again.'
+    case 'stopped':
+      return 'It was stopped on the way. Nothing of it was kept.'
     case 'no-such-kind':
       return 'Choose what it shows.'
     case 'no-such-item':

@@ -43,8 +43,6 @@ type NotebookAddress = {
   readonly answers: 'a page' | `${string}/${string}`
   /** Shown in its page instead of saved. */
   readonly shown?: true
-  /** Its length is not known before all of it is made. */
-  readonly streamed?: true
 }
 
 const at = (file: string) => `app/notebook/[notebookId]/${file}`
@@ -145,7 +143,7 @@ const ofNotebooks: Readonly<Record<string, NotebookAddress>> = {
     answers: 'application/pdf',
   },
   [at('history.json/route.ts#GET')]: { answers: 'application/json' },
-  [at('record-pack.zip/route.ts#GET')]: { answers: 'application/zip', streamed: true },
+  [at('record-pack.zip/route.ts#GET')]: { answers: 'application/zip' },
   [at('notebook.json/route.ts#GET')]: { answers: 'application/json' },
   [at('agreement.json/route.ts#GET')]: {
     asks: '?revision=1',
@@ -165,7 +163,12 @@ const ofNotebooks: Readonly<Record<string, NotebookAddress>> = {
 }
 
 /** Where something is sent to: what households get for it is tested with what it does. */
-const sentTo = [at('files/upload/route.ts#POST'), at('letter.pdf/route.ts#POST')]
+const sentTo = [
+  at('files/upload/route.ts#POST'),
+  at('files/upload/route.ts#DELETE'),
+  at('letter.pdf/route.ts#POST'),
+  at('record-pack.zip/route.ts#POST'),
+]
 
 /** Stays open as long as its page: told in keptCurrent.test.ts. */
 const keptOpen = [at('live/route.ts#GET')]
@@ -173,6 +176,8 @@ const keptOpen = [at('live/route.ts#GET')]
 const forEveryone = ['app/page.tsx#default', 'app/start/page.tsx#default', 'app/check/page.tsx#default']
 /** A file that is the same for everyone. */
 const sameForEveryone = ['app/print-font/[face]/route.ts#GET']
+/** Takes a notebook file to be checked, from whoever is on the start page: told in longWork.test.ts. */
+const checkedForEveryone = ['app/start/import/route.ts#POST']
 const byToken = ['app/open/[token]/page.tsx#default']
 /** Told address by address in readers.test.ts. */
 const byReadersLink = readerThings.map((thing) => readerFile(thing))
@@ -204,6 +209,7 @@ test('the table names every page and every route handler, and no other', async (
     ...keptOpen,
     ...forEveryone,
     ...sameForEveryone,
+    ...checkedForEveryone,
     ...byToken,
     ...byReadersLink,
   ]
@@ -254,7 +260,7 @@ describe.each(Object.entries(ofNotebooks))('%s', (name, address) => {
       )
       const { byteLength } = await response.arrayBuffer()
       expect(byteLength).toBeGreaterThan(0)
-      if (!address.streamed) expect(byteLength).toBe(Number(response.headers.get('content-length')))
+      expect(byteLength).toBe(Number(response.headers.get('content-length')))
     }
     expect(await everyTable({ withDoor: true })).toEqual(before)
   })

@@ -16,12 +16,13 @@ const at = new Date('2027-03-01T18:00:00Z')
 const entry = (name: string, text: string, more: Partial<PackEntry> = {}): PackEntry => ({
   name,
   at,
+  size: latinBytes(text).length,
   bytes: async () => latinBytes(text),
   ...more,
 })
 
 async function packed(entries: readonly PackEntry[]): Promise<Buffer> {
-  return Buffer.from(await new Response(recordPack(entries)).arrayBuffer())
+  return Buffer.from(await new Response(recordPack(entries).stream).arrayBuffer())
 }
 
 /** Names and contents of a zip, in its own order, as Python's zipfile reads them. */
@@ -37,7 +38,7 @@ describe('a pack', () => {
   test('is read by Debian’s unzip and by Python, in the order in which it was given', async () => {
     const entries = [
       entry('read-me-first.txt', 'read me '.repeat(2000)),
-      entry('files/before/001-gate.jpg', '\xff\xd8\xff', { packedAlready: true }),
+      entry('files/before/001-gate.jpg', '\xff\xd8\xff'),
       entry('empty.txt', ''),
     ]
     const zip = await packed(entries)
@@ -60,7 +61,7 @@ describe('a pack', () => {
     const asked: string[] = []
     let holding = 0
     const slow = (name: string) =>
-      entry(name, '', {
+      entry(name, name, {
         bytes: async () => {
           asked.push(name)
           holding += 1
@@ -77,6 +78,35 @@ describe('a pack', () => {
   test('ends with an error, and as no whole zip, where a file can’t be had any more', async () => {
     const gone = entry('b.txt', '', { bytes: () => Promise.reject(new Error('gone')) })
     await expect(packed([entry('a.txt', 'a'), gone, entry('c.txt', 'c')])).rejects.toThrow('gone')
+  })
+
+  test('knows its size before its first byte', async () => {
+    const entries = [entry('a.txt', 'a'.repeat(5000)), entry('b/c.jpg', '\xff\xd8'), entry('empty.txt', '')]
+    expect((await packed(entries)).length).toBe(recordPack(entries).size)
+  })
+
+  test('ends with an error where a file has another size than was said', async () => {
+    await expect(packed([entry('a.txt', 'abc', { size: 2 })])).rejects.toThrow()
+  })
+
+  test('reads nothing more once it is cancelled', async () => {
+    const asked: string[] = []
+    const large = 'x'.repeat(300_000)
+    const noted = (name: string) =>
+      entry(name, large, {
+        bytes: async () => {
+          asked.push(name)
+          return latinBytes(large)
+        },
+      })
+    const reader = recordPack(['a.txt', 'b.txt', 'c.txt', 'd.txt'].map(noted)).stream.getReader()
+    expect((await reader.read()).done).toBe(false)
+    await reader.cancel()
+    const then = [...asked]
+    // Whatever was going to be read would be by now: each reading above is a promise that is kept at once.
+    for (let turn = 0; turn < 20; turn += 1) await new Promise((resolve) => setImmediate(resolve))
+    expect(asked).toEqual(then)
+    expect(asked).not.toContain('d.txt')
   })
 
   test.each([

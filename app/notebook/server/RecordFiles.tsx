@@ -1,5 +1,6 @@
 import { ButtonLink } from '../../ui/ButtonLink.tsx'
 import { Panel } from '../../ui/Panel.tsx'
+import { PackLink } from '../../ui/work/PackLink.tsx'
 
 /** On the page of the record: the files, and all of it to take along. */
 export function RecordFiles({ notebookId }: { notebookId: string }) {
@@ -13,13 +14,11 @@ export function RecordFiles({ notebookId }: { notebookId: string }) {
       </p>
       <div className="button-row">
         <ButtonLink href={`${home}/files`}>Photos and papers</ButtonLink>
-        <ButtonLink href={`${home}/record-pack.zip`} download>
-          Record pack (zip)
-        </ButtonLink>
         <ButtonLink href={`${home}/history.json`} download>
           History (JSON)
         </ButtonLink>
       </div>
+      <PackLink href={`${home}/record-pack.zip`}>Record pack (zip)</PackLink>
     </Panel>
   )
 }

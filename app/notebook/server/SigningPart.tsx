@@ -7,6 +7,7 @@ import { ButtonLink } from '../../ui/ButtonLink.tsx'
 import { Caution } from '../../ui/Caution.tsx'
 import { HouseholdTag } from '../../ui/HouseholdTag.tsx'
 import { Panel } from '../../ui/Panel.tsx'
+import { PaperLink } from '../../ui/work/PaperLink.tsx'
 import { SignatureForm } from '../forms/SignatureForm.tsx'
 import type { Opened } from './opened.ts'
 import { signForParty } from './signActions.ts'
@@ -92,13 +93,12 @@ export function SigningPart({
           </Caution>
         ) : null}
         <div className="button-row">
-          <ButtonLink
+          <PaperLink
             href={`${home}/summary.pdf?revision=${revision.number}`}
             weight={mine.length === 0 ? 'main' : 'plain'}
-            download
           >
-            {locked ? 'Locked copy' : 'Summary'}, revision {revision.number} (PDF)
-          </ButtonLink>
+            {`${locked ? 'Locked copy' : 'Summary'}, revision ${revision.number} (PDF)`}
+          </PaperLink>
           <ButtonLink href={`${home}/agreement.json?revision=${revision.number}`} download>
             Agreement text (JSON)
           </ButtonLink>

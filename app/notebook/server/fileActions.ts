@@ -4,7 +4,7 @@ import { redirect } from 'next/navigation'
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import { pressFields } from './pressFields.ts'
-import { fileFaults, readImport } from './readImport.ts'
+import { readImport } from './readImport.ts'
 import { editDocument } from './savePart.ts'
 
 /** Puts a notebook file in the notebook's place. Refused with the path of every fault; then nothing is changed. */
@@ -14,8 +14,8 @@ export async function replaceByFile(
   form: FormData,
 ): Promise<PressAnswer> {
   const { household } = await requireHousehold(notebookId)
-  const read = await readImport(pressFields(form).file)
-  if (!read.ok) return { refused: fileFaults(read.faults) }
+  const read = await readImport(pressFields(form))
+  if (!read.ok) return { refused: read.refused }
   const answer = await editDocument(notebookId, household, () => ({ next: read.value.document }))
   if ('faults' in answer) return { refused: answer.faults.map((fault) => fault.message).join('\n') }
   redirect(`/notebook/${notebookId}/record`)

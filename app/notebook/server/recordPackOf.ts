@@ -28,6 +28,7 @@ import { lockedCopy } from './lockedCopy.ts'
 import type { Opened } from './opened.ts'
 import type { FrozenRevision } from './standingRevision.ts'
 import { draftSummary, paperDate, revisionSummary } from './summaryOf.ts'
+import { nextTurn } from './workStream.ts'
 
 /** An entry with its hash, known before it is packed. */
 type Hashed = PackEntry & { readonly sha256: string }
@@ -48,27 +49,54 @@ type Packed = Pick<
   | 'accounts'
 >
 
+/** Who wants to know how far the making is, and may stop it. */
+export type Watching = {
+  readonly stop: AbortSignal
+  /** How many papers and files are ready, of how many. */
+  readonly ready: (count: number, all: number) => void
+}
+
 /**
  * Everything that is kept of a notebook, for handing over with the house: the text that explains it first, then in one
- * fixed order summaries, agreement files, notebook file, history, files by kind, and the hash of each.
+ * fixed order summaries, agreement files, notebook file, history, files by kind, and the hash of each. Where it is stopped,
+ * it ends before the next paper or file.
+ *
+ * @throws the reason of the stop
  */
-export async function recordPackOf(opened: Packed, madeAt: Date): Promise<readonly PackEntry[]> {
+export async function recordPackOf(
+  opened: Packed,
+  madeAt: Date,
+  watching?: Watching,
+): Promise<readonly PackEntry[]> {
   const { notebook, document } = opened
+  const stored = await filesOf(opened.notebookId)
+  const all = opened.revisions.length + opened.accounts.length + 1 + stored.length
+  let count = 0
+  const ready = async <Made>(made: Made): Promise<Made> => {
+    count += 1
+    watching?.ready(count, all)
+    await nextTurn(watching?.stop)
+    return made
+  }
   const revisions: { entries: readonly Hashed[]; about: PackRevision }[] = []
-  for (const frozen of opened.revisions.toReversed()) revisions.push(await revisionEntries(opened, frozen))
+  for (const frozen of opened.revisions.toReversed())
+    revisions.push(await ready(await revisionEntries(opened, frozen)))
   const accounts: { entries: readonly Hashed[]; about: PackAccount }[] = []
-  for (const frozen of opened.accounts.toReversed()) accounts.push(await accountEntries(opened, frozen))
+  for (const frozen of opened.accounts.toReversed())
+    accounts.push(await ready(await accountEntries(opened, frozen)))
   // After them: a locked copy that had to be made is an entry of the history itself.
   const history = await historyOf(opened.notebookId)
   const head = headOf(history)
-  const draft = made(
-    'summaries/draft.pdf',
-    madeAt,
-    await summaryPaper(draftSummary(opened), agreementText(document), printFonts()),
+  const draft = await ready(
+    made(
+      'summaries/draft.pdf',
+      madeAt,
+      await summaryPaper(draftSummary(opened), agreementText(document), printFonts()),
+    ),
   )
   const notebookEntry = made('notebook.json', madeAt, documentText(document))
   const historyEntry = made('history.json', history.at(-1)?.at ?? madeAt, historyFile(history))
-  const files = await fileEntries(opened)
+  const files = await fileEntries(opened, stored, ready)
   const contents: PackContents = {
     title: notebookTitle(notebook),
     households: [householdName(notebook, 'a'), householdName(notebook, 'b')],
@@ -146,15 +174,17 @@ function made(name: string, at: Date, content: string | Uint8Array): Hashed {
     name,
     at,
     bytes: async () => bytes,
+    size: bytes.length,
     sha256: sha256Hex(bytes),
-    packedAlready: name.endsWith('.pdf'),
   }
 }
 
 /** The files by kind and day, each numbered, so that no two have the same name whatever they were called. */
-async function fileEntries(opened: Packed): Promise<{ about: PackFile; entry?: Hashed }[]> {
-  const { notebook, notebookId, document } = opened
-  const stored = await filesOf(notebookId)
+async function fileEntries(
+  { notebook, document }: Packed,
+  stored: readonly StoredFile[],
+  ready: <Made>(made: Made) => Promise<Made>,
+): Promise<{ about: PackFile; entry?: Hashed }[]> {
   const items = agreedItems(document)
   const folder = await filesFolder()
   const found: { about: PackFile; entry?: Hashed }[] = []
@@ -173,7 +203,7 @@ async function fileEntries(opened: Packed): Promise<{ about: PackFile; entry?: H
         sha256,
       }
       // Looked at now, so that the text can say what is not there, and read again when it is its turn.
-      const read = await readBytes(folder, sha256)
+      const read = await ready(await readBytes(folder, sha256))
       if ('damage' in read) found.push({ about: { ...about, damage: read.damage } })
       else {
         const entry = fileEntry(folder, file, index + 1)
@@ -189,8 +219,8 @@ function fileEntry(folder: string, file: StoredFile, number: number): Hashed {
   return {
     name: `files/${file.kind}/${place}-${savedName(file.name, file.mediaType)}`,
     at: file.addedAt,
+    size: file.size,
     sha256: file.sha256,
-    packedAlready: true,
     bytes: async () => {
       const read = await readBytes(folder, file.sha256)
       if ('damage' in read) throw new Error(`A file was ${read.damage} while it was packed: ${file.sha256}`)

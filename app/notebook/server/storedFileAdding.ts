@@ -16,6 +16,8 @@ import { openNotebook } from './opened.ts'
 export type SentAbout = Readonly<Record<'name' | 'kind' | 'caption' | 'item', unknown>>
 export type Added = { readonly name: string; readonly refused?: FileRefusal }
 
+const stopped: FileRefusal = { kind: 'stopped' }
+
 const aboutSchema = z.object({
   name: z.string(),
   kind: z.string(),
@@ -25,9 +27,14 @@ const aboutSchema = z.object({
 
 /**
  * Adds one file to a notebook, for the household that was let in: on disk first, then on record. Where it is refused,
- * nothing is on record.
+ * nothing is on record. `stop` is heeded until the file is written; from then on it is added.
  */
-export async function addFile(asker: Asker, about: SentAbout, bytes: Uint8Array): Promise<Added> {
+export async function addFile(
+  asker: Asker,
+  about: SentAbout,
+  bytes: Uint8Array,
+  stop?: AbortSignal,
+): Promise<Added> {
   const name = shownName(typeof about.name === 'string' ? about.name : '')
   const read = aboutSchema.safeParse(about)
   if (!read.success) return { name, refused: { kind: 'unreadable-form' } }
@@ -41,6 +48,8 @@ export async function addFile(asker: Asker, about: SentAbout, bytes: Uint8Array)
     return { name, refused: { kind: 'no-such-item' } }
 
   const refused = await oneAtATime(async (): Promise<FileRefusal | undefined> => {
+    // It may have waited long for its turn.
+    if (stop?.aborted) return stopped
     const there = await filesOf(asker.notebookId, true)
     const full = noRoom(there)
     if (full) return full
@@ -48,6 +57,7 @@ export async function addFile(asker: Asker, about: SentAbout, bytes: Uint8Array)
     if ('refused' in kept) return kept.refused
     const tooMuch = noRoom(there, kept.bytes)
     if (tooMuch) return tooMuch
+    if (stop?.aborted) return stopped
     const written = await keepBytes(await filesFolder(), kept.bytes)
     if (written.kind !== 'kept') return { kind: written.kind }
     const { sha256 } = written

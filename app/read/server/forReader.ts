@@ -1,4 +1,5 @@
-import { download, fileName } from '../../notebook/server/download.ts'
+import type { Pack } from '../../../lib/files/recordPack.ts'
+import { download, fileName, streamed } from '../../notebook/server/download.ts'
 import type { ReaderOpening } from './opening.ts'
 
 /**
@@ -17,16 +18,11 @@ export function fileForReader(
 /** A file for a reader that is sent as it is made. */
 export function streamForReader(
   opening: ReaderOpening,
-  body: ReadableStream<Uint8Array>,
+  pack: Pack,
   ending: string,
   mimeType: 'application/zip',
 ): Response {
-  const headers = {
-    'Content-Type': mimeType,
-    'Content-Disposition': `attachment; filename="${fileName(titleFor(opening), ending)}"`,
-    'Cache-Control': 'private, no-store',
-  }
-  return kept(new Response(body, { headers }))
+  return kept(streamed(pack, titleFor(opening), ending, mimeType))
 }
 
 function kept(response: Response): Response {

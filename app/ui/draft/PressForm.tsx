@@ -3,19 +3,13 @@
 import { type ReactNode, startTransition, useActionState, useRef } from 'react'
 import type { ButtonWeight } from '../ButtonLink.tsx'
 import { AskFirst } from './AskFirst.tsx'
-import { failureOf } from './failure.ts'
 import { formWords } from './formWords.ts'
+import { pressFailure } from './pressFailure.ts'
 import { useReady } from './useReady.ts'
 
 /** What a press came to: refused with a reason, or done with a word about it. Empty before the first press. */
 export type PressAnswer = { refused?: string | undefined; done?: string | undefined }
 export type PressAction = (previous: PressAnswer, form: FormData) => Promise<PressAnswer>
-
-const pressFailures = {
-  lost: formWords.pressLost,
-  broke: formWords.pressBroke,
-  outdated: formWords.pressOutdated,
-} as const
 
 /**
  * A small form around one button and one server action. `children` are its (hidden or visible) inputs; they keep what
@@ -46,7 +40,7 @@ export function PressForm({
       if (next?.done !== undefined) form.current?.reset()
       return next ?? {}
     } catch (error) {
-      return { refused: pressFailures[failureOf(error)] }
+      return { refused: pressFailure(error) }
     } finally {
       busy.current = false
     }

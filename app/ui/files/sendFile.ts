@@ -6,11 +6,14 @@ import { uploadWords } from './uploadWords.ts'
 export type About = { readonly kind: string; readonly caption: string; readonly item: string }
 export type Sent = { readonly added: string } | { readonly refused: string } | { readonly stopped: true }
 
-/** The address of the file upload takes one file as the body, and what is about it in one header. */
+/**
+ * The address of the file upload takes one file as the body, and what is about it in one header. `sending` names this one, to
+ * stop it by once all of it is sent; `stop` ends it before that.
+ */
 export function sendFile(
   address: string,
   file: File,
-  about: About,
+  about: About & { readonly sending: string },
   onSent: (fraction: number) => void,
   stop: AbortSignal,
 ): Promise<Sent> {
@@ -35,11 +38,17 @@ export function sendFile(
   })
 }
 
+/** Asks the server to stop a sending that is all there. Where this gets lost, the sending goes on and says so. */
+export async function stopChecking(address: string, sending: string): Promise<void> {
+  await fetch(`${address}?sending=${sending}`, { method: 'DELETE' }).catch(() => undefined)
+}
+
 function readAnswer(request: XMLHttpRequest, name: string): Sent {
   if (request.status === 404) return { refused: uploadWords.shutOut }
   try {
     const said: unknown = JSON.parse(request.responseText)
     if (said !== null && typeof said === 'object') {
+      if ('stopped' in said) return { stopped: true }
       if ('added' in said) return { added: String(said.added) }
       if ('refused' in said) return { refused: String(said.refused) }
     }

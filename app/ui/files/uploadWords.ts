@@ -10,11 +10,14 @@ export const uploadWords = {
   captionHint: 'What one sees, and from where. The same for all files that you add now.',
   none: 'Choose a file first.',
   waiting: 'Waits for its turn.',
-  sending: (percent: number) => `${percent} % sent`,
+  sending: (percent: number, sent: string, all: string) => `${percent} % sent: ${sent} of ${all}`,
   checking: 'All is sent. It is being checked and stored.',
   added: 'Added.',
   cancelled: 'Stopped. Nothing of it was kept.',
-  cancel: 'Stop',
+  list: 'Files being added',
+  bar: (name: string) => `How much of ${name} is sent`,
+  place: (name: string, at: number, all: number) => `${name}, ${at} of ${all}`,
+  stopAll: 'Stop all that are left',
   lost: (name: string) =>
     `“${name}” was not added: the connection was lost. Add it again once you are connected.`,
   broke: (name: string) =>

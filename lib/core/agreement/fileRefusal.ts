@@ -21,6 +21,8 @@ export type FileRefusal =
   | { readonly kind: 'not-written' }
   /** The connection ended before the file did. */
   | { readonly kind: 'broke-off' }
+  /** By whoever sent it, before anything of it was kept. */
+  | { readonly kind: 'stopped' }
   | { readonly kind: 'no-such-kind' }
   | { readonly kind: 'no-such-item' }
   | { readonly kind: 'caption-too-long'; readonly limit: number }

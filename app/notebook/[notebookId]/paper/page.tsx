@@ -2,8 +2,8 @@ import { notFound } from 'next/navigation'
 import { printFonts } from '../../../../lib/files/printFonts.ts'
 import { summaryPages } from '../../../../lib/pdf/summaryPaper.ts'
 import { paperPageWords, paperTitleWords, paperViewWords } from '../../../../lib/words/paperText.ts'
-import { ButtonLink } from '../../../ui/ButtonLink.tsx'
 import { Page } from '../../../ui/Page.tsx'
+import { PaperLink } from '../../../ui/work/PaperLink.tsx'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { openNotebook } from '../../server/opened.ts'
 import { PaperSheet } from '../../server/PaperSheet.tsx'
@@ -36,9 +36,9 @@ export default async function PaperPage({
         lead={paperViewWords}
         back={{ href: `/notebook/${notebookId}/sign`, label: 'Sign' }}
       >
-        <ButtonLink href={pdf} download>
-          Take it as a PDF
-        </ButtonLink>
+        <div className="button-row">
+          <PaperLink href={pdf}>Take it as a PDF</PaperLink>
+        </div>
         <div className="paper-sheets">
           {pages.map((marks, index) => (
             <PaperSheet

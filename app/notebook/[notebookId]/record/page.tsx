@@ -1,9 +1,10 @@
 import { type SealedPaper, sealsOf } from '../../../../lib/store/sealedPapers.ts'
 import { momentWords } from '../../../../lib/words/day.ts'
 import { ButtonLink } from '../../../ui/ButtonLink.tsx'
-import { PressForm } from '../../../ui/draft/PressForm.tsx'
 import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
+import { ImportForm } from '../../../ui/work/ImportForm.tsx'
+import { PaperLink } from '../../../ui/work/PaperLink.tsx'
 import { AmendmentView } from '../../server/AmendmentView.tsx'
 import { RecordAccounts } from '../../server/account/RecordAccounts.tsx'
 import { amendmentOf } from '../../server/amendment.ts'
@@ -39,9 +40,9 @@ export default async function RecordPage({ params }: { params: Promise<{ noteboo
       <Page title="Record" lead="What to keep: the summary, the notebook file, and what was signed when.">
         <Panel heading="The notebook as it stands">
           <div className="button-row">
-            <ButtonLink href={`${home}/summary.pdf`} weight={standsSigned ? 'plain' : 'main'} download>
+            <PaperLink href={`${home}/summary.pdf`} weight={standsSigned ? 'plain' : 'main'}>
               Draft summary (PDF)
-            </ButtonLink>
+            </PaperLink>
             <ButtonLink href={`${home}/notebook.json`} download>
               Notebook file (JSON)
             </ButtonLink>
@@ -81,13 +82,12 @@ export default async function RecordPage({ params }: { params: Promise<{ noteboo
               </p>
               <SealWords seal={seals.get(revision.id)} signed={stillToSign.length === 0} />
               <div className="button-row">
-                <ButtonLink
+                <PaperLink
                   href={`${home}/summary.pdf?revision=${revision.number}`}
                   weight={standsSigned && !outdated ? 'main' : 'plain'}
-                  download
                 >
                   {stillToSign.length === 0 ? 'Locked copy (PDF)' : 'Summary (PDF)'}
-                </ButtonLink>
+                </PaperLink>
                 <ButtonLink href={`${home}/agreement.json?revision=${revision.number}`} download>
                   Agreement (JSON)
                 </ButtonLink>
@@ -137,19 +137,12 @@ export default async function RecordPage({ params }: { params: Promise<{ noteboo
             The file replaces the whole notebook, the books included. Marks come off what it changes;
             revisions, signatures and the history stay as they are.
           </p>
-          <PressForm
+          <ImportForm
             action={replaceByFile.bind(null, notebookId)}
             label="Put this file in its place"
-            weight="grave"
+            fileLabel="Notebook file (JSON, at most 2 MB)"
             confirm="Replace the whole notebook by this file? What it changes loses both marks."
-          >
-            <div className="field">
-              <label className="field-label" htmlFor="file">
-                Notebook file (JSON, at most 2 MB)
-              </label>
-              <input id="file" name="file" type="file" accept=".json,application/json" />
-            </div>
-          </PressForm>
+          />
         </Panel>
       </Page>
     </NotebookShell>

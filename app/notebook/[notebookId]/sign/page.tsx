@@ -2,6 +2,7 @@ import { summaryContent } from '../../../../lib/words/summary/summaryContent.ts'
 import { ButtonLink } from '../../../ui/ButtonLink.tsx'
 import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
+import { PaperLink } from '../../../ui/work/PaperLink.tsx'
 import { AmendmentView } from '../../server/AmendmentView.tsx'
 import { amendmentOf } from '../../server/amendment.ts'
 import { keyTrouble } from '../../server/lockedCopy.ts'
@@ -60,9 +61,7 @@ export default async function SignPage({ params }: { params: Promise<{ notebookI
             newest ? undefined : (
               <div className="button-row">
                 <ButtonLink href={`${home}/paper`}>Page by page</ButtonLink>
-                <ButtonLink href={`${home}/summary.pdf`} download>
-                  Draft summary (PDF)
-                </ButtonLink>
+                <PaperLink href={`${home}/summary.pdf`}>Draft summary (PDF)</PaperLink>
               </div>
             )
           }

@@ -8,7 +8,7 @@ import { openForReader } from '../../server/opening.ts'
 
 /** All that is kept of the notebook, in one zip, for a link to everything. */
 export async function GET(
-  _request: Request,
+  request: Request,
   { params }: { params: Promise<{ token: string }> },
 ): Promise<Response> {
   const opening = await openForReader((await params).token, 'record-pack.zip')
@@ -16,6 +16,7 @@ export async function GET(
   const { link } = opening
   const accounts = await frozenAccounts(link.notebookId)
   const packed = { ...opening, accounts, notebookId: link.notebookId, household: link.createdBy }
-  const pack = recordPack(await recordPackOf(packed, new Date()))
+  const watching = { stop: request.signal, ready: () => undefined }
+  const pack = recordPack(await recordPackOf(packed, new Date(), watching))
   return streamForReader(opening, pack, '-record-pack.zip', 'application/zip')
 }

@@ -1,0 +1,32 @@
+// On globalThis, because a server built by Next holds this file several times over.
+const shared = globalThis as { mearingSendings?: Map<string, AbortController> }
+
+/**
+ * Runs the adding of a file that its household can stop as long as nothing of it is kept: by `stopSending` with the same
+ * name, or by going away. A sending without a name can only be stopped by going away.
+ *
+ * @param name what the browser calls this sending; `owner` keeps it apart from what others send
+ */
+export async function whileSending<Result>(
+  owner: string,
+  name: string | undefined,
+  asked: AbortSignal,
+  work: (stop: AbortSignal) => Promise<Result>,
+): Promise<Result> {
+  if (name === undefined) return work(asked)
+  shared.mearingSendings ??= new Map()
+  const sendings = shared.mearingSendings
+  const key = `${owner} ${name}`
+  const pressed = new AbortController()
+  sendings.set(key, pressed)
+  try {
+    return await work(AbortSignal.any([asked, pressed.signal]))
+  } finally {
+    if (sendings.get(key) === pressed) sendings.delete(key)
+  }
+}
+
+/** Stops a sending; whether it came in time is what the sending itself answers. */
+export function stopSending(owner: string, name: string): void {
+  shared.mearingSendings?.get(`${owner} ${name}`)?.abort()
+}
