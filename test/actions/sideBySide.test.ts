@@ -3,6 +3,7 @@ import { renderToStaticMarkup } from 'react-dom/server'
 import { describe, expect, test, vi } from 'vitest'
 import { draftedItems } from '../../app/notebook/server/proposalDraft.ts'
 import { chooseWay } from '../../app/notebook/server/sideBySideActions.ts'
+import { wayShares } from '../../app/notebook/server/wayShares.ts'
 import { itemSideBySide } from '../../lib/core/shares/sideBySide.ts'
 import { documentText } from '../../lib/forms/parts.ts'
 import { readDocument } from '../../lib/forms/readNotebook.ts'
@@ -23,10 +24,14 @@ vi.mock('next/navigation', async (original) => ({
 }))
 const world = worldForEachTest()
 
-async function page(name: string, names: Record<string, string> = {}): Promise<string> {
+async function page(
+  name: string,
+  names: Record<string, string> = {},
+  asks: Record<string, string> = {},
+): Promise<string> {
   const show = (await everyAddress()).get(`app/notebook/[notebookId]/${name}/page.tsx#default`) as AnyFunction
   const params = Promise.resolve({ notebookId: world().notebook.id, ...names })
-  const end = await outcomeOf(() => show({ params }))
+  const end = await outcomeOf(() => show({ params, searchParams: Promise.resolve(asks) }))
   if (end.kind !== 'answer') throw new Error(`no page: ${end.kind}`)
   return renderToStaticMarkup(end.answer as ReactNode)
 }
@@ -215,5 +220,51 @@ describe('a common cost that is laid on the sections and gates', () => {
     const [drafted] = draftedItems(document, draft, undefined)
     expect(drafted?.item).toMatchObject({ id: 'laid', share: { together: { principle: 'equal' } } })
     expect(drafted?.item).not.toHaveProperty('spread')
+  })
+})
+
+describe('proposing a way with one press', () => {
+  test('leads from each way that is not chosen into a new proposal that begins with it', async () => {
+    const { id } = world().notebook
+    browseAs(world(), 'b')
+    const html = await page('side-by-side/[itemId]', { itemId: 's2' })
+    expect(html).toContain(`/notebook/${id}/proposals/new?way=length&amp;item=s2`)
+    const form = await page('proposals/new', {}, { way: 'length', item: 's2' })
+    expect(form).toContain('value="32 ft"')
+    expect(form).toContain('value="28 ft"')
+    expect(form.match(/type="checkbox"[^>]*checked=""/g)).toHaveLength(1)
+  })
+
+  test('begins with blank figures where none stand in the item', async () => {
+    browseAs(world(), 'b')
+    const html = await page('side-by-side/[itemId]', { itemId: 's1' })
+    expect(html).toMatch(/way=benefit&amp;item=s1"[^>]*>Or propose it with figures/)
+    const form = await page('proposals/new', {}, { way: 'benefit', item: 's1' })
+    expect(form).toMatch(/<option value="benefit" selected="">/)
+  })
+
+  test('of the whole fence takes every item that can follow it and is not shared so now', async () => {
+    const { id } = world().notebook
+    browseAs(world(), 'a')
+    expect(await page('side-by-side')).toContain(`/notebook/${id}/proposals/new?way=equal"`)
+    const read = readDocument(await documentOf(id))
+    if (!read.ok) throw new Error('the example holds')
+    const { notebook } = read.value
+    const all = [...notebook.sections, ...notebook.gates, ...notebook.common]
+    const other = all.filter((item) => {
+      const pots =
+        'together' in item.share ? [item.share.together] : [item.share.materials, item.share.labour]
+      return pots.some(({ principle }) => principle !== 'equal')
+    })
+    const shares = wayShares(notebook, 'equal', undefined)
+    expect([...shares.keys()].sort()).toEqual(other.map((item) => item.id).sort())
+    const form = await page('proposals/new', {}, { way: 'equal' })
+    expect(form.match(/type="checkbox"[^>]*checked=""/g)).toHaveLength(other.length)
+  })
+
+  test('of no known way begins as any proposal does', async () => {
+    browseAs(world(), 'a')
+    const form = await page('proposals/new', {}, { way: 'by-whim', item: 's1' })
+    expect(form.match(/type="checkbox"[^>]*checked=""/g)).toHaveLength(1)
   })
 })

@@ -1,26 +1,11 @@
 'use client'
 
 import type { PrincipleName } from '../../../lib/core/agreement/notebook.ts'
+import { startingPrinciple } from '../../../lib/forms/startingPrinciple.ts'
 import { principleMeaning } from '../../../lib/words/labels.ts'
 import { describedBy, FieldFrame } from '../../ui/draft/FieldFrame.tsx'
 import { useField } from '../../ui/draft/useField.ts'
 import { principleChoices } from './partWords.ts'
-
-/** Keys that a principle brings when it is chosen; what was typed for another principle does not stay behind. */
-const starting: Readonly<Record<PrincipleName, object>> = {
-  equal: {},
-  percent: { a: '50', b: '50' },
-  one: { household: '' },
-  length: { a: '', b: '' },
-  use: {},
-  benefit: { a: '', b: '' },
-  saving: { aloneA: '', aloneB: '', sourceA: '', sourceB: '' },
-  difference: {
-    basic: '',
-    basicShare: { principle: 'equal' },
-    upgradeShare: { principle: 'one', household: '' },
-  },
-}
 
 /** Chooses the principle of one pot. The whole share at `path` is put in place, not just its name. */
 export function PrincipleField({
@@ -55,7 +40,7 @@ export function PrincipleField({
         aria-invalid={errors.length > 0 ? true : undefined}
         onChange={(event) => {
           const principle = event.target.value as PrincipleName
-          share.put({ principle, ...starting[principle] })
+          share.put({ principle, ...startingPrinciple[principle] })
         }}
       >
         {unknown || chosen.text === '' ? <option value={chosen.text}>{chosen.text}</option> : null}

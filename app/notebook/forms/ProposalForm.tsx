@@ -10,6 +10,7 @@ import { TextField } from '../../ui/draft/TextField.tsx'
 import { TickField } from '../../ui/draft/TickField.tsx'
 import type { SaveAction } from '../../ui/draft/useSaving.ts'
 import { Panel } from '../../ui/Panel.tsx'
+import type { BasicSums } from './DifferenceFields.tsx'
 import { NotebookForm } from './NotebookForm.tsx'
 import { type PreviewAction, ProposalPreview } from './ProposalPreview.tsx'
 import type { FormNames } from './partWords.ts'
@@ -22,6 +23,8 @@ export type ProposableItem = {
   readonly kind: ItemKind
   /** How it is shared now and what it asks. */
   readonly now: string
+  /** What the basic fence that a section is held against comes to. */
+  readonly basic?: BasicSums
   /** What else the answered proposal has for it; none where there is nothing else. */
   readonly theirs: readonly string[]
 }
@@ -110,7 +113,12 @@ function Ways({ items, names }: { items: readonly ProposableItem[]; names: FormN
       <Shown path="manner" is="each">
         {ticked.map((at) => (
           <Panel key={at} heading={items[at]?.title}>
-            <ShareFields path={`items[${at}].share`} names={names} onGate={items[at]?.kind === 'gate'} />
+            <ShareFields
+              path={`items[${at}].share`}
+              names={names}
+              onGate={items[at]?.kind === 'gate'}
+              basic={items[at]?.basic}
+            />
             <Kept items={items} ticked={[at]} />
           </Panel>
         ))}

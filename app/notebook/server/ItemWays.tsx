@@ -1,3 +1,4 @@
+import Link from 'next/link'
 import type { Spread } from '../../../lib/core/agreement/notebook.ts'
 import type { ItemSideBySide, ItemWay } from '../../../lib/core/shares/sideBySide.ts'
 import { faultText } from '../../../lib/words/faultText.ts'
@@ -15,18 +16,24 @@ import { type PressAction, PressForm } from '../../ui/draft/PressForm.tsx'
 import { FigureTable } from '../../ui/FigureTable.tsx'
 import { Panel } from '../../ui/Panel.tsx'
 import { ItemShareView } from './ItemShareView.tsx'
+import { ProposeWay } from './ProposeWay.tsx'
 import { WaysOnAxis } from './WaysOnAxis.tsx'
+import { proposeWayHref } from './wayShares.ts'
 
 type Props = {
   found: ItemSideBySide
   names: ShareNames
   id: string
+  notebookId: string
   fingerprint: string
   choose: PressAction
 }
 
-/** The ways to share one item, drawn and in a table, each to be chosen with one press; and those that can't be used. */
-export function ItemWays({ found, names, id, fingerprint, choose }: Props) {
+/**
+ * The ways to share one item, drawn and in a table, each to be chosen or to be proposed with one press; and those that
+ * can't be used.
+ */
+export function ItemWays({ found, names, id, notebookId, fingerprint, choose }: Props) {
   const money = (minor: bigint) => moneyWords(minor, names.currency)
   const { ways, chosen, range, total, unusable, laid } = found
   if (laid !== undefined) return <WaysRest laid={laid} chosen={chosen} names={names} />
@@ -56,7 +63,7 @@ export function ItemWays({ found, names, id, fingerprint, choose }: Props) {
             { label: 'Way' },
             { label: names.a, figures: true },
             { label: names.b, figures: true },
-            { label: 'Choose' },
+            { label: 'Choose, or propose' },
           ]}
           rows={[
             ...asNow.map((row) => [row.label, money(row.a), money(row.b), 'Chosen now']),
@@ -67,11 +74,14 @@ export function ItemWays({ found, names, id, fingerprint, choose }: Props) {
               row.chosen ? (
                 'Chosen now'
               ) : (
-                <PressForm key="choose" action={choose} label="Choose this" labelFor={row.label}>
-                  <input type="hidden" name="id" value={id} />
-                  <input type="hidden" name="way" value={row.ways.way} />
-                  <input type="hidden" name="fingerprint" value={fingerprint} />
-                </PressForm>
+                <div key="choose" className="button-row">
+                  <PressForm action={choose} label="Choose this" labelFor={row.label}>
+                    <input type="hidden" name="id" value={id} />
+                    <input type="hidden" name="way" value={row.ways.way} />
+                    <input type="hidden" name="fingerprint" value={fingerprint} />
+                  </PressForm>
+                  <ProposeWay href={proposeWayHref(notebookId, row.ways.way, id)} what={row.label} />
+                </div>
               ),
             ]),
           ]}
@@ -79,7 +89,8 @@ export function ItemWays({ found, names, id, fingerprint, choose }: Props) {
         />
         <p>
           Choosing another way changes the item: both marks come off it, as with any change. Figures that only
-          the way before it needs go out of the item; What changed still shows them.
+          the way before it needs go out of the item; What changed still shows them. Proposing one changes
+          nothing until the other household accepts.
         </p>
       </Panel>
       {unusable.length === 0 ? null : (
@@ -87,7 +98,12 @@ export function ItemWays({ found, names, id, fingerprint, choose }: Props) {
           <ul>
             {unusable.map((one) => (
               <li key={one.way}>
-                <strong>{wayWords(one.way, names)}.</strong> {unusableWords(one)}
+                <strong>{wayWords(one.way, names)}.</strong> {unusableWords(one)}{' '}
+                {one.because === 'no figures' ? (
+                  <Link href={proposeWayHref(notebookId, one.way, id)} prefetch={false}>
+                    Or propose it with figures.
+                  </Link>
+                ) : null}
               </li>
             ))}
           </ul>

@@ -6,6 +6,7 @@ import { moneyWords } from '../../../lib/words/money.ts'
 import { proposedChangeWords } from '../../../lib/words/proposalText.ts'
 import { shareNames } from '../../../lib/words/shareText.ts'
 import type { ProposableItem } from '../forms/ProposalForm.tsx'
+import { basicFenceOf } from './basicOffers.ts'
 import { itemTitles } from './itemTitles.ts'
 import type { Opened } from './opened.ts'
 import { usable } from './proposalDraft.ts'
@@ -17,6 +18,8 @@ export function proposableItems(opened: Opened, answered: Proposal | undefined):
   const titleOf = itemTitles(document)
   const money = (minor: bigint) => moneyWords(minor, names.currency)
   return placesOf(notebook).map(({ kind, item: { id } }) => {
+    const section = notebook.sections.find((one) => one.id === id)
+    const basic = section && basicFenceOf(opened.notebookId, notebook, section).sums
     const asks = shared.items.find((one) => one.id === id)
     const { share: _ours, ...now } = readPart(document, { part: 'item', id }) ?? {}
     const { share: _theirs, ...would } = usable(document, answered, id) ?? now
@@ -24,6 +27,7 @@ export function proposableItems(opened: Opened, answered: Proposal | undefined):
       id,
       title: titleOf(id),
       kind,
+      ...(basic && { basic }),
       now:
         asks === undefined
           ? 'Can’t be shared yet.'

@@ -30,22 +30,22 @@ const equal = { principle: 'equal' }
 /**
  * What the form begins with: the items as they are shared now or, in an answer, as the answered proposal has them.
  *
- * @param middle shares to begin with instead, by the ids of their items
+ * @param begun shares to begin with instead, by the ids of their items
  */
 export function startingDraft(
   document: NotebookDocument,
   picked: readonly string[],
   answered: Proposal | undefined,
-  middle: ReadonlyMap<string, unknown> = new Map(),
+  begun: ReadonlyMap<string, unknown> = new Map(),
 ): ProposalDraft {
   const items = itemsIn(document).map(({ id, item, fingerprint }) => {
     const theirs = usable(document, answered, id)
     return {
       id,
       fingerprint,
-      in: picked.includes(id) || theirs !== undefined || middle.has(id),
+      in: picked.includes(id) || theirs !== undefined || begun.has(id),
       theirs: theirs !== undefined,
-      share: middle.get(id) ?? (theirs ?? item).share,
+      share: begun.get(id) ?? (theirs ?? item).share,
     }
   })
   return { manner: 'each', share: { materials: equal, labour: equal }, text: '', items }

@@ -14,6 +14,7 @@ import {
   shareItem,
   spreadOf,
 } from './itemShares.ts'
+import { sharesByWay } from './sharesByWay.ts'
 import { type NoShare, type StandingPot, shareUnder, type Way, wayNames } from './shareUnder.ts'
 import { digitsOf, layingIn, type Statement, shareItems, statementOf } from './statement.ts'
 
@@ -119,23 +120,14 @@ export type WholeSideBySide = {
 export function wholeSideBySide(notebook: Notebook): Result<WholeSideBySide> {
   const chosen = statementOf(notebook)
   if (!chosen.ok) return chosen
-  const digits = digitsOf(notebook)
   const places = placesOf(notebook).filter(({ item }) => spreadOf(item) === undefined)
   const now = canonicalText(places.map(({ item }) => item.share))
   const ways: WholeWay[] = []
   const unusable: Way[] = []
   for (const way of wayNames) {
-    let follow = 0
-    const turned = withShares(notebook, (item, path) => {
-      if (spreadOf(item) !== undefined) return item
-      const under = shareUnder(item, way)
-      if ('missing' in under) return item
-      const place = places.find((one) => one.path === path)
-      const tried = { ...item, share: under.share }
-      if (place === undefined || !shareItem({ ...place, item: tried }, digits, nothingAsked).ok) return item
-      follow += 1
-      return tried
-    })
+    const shares = sharesByWay(notebook, way)
+    const follow = shares.size
+    const turned = withShares(notebook, (item) => ({ ...item, share: shares.get(item.id) ?? item.share }))
     const statement = follow === 0 ? undefined : statementOf(turned)
     if (statement?.ok) {
       const turnedNow = placesOf(turned).filter(({ item }) => spreadOf(item) === undefined)
@@ -184,12 +176,12 @@ export function askedBeforeItem(notebook: Notebook, id: string): AskedSoFar {
 /** The notebook with every item as `turn` gives it back. */
 function withShares(
   notebook: Notebook,
-  turn: <Item extends ReturnType<typeof placesOf>[number]['item']>(item: Item, path: string) => Item,
+  turn: <Item extends ReturnType<typeof placesOf>[number]['item']>(item: Item) => Item,
 ): Notebook {
   return {
     ...notebook,
-    sections: notebook.sections.map((item, index) => turn(item, `sections[${index}]`)),
-    gates: notebook.gates.map((item, index) => turn(item, `gates[${index}]`)),
-    common: notebook.common.map((item, index) => turn(item, `common[${index}]`)),
+    sections: notebook.sections.map(turn),
+    gates: notebook.gates.map(turn),
+    common: notebook.common.map(turn),
   }
 }

@@ -30,7 +30,7 @@ export default async function SideBySidePage({ params }: { params: Promise<{ not
         back={{ href: `${home}/shares`, label: 'Shares' }}
       >
         {found.ok ? (
-          <WholeWays found={found.value} names={shareNames(notebook)} />
+          <WholeWays found={found.value} names={shareNames(notebook)} notebookId={notebookId} />
         ) : (
           <Panel heading="This can’t be shared yet">
             {found.faults.map((fault) => (

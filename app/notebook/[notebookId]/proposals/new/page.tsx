@@ -11,6 +11,7 @@ import { openNotebook } from '../../../server/opened.ts'
 import { proposableItems } from '../../../server/proposableItems.ts'
 import { previewProposal, sendProposal } from '../../../server/proposalActions.ts'
 import { itemsBase, startingDraft } from '../../../server/proposalDraft.ts'
+import { askedWay, wayShares } from '../../../server/wayShares.ts'
 
 export const metadata = { title: 'Make a proposal' }
 
@@ -24,7 +25,8 @@ export default async function NewProposalPage({
   const { notebookId } = await params
   const opened = await openNotebook(notebookId)
   const { document, notebook, household } = opened
-  const { answers, item, middle } = (await searchParams) ?? {}
+  const { answers, item, middle, way: asked } = (await searchParams) ?? {}
+  const way = askedWay(asked)
   const all = await proposalsOf(notebookId)
   const answered =
     answers === undefined
@@ -32,8 +34,9 @@ export default async function NewProposalPage({
       : (all.find(
           (one) => String(one.id) === answers && one.household !== household && one.reply === undefined,
         ) ?? notFound())
-  const shares = middle === undefined ? undefined : middleShares(opened, all)
   const picked = typeof item === 'string' ? [item] : []
+  const ofWay = way && wayShares(notebook, way, picked[0])
+  const shares = middle === undefined ? ofWay : middleShares(opened, all)
   const title = answered === undefined ? 'Make a proposal' : `Answer proposal ${answered.number} with another`
   return (
     <NotebookShell opened={opened} page="shares">

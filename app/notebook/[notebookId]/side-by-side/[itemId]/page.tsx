@@ -48,6 +48,7 @@ export default async function ItemSideBySidePage({ params }: Address) {
           found={found}
           names={names}
           id={id}
+          notebookId={notebookId}
           fingerprint={fingerprint}
           choose={chooseWay.bind(null, notebookId)}
         />
