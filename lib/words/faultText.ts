@@ -2,6 +2,7 @@ import type { Units } from '../core/agreement/notebook.ts'
 import { parseLength } from '../core/amounts/length.ts'
 import { never } from '../core/assert.ts'
 import type { FaultFacts, ValueKind } from '../core/faults.ts'
+import { dayWords } from './day.ts'
 
 /** The sentence for one fault: what is wrong and what would be right. The path is shown beside it, not in it. */
 export function faultText(fault: FaultFacts): string {
@@ -86,7 +87,7 @@ export function faultTextIn(fault: FaultFacts, units: Units | undefined): string
     case 'instalments-sum':
       return `The instalments add to ${fault.sum}, ${fault.difference} ${fault.way} than the total of ${fault.total}; they have to add to exactly the total.`
     case 'instalments-order':
-      return `${fault.on} lies before ${fault.before}, the day of the instalment above it; put the instalments in the order of their days.`
+      return `${dayWords(fault.on)} lies before ${dayWords(fault.before)}, the day of the instalment above it; put the instalments in the order of their days.`
     default:
       return never(fault)
   }

@@ -103,7 +103,7 @@ describe('rates, tolerance and instalments', () => {
       {
         instalments: { from: 'b', total: '100.00', parts: parts(['2027-05-01', '50'], ['2027-04-30', '50']) },
       },
-      ['arrangements.instalments.parts[1].on', /lies before 2027-05-01/],
+      ['arrangements.instalments.parts[1].on', /30 April 2027 lies before 1 May 2027/],
     ],
     [
       'an instalment without a day',
@@ -114,6 +114,16 @@ describe('rates, tolerance and instalments', () => {
     const before = await everyTable()
     expect(await save(arrangements)).toEqual(faults(fault))
     expect(await everyTable()).toEqual(before)
+  })
+
+  test('tell every fault at once: a rate that is no number, and a quote from nobody', async () => {
+    const rates = { skilled: { rate: 'dear', quote: '42', quoteFrom: '', on: '' } }
+    expect(await save({ rates })).toEqual(
+      faults(
+        ['arrangements.rates.skilled.rate', /can't be read as a number/],
+        ['arrangements.rates.skilled.quoteFrom', /who gave this quote/],
+      ),
+    )
   })
 
   test('ask about a total that the plan does not ask for, and take it with a tick or when it is that', async () => {

@@ -129,6 +129,11 @@ describe('a receipt', () => {
     },
   )
 
+  test('with several faults of several kinds is told all of them at once', async () => {
+    const faults = faultsOf(await enter(anEntry({ amount: '1,50', date: tomorrow(), file: 'no-such-file' })))
+    expect(Object.keys(faults).sort()).toEqual(['amount', 'date', 'file'])
+  })
+
   test('of a day before the notebook is taken once that is meant', async () => {
     expect(await enter(anEntry({ date: '2020-01-31' }))).toMatchObject({ kind: 'redirect' })
   })

@@ -73,6 +73,13 @@ describe('the form of the letter', () => {
       'letter.workTo': expect.stringContaining('before the first day'),
     })
     expect(faultsOf(await save({ ...writtenLetter, on: '2027-02-30' }))).toHaveProperty(['letter.on'])
+    expect(
+      faultsOf(await save({ ...writtenLetter, on: '2027-02-30', noticeDays: '1.5', workTo: '2027-05-01' })),
+    ).toEqual({
+      'letter.on': expect.stringContaining('not a day of the calendar'),
+      'letter.noticeDays': expect.stringContaining('Whole days'),
+      'letter.workTo': expect.stringContaining('before the first day'),
+    })
     expect(await everyTable()).toEqual(before)
   })
 })

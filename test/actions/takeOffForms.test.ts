@@ -117,7 +117,7 @@ describe('what the line, a section and the pieces say anew', () => {
       { part: 'line' },
       ofLine((line) => ({ ...line, error: '5' })),
       'line.error',
-      'write a figure with its unit',
+      'has no unit: write',
     ],
     [
       'a limit in words',
@@ -152,7 +152,7 @@ describe('what the line, a section and the pieces say anew', () => {
       { part: 'inventory' },
       () => ({ inventory: [piece, { ...piece, length: '12' }] }),
       'inventory[1].length',
-      'write a figure with its unit',
+      'has no unit: write',
     ],
     [
       'a measured place below zero',

@@ -1,9 +1,10 @@
 import { type Notebook, skills } from '../../../lib/core/agreement/notebook.ts'
 import { minorUnits } from '../../../lib/core/amounts/money.ts'
 import { statementOf } from '../../../lib/core/shares/statement.ts'
-import { type NotebookDocument, readDocument } from '../../../lib/forms/readNotebook.ts'
+import { isObject, type NotebookDocument, readDocument } from '../../../lib/forms/readNotebook.ts'
 import { quoteSourceWords, totalQuestion } from '../../../lib/words/arrangementText.ts'
 import type { Fault } from '../../ui/draft/saveAnswer.ts'
+import { typedText } from './typedText.ts'
 
 /**
  * What is asked about a payment plan: whether its total is meant, where it is not what the plan asks of that household
@@ -16,13 +17,18 @@ export function totalQuestions(next: NotebookDocument): readonly Fault[] {
   return message === undefined ? [] : [{ path: 'totalIsMeant', message }]
 }
 
-/** A quote is worth something only with its source: who asks for so much. */
+/** A quote is worth something only with its source: who asks for so much. Told together with the faults of the file. */
 export function quoteQuestions(next: NotebookDocument): readonly Fault[] {
-  const read = readDocument(next)
-  const rates = read.ok ? (read.value.notebook.arrangements?.rates ?? {}) : {}
+  const rates = inside(inside(next, 'arrangements'), 'rates')
   return skills
-    .filter((skill) => rates[skill]?.quote && rates[skill].quoteFrom.trim() === '')
-    .map((skill) => ({ path: `arrangements.rates.${skill}.quoteFrom`, message: quoteSourceWords }))
+    .map((skill) => ({ skill, typed: inside(rates, skill) }))
+    .filter(({ typed }) => typedText(typed.quote) !== '' && typedText(typed.quoteFrom) === '')
+    .map(({ skill }) => ({ path: `arrangements.rates.${skill}.quoteFrom`, message: quoteSourceWords }))
+}
+
+function inside(object: Readonly<Record<string, unknown>>, key: string): Readonly<Record<string, unknown>> {
+  const found = object[key]
+  return isObject(found) ? found : {}
 }
 
 function questionOf(notebook: Notebook): string | undefined {

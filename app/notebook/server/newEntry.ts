@@ -1,21 +1,31 @@
+import { isCalendarDay } from '../../../lib/core/amounts/calendarDay.ts'
 import { entryObjections } from '../../../lib/core/ledger/entryRules.ts'
-import { type NotebookDocument, readDocument } from '../../../lib/forms/readNotebook.ts'
+import { isObject, type NotebookDocument, readDocument } from '../../../lib/forms/readNotebook.ts'
 import { findFile } from '../../../lib/store/storedFiles.ts'
 import { entryObjectionText, noSuchReceipt } from '../../../lib/words/entryText.ts'
 import { transferFieldWords } from '../../../lib/words/transferText.ts'
 import type { Fault } from '../../ui/draft/saveAnswer.ts'
+import { typedText } from './typedText.ts'
 
 /**
- * What stands against the newest entry of a document, beside the faults of the file: while there are any of those, the
- * file is mended first.
+ * What stands against the newest entry of a document, beside the faults of the file. While there are any of those the
+ * entry is judged by what of it can be read, so that whoever typed it is told everything at once.
  */
 export function objectionsTo(
   document: NotebookDocument,
   known: Parameters<typeof entryObjections>[1],
 ): readonly Fault[] {
   const read = readDocument(document)
-  const entry = read.ok ? read.value.notebook.contributions.at(-1) : undefined
+  const entry = read.ok ? read.value.notebook.contributions.at(-1) : readableOf(document)
   return entry === undefined ? [] : entryObjections(entry, known).map(entryObjectionText)
+}
+
+function readableOf(document: NotebookDocument) {
+  const typed: unknown = Array.isArray(document.contributions) ? document.contributions.at(-1) : undefined
+  if (!isObject(typed)) return undefined
+  const date = typedText(typed.date)
+  // A day that is none is a fault of the file already.
+  return isCalendarDay(date) ? { date, lines: [] } : undefined
 }
 
 /** A receipt's file has to be one of the notebook's that was not taken away. */

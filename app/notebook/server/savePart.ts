@@ -65,14 +65,12 @@ export async function savePart(
         ],
       }
     }
-    if (part.part === 'buildUps') {
-      const faults = nameFaults(keptBuildUps(next), (index) => `buildUps[${index}].name`)
-      if (faults.length > 0) return { faults }
-    }
+    const names =
+      part.part === 'buildUps' ? nameFaults(keptBuildUps(next), (index) => `buildUps[${index}].name`) : []
     const asked = part.part === 'letter' ? letterFaultsOf(next) : asks(next)
-    if (asked.length > 0) return { faults: [...asked] }
     const renamed = part.part === 'decisions' ? renamedDecisions(document, next) : new Map()
-    return { next, renamed, wanting: wantedSources(readPart(document, part), readPart(next, part)) }
+    const sources = wantedSources(readPart(document, part), readPart(next, part))
+    return { next, renamed, wanting: [...names, ...asked, ...sources] }
   })
   return withRows(answer, read.data, notebookId, part)
 }
