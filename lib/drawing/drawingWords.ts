@@ -35,6 +35,9 @@ export type DrawingWords = {
   /** One line of the key: the limit, where it holds, and who said so. */
   readonly limitLine: (index: number) => string
   readonly heightLimit: string
+  /** The height of a basic fence, from what was typed. */
+  readonly basicKey: (typed: string) => string
+  readonly basicHeight: string
   /** Alike bays beside one another: "5 × 7 ft 10 in". */
   readonly alike: (count: number, text: string) => string
   readonly clear: (opening: Millimetres) => string

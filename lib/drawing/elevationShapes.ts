@@ -1,5 +1,6 @@
 import { inMillimetres, lengthOf } from '../core/amounts/length.ts'
 import type { PlacedGate, PlacedLine, PlacedSection } from '../core/boundary/placedLine.ts'
+import { type BasicHeight, basicHeights, basicLabels, basicMarks } from './basicHeights.ts'
 import { bayPanels, footLabels, heightsOf, leafShapes, standingPosts } from './builtElevation.ts'
 import type { BuiltFence } from './builtFence.ts'
 import type { Point, Shape, Stroke } from './drawing.ts'
@@ -48,6 +49,8 @@ export function elevationShapes(
   }
   const limits = limitLines(more.limits, placed, frame, ground, (from, to) => bends(grades, from, to))
   for (const { points } of limits) heights.push(...points.map(({ height }) => height))
+  const basics = basicHeights(placed.sections, placed.gates, ground, (from, to) => bends(grades, from, to))
+  for (const { points } of basics) heights.push(...points.map(({ height }) => height))
   if (fence) heights.push(...heightsOf(fence, ground))
   const [lowest, highest] = [lowestOf(heights), highestOf(heights)]
   const scale = exaggerate(
@@ -56,7 +59,7 @@ export function elevationShapes(
     55,
     more.detail ? 240 : fence ? 150 : 120,
   )
-  const labels = heightLabels(tall, placed.gates, limits, frame, words, fence)
+  const labels = heightLabels(tall, placed.gates, limits, basics, frame, words, fence)
   const base = top + labels.rows * rowHeight + 4
   const toY = (height: number) => base + (highest - height) * scale.unitsPerMillimetre
   const point = (at: number, height: number): Point => heldInside(frame, { x: frame.toX(at), y: toY(height) })
@@ -84,6 +87,7 @@ export function elevationShapes(
       { kind: 'polyline', points: whole.map((at) => point(at, ground.of('a', at))), stroke: groundStrokes.a },
       { kind: 'polyline', points: whole.map((at) => point(at, ground.of('b', at))), stroke: groundStrokes.b },
       ...limitMarks(limits, point),
+      ...basicMarks(basics, point),
       ...fences.flatMap(({ arrow }) => arrow),
       ...(foot?.shapes ?? []),
       ...labels.placed.flatMap(({ label, centre, x, row, width }) => {
@@ -194,11 +198,12 @@ function leader(from: Point, to: Point): Shape {
   return { kind: 'polyline', points: [from, to], stroke: { ink: 'quiet', width: 0.5, dash: [1, 2.5] } }
 }
 
-/** Each section's height as agreed, and each limit by its number. */
+/** Each section's height as agreed, each limit by its number, and the height of each basic fence. */
 function heightLabels(
   tall: readonly { section: PlacedSection; height: number; ground: Ground }[],
   gates: readonly PlacedGate[],
   limits: readonly LimitLine[],
+  basics: readonly BasicHeight[],
   frame: Frame,
   words: DrawingWords,
   fence: BuiltFence | undefined,
@@ -217,8 +222,13 @@ function heightLabels(
     if (begin === undefined || end === undefined) return []
     return [{ at: begin.at + (end.at - begin.at) / 6, height: begin.height, text: words.limitKey(index) }]
   })
+  const plainer = basicLabels(basics).map(({ at, height, typed }) => ({
+    at,
+    height,
+    text: words.basicKey(typed),
+  }))
   return labelRows(
-    [...wanted, ...named].map((label) => ({
+    [...wanted, ...named, ...plainer].map((label) => ({
       label,
       centre: frame.toX(label.at),
       width: textWidth(label.text, smallText),

@@ -1,6 +1,7 @@
 import { statusLooks } from '../core/agreement/itemStatus.ts'
 import type { Notebook } from '../core/agreement/notebook.ts'
 import type { PlacedLine } from '../core/boundary/placedLine.ts'
+import { basicStroke, hasBasicHeight } from './basicHeights.ts'
 import type { Point, Shape, Stroke } from './drawing.ts'
 import type { DrawingWords } from './drawingWords.ts'
 import type { DrawnMore } from './drawnMore.ts'
@@ -53,6 +54,7 @@ export function keySigns(
       : []),
     line(words.groundOf('a'), groundStrokes.a),
     line(words.groundOf('b'), groundStrokes.b),
+    ...(hasBasicHeight(placed) ? [line(words.basicHeight, basicStroke)] : []),
     ...(limits.length > 0 ? [line(words.heightLimit, { ink: 'ink', width: 1, dash: limitDash })] : []),
   ]
 }

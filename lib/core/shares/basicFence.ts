@@ -118,6 +118,11 @@ function asOnePot({ materials, labour }: Exclude<Share, { together: Principle }>
   return { ...first, upgrades: [...first.upgrades, ...(second?.upgrades ?? [])] }
 }
 
+/** Whether a pot of the share pays the difference to a basic cost. */
+export function paysDifference(share: Share): boolean {
+  return ('together' in share ? [share.together] : [share.materials, share.labour]).some(isDifference)
+}
+
 function isDifference(principle: Principle): principle is Difference {
   return principle.principle === 'difference'
 }

@@ -1,6 +1,7 @@
 import type { Notebook } from '../../core/agreement/notebook.ts'
 import type { Millimetres } from '../../core/amounts/length.ts'
 import { setbackAt, setbackPoints } from '../../core/boundary/setbackAlong.ts'
+import { paysDifference } from '../../core/shares/basicFence.ts'
 import type { HeightLimit } from '../../core/takeoff/buildUp.ts'
 import { sizeOf } from '../../core/takeoff/exact.ts'
 import type { PostKind } from '../../core/takeoff/runEdges.ts'
@@ -45,6 +46,8 @@ export function builtDrawingWords(notebook: Notebook) {
     limitKey: (index: number) => `Limit\u00A0${index + 1}`,
     limitLine: (index: number) => limitLine(notebook, index),
     heightLimit: 'height limit',
+    basicKey: (typed: string) => `basic\u00A0${typedLength(notebook, typed)}`,
+    basicHeight: 'height of the basic fence',
     alike: (count: number, text: string) => `${count}\u00A0×\u00A0${text}`,
     clear: (opening: Millimetres) => `${long(opening)}\u00A0clear`,
     offLine: (setback: Millimetres) =>
@@ -132,7 +135,12 @@ function sectionName(notebook: Notebook, index: number): string {
   const section = notebook.sections[index]
   if (section === undefined) return ''
   const { agreed } = section.height
-  return `${itemTitle('section', index, section.name)}, from ${typedLength(notebook, section.from)} to ${typedLength(notebook, section.to)}${agreed === '' ? '' : `, ${typedLength(notebook, agreed)} high`}`
+  const basic = section.basicFence?.height ?? ''
+  const plainer =
+    basic !== '' && paysDifference(section.share)
+      ? `; the basic fence would be ${typedLength(notebook, basic)} high`
+      : ''
+  return `${itemTitle('section', index, section.name)}, from ${typedLength(notebook, section.from)} to ${typedLength(notebook, section.to)}${agreed === '' ? '' : `, ${typedLength(notebook, agreed)} high`}${plainer}`
 }
 
 function gateName(notebook: Notebook, index: number): string {
