@@ -2,10 +2,12 @@ import { type AgreedItem, wholeNotebook } from '../core/agreement/agreedItems.ts
 import { capacities } from '../core/agreement/notebook.ts'
 import { bookHappening } from './bookHappeningText.ts'
 import { dayWords } from './day.ts'
+import { entryHappening, isEntryHappening } from './entryHappeningText.ts'
 import { changedItemTitle, itemTitle } from './itemWords.ts'
 import { capacityWords } from './labels.ts'
 import { messageKindWords } from './messageText.ts'
 import { readerContentWords, untilWords } from './readerText.ts'
+import { spokenList } from './summary/names.ts'
 
 /** An entry of the history as far as it is told in words; `kind` is `edit` or what else happened. */
 export type Happened = {
@@ -32,16 +34,23 @@ export const historyGroups = {
 
 export type HistoryGroup = keyof typeof historyGroups
 
-/** What happened, in one sentence, for everything but an edit. `title` is what the item is called. */
-export function happeningWords({ kind, detail = {} }: Happened, title: string): string {
+/**
+ * What happened, in one sentence, for everything but an edit. `title` is what the item is called; `titleOf` gives what an
+ * item is called by its id.
+ */
+export function happeningWords(
+  { kind, detail = {} }: Happened,
+  title: string,
+  titleOf?: (id: string) => string,
+): string {
   const said = (key: string) => textOf(detail[key])
   switch (kind) {
     case 'mark':
       return detail.proposal === undefined
-        ? `Marked ${title} as agreed.`
-        : `Marked ${title} as agreed, by proposal ${said('proposal')}.`
+        ? `Marked “${title}” as agreed.`
+        : `Marked “${title}” as agreed, by proposal ${said('proposal')}.`
     case 'unmark':
-      return `Took the mark off ${title}.`
+      return `Took the mark off “${title}”.`
     case 'freeze':
       return `Put revision ${said('revision')} up for signing.`
     case 'sign':
@@ -63,11 +72,12 @@ export function happeningWords({ kind, detail = {} }: Happened, title: string): 
     case 'first answer':
       return `Answered the invitation: ${said('answer')}${said('until') === '' ? '' : `, ask again on ${dayWords(said('until'))}`}.${quoted(said('text'))}`
     case 'proposal':
-      return `Made proposal ${said('proposal')}.${quoted(said('text'))}`
+      return `Made proposal ${said('proposal')}${forItems(detail.items, titleOf)}.${quoted(said('text'))}`
     case 'reply':
       return replySentence(detail)
     case 'books':
       if (said('books') === 'conversion') return conversionHappening(detail, title)
+      if (isEntryHappening(detail)) return entryHappening(detail)
       return bookHappening(detail)
     case 'account':
       return said('account') === 'sign'
@@ -111,6 +121,12 @@ const conversionSteps: Readonly<Record<string, string>> = {
   asked: 'Asked to give',
   agreed: 'Agreed that the other household gives',
   withdrawn: 'Took back that it gives',
+}
+
+/** " for Slope on clay and Lane to the gardens" */
+function forItems(items: unknown, titleOf: ((id: string) => string) | undefined): string {
+  const ids = Array.isArray(items) ? items.filter((one) => typeof one === 'string') : []
+  return titleOf === undefined || ids.length === 0 ? '' : ` for ${spokenList(ids.map(titleOf))}`
 }
 
 function quoted(text: string): string {
@@ -180,6 +196,35 @@ function titleOf(key: string, entry: Happened, items: readonly AgreedItem[]): st
 function decisionTitle(key: string): string {
   const text = /"text":("(?:[^"\\]|\\.)*")/.exec(key)?.[1]
   return itemTitle({ kind: 'decision', key, name: text === undefined ? '' : String(JSON.parse(text)) })
+}
+
+/** What an entry of the history is about: its item, or what of the whole notebook it belongs to. */
+export function happeningTitle(
+  { kind, itemKey }: Pick<Happened, 'kind' | 'itemKey'>,
+  titles: ReadonlyMap<string, string>,
+): string {
+  const about = itemKey === wholeNotebook ? wordsFor(aboutTheWhole, kind) : undefined
+  return about ?? titles.get(itemKey) ?? itemKey
+}
+
+const aboutTheWhole: Readonly<Record<string, string>> = {
+  books: 'The books',
+  account: 'The final account',
+  proposal: 'Proposals',
+  reply: 'Proposals',
+  'first answer': 'The first answer',
+  'held back': 'Needs',
+}
+
+/** Of several entries of one kind, one after the other, that are told in one line: what they all are. */
+export function moreLikeItWords(kind: string, count: number): string {
+  const words: Readonly<Record<string, (more: number) => string>> = {
+    books: (more) => `And ${more} more in the books`,
+    mark: (more) => `And ${more} more marks`,
+    unmark: (more) => `And ${more} more marks taken off`,
+    file: (more) => `And ${more} more files`,
+  }
+  return wordsFor(words, kind)?.(count) ?? `And ${count} more`
 }
 
 /** "3f9a2c1b…": enough of a hash to compare at a glance; the whole of it stands beside. */

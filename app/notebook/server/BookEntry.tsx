@@ -2,7 +2,6 @@ import type { Contribution } from '../../../lib/core/agreement/notebook.ts'
 import { statedAmount } from '../../../lib/core/ledger/contributed.ts'
 import { digitsOf } from '../../../lib/core/shares/statement.ts'
 import { writerOf } from '../../../lib/forms/book.ts'
-import { confirmedByOther } from '../../../lib/forms/transfers.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
 import { dayWords } from '../../../lib/words/day.ts'
 import { entryHoursWords } from '../../../lib/words/hoursText.ts'
@@ -12,6 +11,7 @@ import { PressForm } from '../../ui/draft/PressForm.tsx'
 import { HouseholdTag } from '../../ui/HouseholdTag.tsx'
 import { takeEntryBack } from './bookActions.ts'
 import { EntryDetails } from './EntryDetails.tsx'
+import { whyItStays } from './entryStays.ts'
 import type { Opened } from './opened.ts'
 import { TransferStanding } from './TransferStanding.tsx'
 
@@ -33,7 +33,7 @@ export function BookEntry({
   const writer = writerOf(entry) === 'b' ? 'b' : 'a'
   const written = (document.contributions as readonly unknown[])[index]
   return (
-    <li className="book-entry" data-struck={entry.struck ? '' : undefined}>
+    <li className="book-entry" id={`book-entry-${index}`} data-struck={entry.struck ? '' : undefined}>
       <p className="book-entry-head">
         <strong>
           {contributionWords[entry.kind]}
@@ -59,7 +59,7 @@ export function BookEntry({
           ? ` Taken back by ${householdName(notebook, entry.struck.by)} on ${dayWords(entry.struck.on)}: ${entry.struck.why}. It counts as nothing.`
           : ''}
       </p>
-      {entry.struck || writer !== household || confirmedByOther(entry) ? null : (
+      {entry.struck || writer !== household || whyItStays(entry) !== undefined ? null : (
         <details className="entry-tools">
           <summary>Take back</summary>
           <PressForm action={takeEntryBack.bind(null, notebookId)} label="Take this entry back">

@@ -1,28 +1,40 @@
+import Link from 'next/link'
 import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
 import type { HistoryEntry } from '../../../lib/store/historyChain.ts'
 import { momentWords } from '../../../lib/words/day.ts'
-import { happeningWords, shortHash } from '../../../lib/words/happeningText.ts'
+import { shortHash } from '../../../lib/words/happeningText.ts'
 import { householdName } from '../../../lib/words/labels.ts'
 import { HouseholdTag } from '../../ui/HouseholdTag.tsx'
-import { changeWords } from './MarkBox.tsx'
 
 /** One entry of the history: its number, who, when, what was before and after, and its hash. */
 export function HistoryEntryView({
   entry,
   notebook,
   title,
+  page,
+  words,
 }: {
   entry: HistoryEntry
   notebook: Notebook
   title: string
+  /** Where to look at what it tells, for whoever may. */
+  page: string | undefined
+  words: readonly string[]
 }) {
-  const { household, number, at, kind, hash } = entry
-  const words = kind === 'edit' ? changeWords(entry.before, entry.after) : [happeningWords(entry, title)]
+  const { household, number, at, hash } = entry
   return (
     <li className="history-entry" id={`entry-${number}`}>
       <p className="history-head">
         <span className="history-number">{number}</span>
-        <strong>{title}</strong>
+        <strong>
+          {page === undefined ? (
+            title
+          ) : (
+            <Link href={page} prefetch={false}>
+              {title}
+            </Link>
+          )}
+        </strong>
         <HouseholdTag household={household} name={householdName(notebook, household)} />
         <span className="quiet">{momentWords(at)}</span>
       </p>

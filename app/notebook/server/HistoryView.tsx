@@ -1,6 +1,9 @@
 import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
+import type { HistoryEntry } from '../../../lib/store/historyChain.ts'
 import {
   brokenHistoryAdvice,
+  happeningTitle,
+  happeningWords,
   historyGroups,
   historyHeadWords,
   sealedHistoryWords,
@@ -12,6 +15,7 @@ import { Panel } from '../../ui/Panel.tsx'
 import { HashDetails, HistoryEntryView } from './HistoryEntryView.tsx'
 import { historyAddress } from './historyAsked.ts'
 import type { HistoryShown } from './historyShown.ts'
+import { changeWords } from './MarkBox.tsx'
 
 /** A history: where it stands, whether it fits the locked copies, and its entries, newest first. */
 export function HistoryView({
@@ -19,9 +23,12 @@ export function HistoryView({
   notebook,
   here,
   file,
+  pageOf = () => undefined,
 }: {
   shown: HistoryShown
   notebook: Notebook
+  /** Where to look at what an entry tells; a reader has no such pages. */
+  pageOf?: (entry: HistoryEntry) => string | undefined
   /** The address of this page, without what it asks for. */
   here: string
   /** The address of the whole history as a file. */
@@ -39,7 +46,13 @@ export function HistoryView({
               key={entry.id}
               entry={entry}
               notebook={notebook}
-              title={shown.titles.get(entry.itemKey) ?? entry.itemKey}
+              title={happeningTitle(entry, shown.titles)}
+              page={pageOf(entry)}
+              words={
+                entry.kind === 'edit'
+                  ? changeWords(entry.before, entry.after)
+                  : [happeningWords(entry, shown.titles.get(entry.itemKey) ?? entry.itemKey, shown.titleOf)]
+              }
             />
           ))}
         </ol>

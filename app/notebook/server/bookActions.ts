@@ -11,14 +11,16 @@ import {
   strikeContribution,
 } from '../../../lib/forms/book.ts'
 import { entryOfDraft, pathInForm } from '../../../lib/forms/entryDraft.ts'
-import { confirmedByOther, withTransferEntered } from '../../../lib/forms/transfers.ts'
+import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
+import { withTransferEntered } from '../../../lib/forms/transfers.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
-import { confirmedStays } from '../../../lib/words/transferText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import type { SaveAnswer } from '../../ui/draft/saveAnswer.ts'
 import { booksPlan, signedBefore } from './booksPlan.ts'
 import { capFaults } from './capGuard.ts'
 import { capsMarkedIn } from './capsNow.ts'
+import { entryRecord } from './entryRecord.ts'
+import { whyItStays } from './entryStays.ts'
 import { hoursQuestions } from './hoursEntry.ts'
 import { missingMeans, missingReceipt, objectionsTo } from './newEntry.ts'
 import { pressFields } from './pressFields.ts'
@@ -63,13 +65,18 @@ export async function enterContribution(
         ...capFaults(next, notebook, signed !== undefined, capsMarked),
         ...(ofHours?.faults ?? []),
       ]
-      return { next, prefix: contributionPath(document), wanting }
+      const recorded = entryRecord(next, 'entered', { index: entriesIn(document), by: household })
+      return { next, prefix: contributionPath(document), wanting, ...recorded }
     },
     'also while closed',
   )
   if ('saved' in answer) redirect(`/notebook/${notebookId}/money`)
   if (!('faults' in answer)) return answer
   return { faults: answer.faults.map((fault) => ({ ...fault, path: pathInForm(fault.path) })) }
+}
+
+function entriesIn({ contributions }: NotebookDocument): number {
+  return Array.isArray(contributions) ? contributions.length : 0
 }
 
 /** Of a base like `new 12`: 12. */
@@ -94,21 +101,17 @@ export async function takeEntryBack(
   if (!read.success)
     return { refused: 'Why: needed, in a few words (at most 500 characters), such as “entered twice”.' }
   const { index, fingerprint, why } = read.data
-  const on = new Date().toISOString().slice(0, 10)
   const answer = await editDocument(
     notebookId,
     household,
     (document) => {
       const entry = entryAt(document, index)
-      if (entry !== undefined && confirmedByOther(entry))
-        return { faults: [{ path: '', message: confirmedStays }] }
-      const struck = strikeContribution(
-        document,
-        index,
-        { on, by: household, why },
-        (entry) => fingerprintOf(entry) === fingerprint,
-      )
-      return struck === undefined ? { gone: true, message: '' } : { next: struck }
+      const stays = entry && whyItStays(entry)
+      if (stays !== undefined) return { faults: [{ path: '', message: stays }] }
+      const isMeant = (one: unknown) => fingerprintOf(one) === fingerprint
+      const struck = strikeContribution(document, index, { on: today(), by: household, why }, isMeant)
+      if (struck === undefined) return { gone: true, message: '' }
+      return { next: struck, ...entryRecord(struck, 'taken back', { index, by: household, why }) }
     },
     'also while closed',
   )

@@ -11,6 +11,7 @@ import {
 import { sealsOf } from '../../../lib/store/sealedPapers.ts'
 import { historyGroups, historyTitles } from '../../../lib/words/happeningText.ts'
 import type { HistoryAsked } from './historyAsked.ts'
+import { itemTitles } from './itemTitles.ts'
 import type { FrozenRevision } from './standingRevision.ts'
 
 /** Entries on one page. */
@@ -31,6 +32,8 @@ export type HistoryShown = {
   readonly locked: readonly LockedHead[]
   /** What every item that the history names is called. */
   readonly titles: ReadonlyMap<string, string>
+  /** What an item is called by its id, whether or not anything happened to it. */
+  readonly titleOf: (id: string) => string
 }
 
 export async function historyShown(
@@ -51,6 +54,7 @@ export async function historyShown(
     head: headOf(history),
     locked: await lockedHeads(notebookId, history, revisions),
     titles: historyTitles(history, agreedItems(document)),
+    titleOf: itemTitles(document),
   }
 }
 

@@ -4,6 +4,7 @@ import { type AddressFields, historyAsked } from '../../server/historyAsked.ts'
 import { historyShown } from '../../server/historyShown.ts'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { openNotebook } from '../../server/opened.ts'
+import { pageOfChange } from '../../server/pageOfChange.ts'
 
 export const metadata = { title: 'Changes' }
 
@@ -31,6 +32,7 @@ export default async function ChangesPage({
           notebook={opened.notebook}
           here={`${home}/changes`}
           file={`${home}/history.json`}
+          pageOf={(entry) => pageOfChange(opened, entry)}
         />
       </Page>
     </NotebookShell>
