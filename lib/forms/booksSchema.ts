@@ -30,6 +30,15 @@ export function booksSchemas(object: typeof z.looseObject, currency: string, dig
     what: text,
     place: figure,
   }
+  const markedOfThing = {
+    kind: neededChoice(thingKinds),
+    what: text,
+    item: text,
+    household: choice(['a', 'b']),
+    sold: yesOrNo(false),
+    value: amountOrNone,
+    marks,
+  }
   const note = {
     date: date(false),
     for: text,
@@ -77,17 +86,13 @@ export function booksSchemas(object: typeof z.looseObject, currency: string, dig
       bought: list(object({ ...lineOf, amount, marks })),
       things: list(
         object({
-          kind: neededChoice(thingKinds),
-          what: text,
+          ...markedOfThing,
           from: text,
-          item: text,
           on: date(true),
           due: date(true),
           returned: date(true),
-          household: choice(['a', 'b']),
-          sold: yesOrNo(false),
-          value: amountOrNone,
-          marks,
+          agreed: object(markedOfThing).optional(),
+          off: object({ on: date(false), by: house }).optional(),
         }),
       ),
       conversions: list(

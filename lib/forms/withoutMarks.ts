@@ -24,7 +24,7 @@ function booksWithoutMarks(books: Record<string, unknown>): Record<string, unkno
   const { bought: _marked, ...rest } = books
   const lists = Object.entries(rest).map(([key, list]) => [
     key,
-    Array.isArray(list) ? list.map(unmarked) : list,
+    Array.isArray(list) ? list.map(key === 'things' ? unmarkedThing : unmarked) : list,
   ])
   // A line that nobody has marked is no line that was marked as bought.
   return Object.fromEntries(lists)
@@ -34,4 +34,11 @@ function unmarked(entry: unknown): unknown {
   if (!isObject(entry) || !('marks' in entry)) return entry
   const { marks: _never, ...rest } = entry
   return rest
+}
+
+/** What both marked of a thing before it was changed is marks too. */
+function unmarkedThing(entry: unknown): unknown {
+  if (!isObject(entry)) return entry
+  const { agreed: _never, ...rest } = entry
+  return unmarked(rest)
 }

@@ -10,6 +10,7 @@ const bookWords: Readonly<Record<string, string>> = {
   'thing marked': 'Marked what a thing is worth and who keeps it',
   'thing unmarked': 'Took the mark off a thing',
   'thing taken away': 'Took a thing off the list',
+  'thing put back': 'Put a thing back on the list',
   valuation: 'Marked that goods in kind count above their lower value',
   'valuation back': 'Took back that goods in kind count above their lower value',
 }

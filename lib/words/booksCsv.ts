@@ -17,13 +17,13 @@ export function booksCsv(notebook: Notebook): string {
   const { items } = plannedAgainstActual(notebook, digits)
   const rows = items.flatMap((item) => {
     const title = itemTitle({ kind: item.kind, name: item.name, key: `item:${item.id}` })
-    const lines = item.lines.map(({ line, planned, actual, by, entries, bought, counts }) => [
+    const lines = item.lines.map(({ line, planned, actual, by, entries, bought, moved, counts }) => [
       title,
       line.what,
       line.pot === 'labour' ? 'work' : 'materials',
       money(planned),
       ...(entries.length === 0 ? ['', '', '', ''] : [actual, actual - planned, by.a, by.b].map(money)),
-      bought ? 'yes' : 'no',
+      moved ? 'yes, another amount' : bought ? 'yes' : 'no',
       money(counts),
       notebook.currency,
     ])

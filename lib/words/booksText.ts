@@ -3,6 +3,7 @@ import type { Minor } from '../core/amounts/money.ts'
 import type { PlannedLine } from '../core/ledger/findLine.ts'
 import type { Account } from '../core/ledger/journal.ts'
 import type { LineStanding } from '../core/ledger/plannedAgainstActual.ts'
+import type { MovedLine } from '../core/ledger/waitingMarks.ts'
 import { type Household, households, otherHousehold } from '../core/people/household.ts'
 import { dayWords } from './day.ts'
 import { itemTitle } from './itemWords.ts'
@@ -39,25 +40,95 @@ export function differenceOf(actual: Minor, planned: Minor, currency: string): s
   return more > 0n ? `${moneyWords(more, currency)} more` : `${moneyWords(-more, currency)} less`
 }
 
-/** Where a line stands, seen by one household, in one sentence. */
+/** Where a line stands, seen by one household: in a few words, and in sentences what counts meanwhile and who marked what. */
 export function lineStandingWords(
   standing: LineStanding,
   own: Household,
   names: ShareNames,
-): { readonly kind: 'agreed' | 'open' | 'changed'; readonly text: string } {
-  const { bought, marks, outdated, entries } = standing
-  const done = standing.line.pot === 'labour' ? 'worked' : 'bought'
-  if (bought) return { kind: 'agreed', text: `Marked as ${done} by both: the actual amount counts` }
+): { readonly kind: 'agreed' | 'open' | 'changed'; readonly text: string; readonly more: readonly string[] } {
+  const { marks, moved, entries, markable, line } = standing
+  const { held, pending } = marks
+  const money = (minor: Minor) => moneyWords(minor, names.currency)
+  const more = lineMarksWords(standing, names)
   const other = otherHousehold(own)
-  if (marks[other] !== undefined)
-    return { kind: 'open', text: `${names[other]} marked it as ${done}; it waits for your mark` }
-  if (marks[own] !== undefined) return { kind: 'open', text: `You marked it; it waits for ${names[other]}` }
-  if (outdated.length > 0)
-    return { kind: 'changed', text: 'It was marked at another amount, which no longer holds' }
+  if (held !== undefined && !moved)
+    return {
+      kind: 'agreed',
+      text:
+        entries.length === 0 && held.amount === 0n
+          ? 'Marked as not needed by both: it counts as nothing'
+          : `Marked as ${line.pot === 'labour' ? 'worked' : 'bought'} by both: the actual amount counts`,
+      more,
+    }
+  if (held !== undefined)
+    return {
+      kind: 'changed',
+      text: movedWords(held.amount, markable, names.currency),
+      more: [`${money(held.amount)} counts until both mark another amount.`, ...more],
+    }
+  const done = line.pot === 'labour' ? 'worked' : 'bought'
+  if (pending[other]?.amount === markable)
+    return {
+      kind: 'open',
+      text: `${names[other]} marked it as ${done}; it waits for your mark`,
+      more,
+    }
+  if (pending[own]?.amount === markable)
+    return { kind: 'open', text: `You marked it; it waits for ${names[other]}`, more }
+  if (more.length > 0)
+    return {
+      kind: 'changed',
+      text: 'Marked by one at another amount than it comes to now: the planned amount counts',
+      more,
+    }
   return {
     kind: 'open',
     text: entries.length === 0 ? 'Nothing entered yet' : 'Not marked yet: the planned amount counts',
+    more,
   }
+}
+
+/** Who marked which amount of a line, and when: what both marked, then what waits for a second mark. */
+export function lineMarksWords(
+  { marks: { held, pending } }: LineStanding,
+  names: ShareNames,
+): readonly string[] {
+  const said = (household: Household, amount: Minor, on: string) =>
+    `${names[household]} marked ${moneyWords(amount, names.currency)} on ${dayWords(on)}.`
+  return [
+    ...households.flatMap((household) => {
+      const mark = held?.marks[household]
+      return held === undefined || mark === undefined ? [] : [said(household, held.amount, mark.on)]
+    }),
+    ...households.flatMap((household) => {
+      const mark = pending[household]
+      return mark === undefined ? [] : [said(household, mark.amount, mark.on)]
+    }),
+  ]
+}
+
+function movedWords(held: Minor, actual: Minor, currency: string): string {
+  const both = `Both marked ${moneyWords(held, currency)}`
+  return actual < 0n
+    ? `${both}; since then more came back than was spent`
+    : `${both}; it has come to ${moneyWords(actual, currency)} since`
+}
+
+/** A line whose marked amount is no longer what it comes to: what counts, in one sentence. */
+export function movedLineWords({ line, held, actual }: MovedLine, currency: string): string {
+  return `${lineTitle(line)}: ${lowerFirst(movedWords(held, actual, currency))}. ${moneyWords(held, currency)} counts until both mark another amount`
+}
+
+/** The same of several, for the strip of open matters. */
+export function movedLinesWords(moved: readonly MovedLine[], currency: string): string {
+  const [only] = moved
+  return only !== undefined && moved.length === 1
+    ? movedLineWords(only, currency)
+    : `${moved.length} lines have come to another amount since both marked them: what both marked counts until both mark another`
+}
+
+function lowerFirst(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1)
 }
 
 /** Who marked something in the books, and when. */
@@ -77,6 +148,11 @@ export function markWords(standing: LineStanding, currency: string): string {
   return line.line.credit ? `Mark as received, at ${amount}` : `Mark as bought, at ${amount}`
 }
 
+/** "Take your mark off $259.00": the label of the press that takes a mark off which waits for the other household's. */
+export function unmarkWords(amount: Minor, currency: string): string {
+  return `Take your mark off ${moneyWords(amount, currency)}`
+}
+
 /** The label of the press that marks all lines of an item for which something was entered. */
 export function markAllWords(count: number): string {
   return `Mark these ${count} lines at what they came to`
@@ -87,6 +163,14 @@ export function linesOfItemWords(title: string, count: number): string {
   return `${title}, ${count} ${count === 1 ? 'line' : 'lines'}`
 }
 
+/** Planned beside actual, where an item is read. */
+export const cameToWords = {
+  heading: 'Planned and actual',
+  all: 'In all',
+  things: 'Kept or sold',
+  inBooks: 'See it in the books, line by line',
+} as const
+
 export const booksRefusals = {
   unreadable: 'This press could not be read. Load the page again.',
   gone: 'This line is no longer in the plan. Load the page again.',
@@ -94,6 +178,14 @@ export const booksRefusals = {
     'More came back for this line than was spent on it, so there is nothing to mark. Look at its entries first.',
   moved: (amount: string) =>
     `The line has come to ${amount} in the meantime. Load the page again, look at its entries, then mark that.`,
+  held: (amount: string) =>
+    `Both have marked ${amount}, so one alone can’t undo it: it counts until both mark another amount. Enter what is missing, or take back what was entered wrongly; then both mark what the line comes to.`,
+  valueHeld:
+    'Both have marked that all of it counts, so one alone can’t undo it. If it was wrong, whoever wrote the entry takes it back and enters it anew.',
+  valueStays:
+    'Both have marked that all of it counts, and it is the other household’s, so one alone can’t take it back. Goods that went back are entered as received back.',
+  thingHeld:
+    'Both have marked this, so one alone can’t undo it: it counts until both mark another value. Change it, or take it off the list; then both mark that.',
   breaks: (reason: string) => `With this the shares could no longer be worked out: ${reason}`,
   changed: 'This was changed in the meantime. Load the page again.',
   notYours: 'Only the household that wrote the entry can change what it was for.',
@@ -149,7 +241,7 @@ export function goneWriterWords(writer: string): string {
 export function valuationStanding(amount: string, lower: string, saidBy: string, marks: BookMarks): string {
   const source = saidBy.trim() === '' ? '' : ` Said by: ${saidBy.trim()}.`
   return marks.a !== undefined && marks.b !== undefined
-    ? `Both marked that all ${amount} counts, although the lower value is ${lower}.${source}`
+    ? `Both marked that all ${amount} counts, although the lower value is ${lower}. One alone can’t undo that; if it was wrong, whoever wrote the entry takes it back and enters it anew.${source}`
     : `${amount} was entered; the lower value is ${lower}, and only that counts until both mark the whole.${source}`
 }
 

@@ -3,7 +3,10 @@ import type { EntryObjection } from '../core/ledger/entryRules.ts'
 import { dayWords } from './day.ts'
 
 /** Why an entry is not taken as it is, or what is asked about it, with the field of its form. */
-export function entryObjectionText(objection: EntryObjection): { path: string; message: string } {
+export function entryObjectionText(
+  objection: EntryObjection,
+  titleOf: (item: string) => string,
+): { path: string; message: string } {
   switch (objection.kind) {
     case 'after today':
       return {
@@ -20,9 +23,19 @@ export function entryObjectionText(objection: EntryObjection): { path: string; m
         path: `lines[${objection.line}].line`,
         message: `“${objection.was.what}” is no longer in the plan. Choose another line, or take this row away: the amount then stays with the item.`,
       }
+    case 'other item':
+      return {
+        path: `lines[${objection.line}].line`,
+        message: otherItemWords(titleOf(objection.of), titleOf(objection.for)),
+      }
     default:
       return never(objection)
   }
+}
+
+/** An entry for one item with a line of another. */
+export function otherItemWords(ofLine: string, ofEntry: string): string {
+  return `This line is of “${ofLine}”, and the entry is for “${ofEntry}”. Choose a line of “${ofEntry}”; what is for several items is for the whole fence.`
 }
 
 /** The tick that answers what is asked about an early day. */

@@ -1,8 +1,9 @@
-import type { Thing } from '../core/agreement/notebook.ts'
-import { mayHaveValue } from '../core/ledger/things.ts'
+import type { Thing, ThingState } from '../core/agreement/notebook.ts'
+import { mayHaveValue, standingOfThing } from '../core/ledger/things.ts'
 import { type Household, otherHousehold } from '../core/people/household.ts'
 import { dayWords } from './day.ts'
 import type { ShareNames } from './shareText.ts'
+import { capitalised } from './summary/names.ts'
 
 export const thingKindWords: Readonly<Record<Thing['kind'], string>> = {
   borrowed: 'Borrowed tool',
@@ -53,23 +54,74 @@ export function thingValueWords(
   item: string | undefined,
   names: ShareNames,
 ): string {
-  const { household, marks } = thing
+  const { household } = thing
   if (household === '') return `Valued at ${value}. It counts once it is said who keeps it, and both mark it.`
   if (item === undefined)
     return `Valued at ${value}, but the item it belonged to was removed, so it counts as nothing. Choose another.`
-  const effect = `${value} off the materials of ${item}, and off what ${names[household]} has given`
-  if (marks.a !== undefined && marks.b !== undefined) return `Counts: ${effect}.`
+  const effect = effectWords(value, item, names[household])
+  if (standingOfThing(thing) === 'agreed') return `Counts: ${effect}.`
   return `Once both mark it: ${effect}.`
 }
 
-/** Whose mark its value waits for, seen by one household. */
-export function thingStanding(thing: Thing, own: Household, names: ShareNames): string {
-  const { marks } = thing
-  const other = otherHousehold(own)
-  if (marks.a !== undefined && marks.b !== undefined) return 'Marked by both'
-  if (marks[own] !== undefined) return `Waits for ${names[other]}`
-  return marks[other] === undefined ? 'Not marked yet' : 'Waits for your mark'
+function effectWords(value: string, item: string, keeper: string): string {
+  return `${value} off the materials of ${item}, and off what ${keeper} has given`
 }
+
+/** What both marked of a thing that was changed or taken off since, and until when it counts. */
+export function thingAgreedWords(
+  agreed: ThingState,
+  value: string | undefined,
+  item: string | undefined,
+  names: ShareNames,
+  going: boolean,
+): string {
+  const until = going ? 'that it is off the list' : 'it as it stands now'
+  const what = agreed.what.trim() || 'a thing without a name'
+  if (value === undefined || agreed.household === '' || item === undefined)
+    return `Both marked “${what}” as worth nothing, and that counts until both mark ${until}.`
+  const effect = effectWords(value, item, names[agreed.household])
+  return `Both marked “${what}”, ${agreed.sold ? 'sold' : 'kept'} by ${names[agreed.household]}: ${effect}. That counts until both mark ${until}.`
+}
+
+/** Whose mark it waits for, seen by one household. */
+export function thingStanding(thing: Thing, own: Household, names: ShareNames): string {
+  const { marks, off } = thing
+  const other = otherHousehold(own)
+  const waiting =
+    marks[own] !== undefined
+      ? `waits for ${names[other]}`
+      : marks[other] === undefined
+        ? undefined
+        : 'waits for your mark'
+  switch (standingOfThing(thing)) {
+    case 'agreed':
+      return 'Marked by both'
+    case 'changed':
+      return waiting === undefined ? 'Changed since both marked it' : `Changed; ${waiting}`
+    case 'going':
+      return `Taken off the list by ${off === undefined ? names[other] : names[off.by]}; ${waiting ?? 'not marked yet'}`
+    case 'gone':
+      return 'Off the list'
+    case 'open':
+      return waiting === undefined ? 'Not marked yet' : `W${waiting.slice(1)}`
+  }
+}
+
+export const thingPressWords = {
+  takeOff: 'Take it off the list',
+  /** Asked before it is taken off. */
+  takeOffAsk: 'Take this off the list? It counts as nothing then. You can put it back below.',
+  takeOffAgreedAsk:
+    'Take this off the list? What both marked counts until the other household marks this too. You can put it back.',
+  agreeTo: (value: string) => `Agree to ${value}`,
+  agreeOff: 'Agree that it is off the list',
+  agreeChange: 'Agree to the change',
+  putBack: 'Put it back on the list',
+  unmark: 'Take your mark off',
+  offSummary: (count: number) =>
+    count === 1 ? 'One thing that was taken off the list' : `${count} things that were taken off the list`,
+  offBy: (name: string, on: string) => `${capitalised(name)} took it off on ${dayWords(on)}.`,
+} as const
 
 export const thingFieldWords = {
   save: 'Write it down',

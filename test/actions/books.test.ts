@@ -1,14 +1,20 @@
 import { beforeEach, describe, expect, test, vi } from 'vitest'
-import { enterContribution } from '../../app/notebook/server/bookActions.ts'
+import { enterContribution, takeEntryBack } from '../../app/notebook/server/bookActions.ts'
 import { booksFigures } from '../../app/notebook/server/booksFigures.ts'
 import { booksMatters } from '../../app/notebook/server/booksMatters.ts'
 import { markLineBought, takeLineMarkBack } from '../../app/notebook/server/boughtActions.ts'
-import { markValuation, moveEntryLine } from '../../app/notebook/server/entryActions.ts'
+import { markValuation, moveEntryLine, takeValuationBack } from '../../app/notebook/server/entryActions.ts'
 import { replaceByFile } from '../../app/notebook/server/fileActions.ts'
 import { openNotebook } from '../../app/notebook/server/opened.ts'
 import { putUpForSigning } from '../../app/notebook/server/signActions.ts'
 import { revisionSummary } from '../../app/notebook/server/summaryOf.ts'
-import { markThingValue, saveThing } from '../../app/notebook/server/thingActions.ts'
+import { saveThing } from '../../app/notebook/server/thingActions.ts'
+import {
+  markThingValue,
+  putThingOnListAgain,
+  takeThingAway,
+  takeThingMarkBack,
+} from '../../app/notebook/server/thingMarkActions.ts'
 import type { Household } from '../../lib/core/people/household.ts'
 import { lineValue } from '../../lib/forms/entryDraft.ts'
 import { documentText } from '../../lib/forms/parts.ts'
@@ -19,7 +25,9 @@ import {
   anEntry,
   augerHire,
   boughtForm,
+  entryForm,
   goneLine,
+  leftover,
   markedBy,
   moveForm,
   thingForm,
@@ -28,6 +36,7 @@ import {
   withBooks,
   withReceipts,
   withThing,
+  withThingTakenOff,
 } from './givenBooks.ts'
 import { formWithFile, tomorrow } from './givenForms.ts'
 import { outcomeOf } from './outcome.ts'
@@ -186,12 +195,21 @@ describe('marking a line as bought', () => {
         ),
       ]),
     )
+  })
 
-    await press(takeLineMarkBack, 'b', boughtForm())
-    expect(await total()).toBe(planned)
-    const { books } = await documentOf(id)
-    expect(books).toMatchObject({ bought: [{ ...augerHire, amount: '120.00', marks: { a: {} } }] })
-    expect((books as { bought: { marks: object }[] }).bought[0]?.marks).not.toHaveProperty('b')
+  test('is undone by one household only while it waits for the other: then it counts until both mark another', async () => {
+    const { id } = world().notebook
+    await withReceipts(id)
+    await press(markLineBought, 'a', boughtForm())
+    await press(takeLineMarkBack, 'a', boughtForm())
+    expect((await documentOf(id)).books).toEqual({ bought: [] })
+    for (const household of ['a', 'b'] as const) await press(markLineBought, household, boughtForm())
+    const before = await everyTable()
+    for (const household of ['a', 'b'] as const)
+      expect(await press(takeLineMarkBack, household, boughtForm())).toMatchObject({
+        answer: { refused: expect.stringContaining('Both have marked $120.00, so one alone can’t undo it') },
+      })
+    expect(await everyTable()).toEqual(before)
   })
 
   test('is refused at an amount that the line has not come to, with the one that it has', async () => {
@@ -201,40 +219,127 @@ describe('marking a line as bought', () => {
     })
   })
 
-  test('holds no longer once another receipt comes in, and both mark anew', async () => {
+  test('counts when another receipt comes in, both are told so, and until both mark what it comes to now', async () => {
     const { id } = world().notebook
     await withReceipts(id)
-    const planned = await total()
-    await press(markLineBought, 'a', boughtForm())
-    await press(markLineBought, 'b', boughtForm())
+    for (const household of ['a', 'b'] as const) await press(markLineBought, household, boughtForm())
+    const held = await total()
     await enter(anEntry({ lines: [{ line: lineValue(augerHire), amount: '12.50' }] }))
-    expect(await total()).toBe(planned)
+    expect(await total()).toBe(held)
+    for (const household of ['a', 'b'] as const)
+      expect(booksMatters(await opened(household))[0]).toEqual({
+        text: 'Auger hire: auger hire: both marked $120.00; it has come to $132.50 since. $120.00 counts until both mark another amount',
+        href: `/notebook/${id}/books#item-c1`,
+      })
+
     await press(markLineBought, 'a', boughtForm('132.50'))
+    expect(await total()).toBe(held)
     const { books } = await documentOf(id)
+    const day = { on: todaysDay() }
     expect((books as { bought: object[] }).bought).toEqual([
-      { ...augerHire, amount: '132.50', marks: { a: { on: todaysDay() } } },
+      { ...augerHire, amount: '120.00', marks: { a: day, b: day } },
+      { ...augerHire, amount: '132.50', marks: { a: day } },
     ])
+    expect(booksMatters(await opened('b'))[0]?.text).toBe('One figure in the books waits for your mark')
+    expect(
+      booksMatters(await opened('a'))
+        .map(({ text }) => text)
+        .join(),
+    ).not.toContain('auger')
+
+    await press(takeLineMarkBack, 'a', boughtForm())
+    await press(markLineBought, 'a', boughtForm('132.50'))
+    await press(markLineBought, 'b', boughtForm('132.50'))
+    expect(await total()).toBe(held + 1250n)
+    expect((await documentOf(id)).books).toEqual({
+      bought: [{ ...augerHire, amount: '132.50', marks: { a: day, b: day } }],
+    })
+  })
+
+  test('counts when one household takes a receipt back that it was for', async () => {
+    const { id } = world().notebook
+    await withReceipts(id)
+    for (const household of ['a', 'b'] as const) await press(markLineBought, household, boughtForm())
+    const held = await total()
+    const taken = await entryForm(id, 'auger, first day')
+    taken.set('why', 'the wrong fence')
+    expect(await press(takeEntryBack, 'a', taken)).toMatchObject({ kind: 'redirect' })
+    expect(await total()).toBe(held)
+    expect(booksMatters(await opened('b'))[0]?.text).toContain('both marked $120.00; it has come to $60.00')
   })
 })
 
 describe('things and values', () => {
-  test('a household marks only for itself, and a change of the value takes both marks off', async () => {
+  const thing = async () =>
+    ((await documentOf(world().notebook.id)).books as { things: Record<string, unknown>[] }).things[0]
+  const day = { on: todaysDay() }
+  const both = { a: day, b: day }
+
+  test('a household marks only for itself; a change by one counts once both mark it, and until then what both marked', async () => {
     const { id } = world().notebook
     await withThing(id)
+    const unmarked = await total()
     await press(markThingValue, 'a', thingForm(id))
+    expect(await total()).toBe(unmarked)
     await press(markThingValue, 'b', thingForm(id))
-    const thing = async () =>
-      ((await documentOf(id)).books as { things: Record<string, unknown>[] }).things[0]
-    expect(await thing()).toMatchObject({ marks: { a: { on: todaysDay() }, b: { on: todaysDay() } } })
+    expect(await thing()).toMatchObject({ marks: both })
+    expect(await total()).toBe(unmarked - 2000n)
 
-    const { marks: _marks, ...draft } = (await thing()) ?? {}
     const base = (await thingForm(id)).get('fingerprint') as string
     browseAs(world(), 'b')
-    await outcomeOf(() => saveThing(id, 0, base, { ...draft, value: '25.00', marks: markedBy('a', 'b') }))
-    expect(await thing()).toEqual({ ...draft, value: '25.00' })
+    const draft = { ...leftover, value: '5.00', marks: markedBy('a', 'b'), agreed: { value: '0.01' } }
+    await outcomeOf(() => saveThing(id, 0, base, draft))
+    expect(await thing()).toEqual({ ...leftover, value: '5.00', agreed: { ...leftover, marks: both } })
+    expect(await total()).toBe(unmarked - 2000n)
     expect(await press(markThingValue, 'a', staleForm(base))).toMatchObject({
       answer: { refused: expect.stringContaining('changed in the meantime') },
     })
+
+    await press(markThingValue, 'b', thingForm(id))
+    expect(await total()).toBe(unmarked - 2000n)
+    expect(booksMatters(await opened('a')).map(({ text }) => text)).toContain(
+      'One figure in the books waits for your mark',
+    )
+    await press(markThingValue, 'a', thingForm(id))
+    expect(await thing()).toEqual({ ...leftover, value: '5.00', marks: both })
+    expect(await total()).toBe(unmarked - 500n)
+  })
+
+  test('what both marked of a thing is undone by neither alone: not by its mark, and not by taking it off the list', async () => {
+    const { id } = world().notebook
+    await withThing(id, markedBy('a', 'b'))
+    const counted = await total()
+    expect(await press(takeThingMarkBack, 'b', thingForm(id))).toMatchObject({
+      answer: { refused: expect.stringContaining('Both have marked this, so one alone can’t undo it') },
+    })
+    await press(takeThingAway, 'b', thingForm(id))
+    expect(await total()).toBe(counted)
+    await press(putThingOnListAgain, 'b', thingForm(id))
+    expect(await thing()).toEqual({ ...leftover, marks: markedBy('a', 'b') })
+
+    await press(takeThingAway, 'b', thingForm(id))
+    await press(markThingValue, 'a', thingForm(id))
+    expect(await total()).toBe(counted + 2000n)
+    expect(await thing()).toEqual({ ...leftover, off: { ...day, by: 'b' }, marks: both })
+    // Put back it counts as nothing, until both mark it anew.
+    await press(putThingOnListAgain, 'a', thingForm(id))
+    expect(await thing()).toEqual(leftover)
+    expect(await total()).toBe(counted + 2000n)
+  })
+
+  test('a thing that is off the list is neither changed nor taken off again', async () => {
+    const { id } = world().notebook
+    await withThingTakenOff(id)
+    const before = await everyTable()
+    expect(await press(takeThingAway, 'b', thingForm(id, 1))).toMatchObject({
+      answer: { refused: expect.anything() },
+    })
+    expect(await press(markThingValue, 'b', thingForm(id, 1))).toMatchObject({
+      answer: { refused: expect.anything() },
+    })
+    const base = (await thingForm(id, 1)).get('fingerprint') as string
+    expect(faultsOf(await outcomeOf(() => saveThing(id, 1, base, leftover)))['']).toContain('changed')
+    expect(await everyTable()).toEqual(before)
   })
 
   test('a value that would leave nothing to share is refused with its reason', async () => {
@@ -266,6 +371,29 @@ describe('things and values', () => {
     await press(markValuation, 'b', valuationForm(id))
     // 90.00 in the place of 200 lb at 0.30.
     expect(await givenByA()).toBe(before + 3000n)
+    for (const household of ['a', 'b'] as const)
+      expect(await press(takeValuationBack, household, valuationForm(id))).toMatchObject({
+        answer: { refused: expect.stringContaining('Both have marked that all of it counts') },
+      })
+    expect(await givenByA()).toBe(before + 3000n)
+  })
+
+  test('goods of the other household that both marked are not taken back by the one who wrote them down', async () => {
+    const { id } = world().notebook
+    await withReceipts(id)
+    await withBooks(id, (document) => ({
+      ...document,
+      contributions: (document.contributions as { valuation?: object }[]).map((entry) =>
+        entry.valuation
+          ? { ...entry, enteredBy: 'b', valuation: { ...entry.valuation, marks: markedBy('a', 'b') } }
+          : entry,
+      ),
+    }))
+    const form = await valuationForm(id)
+    form.set('why', 'it went back')
+    expect(await press(takeEntryBack, 'b', form)).toMatchObject({
+      answer: { refused: expect.stringContaining('Goods that went back are entered as received back') },
+    })
   })
 })
 

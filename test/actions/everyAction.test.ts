@@ -20,6 +20,7 @@ import {
   anEntry,
   augerHire,
   boughtForm,
+  leftover,
   markedBy,
   moveForm,
   thingForm,
@@ -27,6 +28,8 @@ import {
   withBooks,
   withReceipts,
   withThing,
+  withThings,
+  withThingTakenOff,
 } from './givenBooks.ts'
 import { countsApartAt, needsForm, takeForm } from './givenCounts.ts'
 import { aFileOnRecord, photoForm, putFileBackForm, takeAwayForm } from './givenFiles.ts'
@@ -166,20 +169,31 @@ const inEach =
 const gateRemoved = inEach(gateRemovedFrom)
 const receiptsOfEach = inEach(withReceipts)
 const aThingOfEach = inEach((id) => withThing(id))
-const aThingMarkedByBoth = inEach((id) => withThing(id, markedBy('a', 'b')))
-const boughtByBoth = inEach(async (id) => {
+// What both have marked is taken back by neither alone, so each has a mark of its own that waits.
+const aThingMarkedByEach = inEach((id) =>
+  withThings(id, { ...leftover, marks: markedBy('a') }, { ...leftover, marks: markedBy('b') }),
+)
+const aThingTakenOff = inEach((id) => withThingTakenOff(id))
+const boughtByEach = inEach(async (id) => {
   await withReceipts(id)
-  const marks = markedBy('a', 'b')
-  const bought = [{ ...augerHire, amount: '120.00', marks }]
+  const bought = [
+    { ...augerHire, amount: '120.00', marks: markedBy('a') },
+    { ...augerHire, amount: '60.00', marks: markedBy('b') },
+  ]
   await withBooks(id, (document) => ({ ...document, books: { bought } }))
 })
-const valuedByBoth = inEach(async (id) => {
+const valuedByEach = inEach(async (id) => {
   await withReceipts(id)
   await withBooks(id, (document) => ({
     ...document,
-    contributions: (document.contributions as { valuation?: object }[]).map((entry) =>
-      entry.valuation ? { ...entry, valuation: { ...entry.valuation, marks: markedBy('a', 'b') } } : entry,
-    ),
+    contributions: (document.contributions as { valuation?: object }[]).flatMap((entry) => {
+      const markedAs = (note: string, household: Household) => ({
+        ...entry,
+        note,
+        valuation: { ...entry.valuation, marks: markedBy(household) },
+      })
+      return entry.valuation ? [markedAs('pipe of a', 'a'), markedAs('pipe of b', 'b')] : [entry]
+    }),
   }))
 })
 const signer = { a: 'Marnie Oakshott', b: 'Ines Vandermolen' }
@@ -302,7 +316,7 @@ const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
     changes: ['Change', 'Notebook'],
   },
   'app/notebook/server/boughtActions.ts#takeLineMarkBack': {
-    before: boughtByBoth,
+    before: boughtByEach,
     sends: () => [{}, boughtForm()],
     ...bothTo('/books'),
     changes: ['Change', 'Notebook'],
@@ -320,8 +334,8 @@ const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
     changes: ['Change', 'Notebook'],
   },
   'app/notebook/server/entryActions.ts#takeValuationBack': {
-    before: valuedByBoth,
-    sends: async (id) => [{}, await valuationForm(id)],
+    before: valuedByEach,
+    sends: async (id, household) => [{}, await valuationForm(id, `pipe of ${household}`)],
     ...bothTo('/books'),
     changes: ['Change', 'Notebook'],
   },
@@ -330,21 +344,27 @@ const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
     ...bothTo('/books#things'),
     changes: ['Change', 'Notebook'],
   },
-  'app/notebook/server/thingActions.ts#markThingValue': {
+  'app/notebook/server/thingMarkActions.ts#markThingValue': {
     before: aThingOfEach,
     sends: async (id) => [{}, await thingForm(id)],
     ...bothTo('/books#things'),
     changes: ['Change', 'Notebook'],
   },
-  'app/notebook/server/thingActions.ts#takeThingMarkBack': {
-    before: aThingMarkedByBoth,
+  'app/notebook/server/thingMarkActions.ts#takeThingMarkBack': {
+    before: aThingMarkedByEach,
+    sends: async (id, household) => [{}, await thingForm(id, household === 'a' ? 0 : 1)],
+    ...bothTo('/books#things'),
+    changes: ['Change', 'Notebook'],
+  },
+  'app/notebook/server/thingMarkActions.ts#takeThingAway': {
+    before: aThingOfEach,
     sends: async (id) => [{}, await thingForm(id)],
     ...bothTo('/books#things'),
     changes: ['Change', 'Notebook'],
   },
-  'app/notebook/server/thingActions.ts#takeThingAway': {
-    before: aThingOfEach,
-    sends: async (id) => [{}, await thingForm(id)],
+  'app/notebook/server/thingMarkActions.ts#putThingOnListAgain': {
+    before: aThingTakenOff,
+    sends: async (id) => [{}, await thingForm(id, 1)],
     ...bothTo('/books#things'),
     changes: ['Change', 'Notebook'],
   },

@@ -1,8 +1,8 @@
 import type { Household } from '../../lib/core/people/household.ts'
-import { thingWithoutMarks } from '../../lib/forms/books.ts'
 import { lineValue } from '../../lib/forms/entryDraft.ts'
 import { documentText } from '../../lib/forms/parts.ts'
 import type { NotebookDocument } from '../../lib/forms/readNotebook.ts'
+import { thingWithoutMarks } from '../../lib/forms/things.ts'
 import { fingerprintOf } from '../../lib/store/fingerprint.ts'
 import { editNotebook } from '../../lib/store/notebooks.ts'
 import { formOf } from './givenForms.ts'
@@ -82,13 +82,24 @@ export async function withReceipts(notebookId: string): Promise<void> {
   }))
 }
 
-/** A leftover that household b is to keep, marked by these. */
+/** A leftover that household b is to keep. */
+export const leftover = { kind: 'leftover', what: 'mesh, 12 ft', item: 's2', household: 'b', value: '20.00' }
+
+/** The leftover, marked by these. */
 export async function withThing(notebookId: string, marks: object = {}): Promise<void> {
-  const thing = { kind: 'leftover', what: 'mesh, 12 ft', item: 's2', household: 'b', value: '20.00', marks }
+  await withThings(notebookId, { ...leftover, marks })
+}
+
+export async function withThings(notebookId: string, ...things: readonly object[]): Promise<void> {
   await withBooks(notebookId, (document) => ({
     ...document,
-    books: { ...(document.books as object), things: [thing] },
+    books: { ...(document.books as object), things },
   }))
+}
+
+/** The leftover, and the same once more, which household a has taken off the list. */
+export async function withThingTakenOff(notebookId: string, marks: object = {}): Promise<void> {
+  await withThings(notebookId, { ...leftover, marks }, { ...leftover, off: { on: '2027-04-03', by: 'a' } })
 }
 
 /** The press that marks the hire of the auger. */
@@ -115,6 +126,11 @@ export async function moveForm(notebookId: string, household: Household, to = li
   return formOf({ ...(await entryNamed(notebookId, `wire of ${household}`)), line: '0', to })
 }
 
-export async function valuationForm(notebookId: string): Promise<FormData> {
-  return formOf(await entryNamed(notebookId, 'pipe from the yard'))
+/** The press on an entry of the book that has this note. */
+export async function entryForm(notebookId: string, note: string): Promise<FormData> {
+  return formOf(await entryNamed(notebookId, note))
+}
+
+export async function valuationForm(notebookId: string, note = 'pipe from the yard'): Promise<FormData> {
+  return entryForm(notebookId, note)
 }

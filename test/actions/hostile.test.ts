@@ -14,7 +14,7 @@ import {
   thingForm,
   valuationForm,
   withReceipts,
-  withThing,
+  withThingTakenOff,
 } from './givenBooks.ts'
 import { countsApartAt, needsForm, takeForm } from './givenCounts.ts'
 import { aFileOnRecord, photoForm, putFileBackForm, takeAwayForm } from './givenFiles.ts'
@@ -217,16 +217,20 @@ const readings: Readonly<Record<string, Reading>> = {
     sends: async (id) => [id, {}, await valuationForm(id)],
     reads: [0, 2],
   },
-  'app/notebook/server/thingActions.ts#markThingValue': {
+  'app/notebook/server/thingMarkActions.ts#markThingValue': {
     sends: async (id) => [id, {}, await thingForm(id)],
     reads: [0, 2],
   },
-  'app/notebook/server/thingActions.ts#takeThingMarkBack': {
+  'app/notebook/server/thingMarkActions.ts#takeThingMarkBack': {
     sends: async (id) => [id, {}, await thingForm(id)],
     reads: [0, 2],
   },
-  'app/notebook/server/thingActions.ts#takeThingAway': {
+  'app/notebook/server/thingMarkActions.ts#takeThingAway': {
     sends: async (id) => [id, {}, await thingForm(id)],
+    reads: [0, 2],
+  },
+  'app/notebook/server/thingMarkActions.ts#putThingOnListAgain': {
+    sends: async (id) => [id, {}, await thingForm(id, 1)],
     reads: [0, 2],
   },
   'app/notebook/server/thingActions.ts#saveThing': {
@@ -406,7 +410,7 @@ beforeEach(async () => {
   await saidToBePaid(notebook.id, 'b')
   await accountOnRecord(notebook.id)
   await withReceipts(notebook.id)
-  await withThing(notebook.id, markedBy('a'))
+  await withThingTakenOff(notebook.id, markedBy('a'))
 })
 
 async function action(name: string): Promise<AnyFunction> {
@@ -503,13 +507,18 @@ describe.each([
   ],
   ['app/notebook/server/entryActions.ts#markValuation', valuationForm, ['index', 'fingerprint']],
   [
-    'app/notebook/server/thingActions.ts#markThingValue',
+    'app/notebook/server/thingMarkActions.ts#markThingValue',
     (id: string) => thingForm(id),
     ['index', 'fingerprint'],
   ],
   [
-    'app/notebook/server/thingActions.ts#takeThingAway',
+    'app/notebook/server/thingMarkActions.ts#takeThingAway',
     (id: string) => thingForm(id),
+    ['index', 'fingerprint'],
+  ],
+  [
+    'app/notebook/server/thingMarkActions.ts#putThingOnListAgain',
+    (id: string) => thingForm(id, 1),
     ['index', 'fingerprint'],
   ],
   [

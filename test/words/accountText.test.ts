@@ -18,6 +18,9 @@ const { notebook } = read.value
 const [section] = plannedAgainstActual(notebook, 2).items
 if (section === undefined) throw new Error('there is a section')
 
+const [{ line: wire } = { line: undefined }] = section.lines
+if (wire === undefined) throw new Error('there is a line')
+
 const inWords = (open: OpenForAccount) =>
   openForAccountWords(open, shareNames(notebook), () => 'Along the gardens')
 
@@ -33,6 +36,18 @@ const said: readonly (readonly [OpenForAccount, string])[] = [
   [
     { kind: 'lines', item: section, lines: ['wire', 'posts', ' ', 'ties', 'paint'] },
     'Along the gardens: “wire”, “posts”, “a line with no name” and 2 more have not been marked by both, neither as bought or worked nor as not needed.',
+  ],
+  [
+    { kind: 'line moved', moved: { line: wire, held: 10400n, actual: 11000n, markedBy: [] } },
+    'Along the gardens: wire: both marked $104.00; it has come to $110.00 since. $104.00 counts until both mark another amount.',
+  ],
+  [
+    { kind: 'thing', what: 'mesh', why: 'changed since both marked it' },
+    'mesh: it was changed since both marked it. What both marked counts until both mark the change.',
+  ],
+  [
+    { kind: 'thing', what: '', why: 'taken off by one' },
+    'A thing without a name: one household took it off the list. What both marked counts until the other marks that too.',
   ],
   [
     {
@@ -52,7 +67,7 @@ const said: readonly (readonly [OpenForAccount, string])[] = [
   [{ kind: 'outstanding', amount: 500n }, '$5.00 of the whole has not been given by anyone yet.'],
   [
     { kind: 'outstanding', amount: -500n },
-    '$5.00 was given and is on no line that both marked. Say which lines it was for, or take it back.',
+    '$5.00 more was given than counts. Say which lines it was for and mark what they came to, or take it back.',
   ],
   [{ kind: 'owed', evening: { from: 'b', to: 'a', amount: 100n } }, 'No. 14 still owes No. 12 $1.00.'],
   [

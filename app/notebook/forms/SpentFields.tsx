@@ -1,10 +1,11 @@
 'use client'
 
 import Link from 'next/link'
+import { isOfOther } from '../../../lib/core/ledger/entryRules.ts'
 import { entryFieldWords, refundOrPaid } from '../../../lib/words/entryFieldWords.ts'
 import { type Choice, ChoiceField } from '../../ui/draft/ChoiceField.tsx'
 import { useDraft } from '../../ui/draft/draftContext.ts'
-import { getAt } from '../../ui/draft/draftPath.ts'
+import { getAt, textAt } from '../../ui/draft/draftPath.ts'
 import { FieldLine } from '../../ui/draft/FieldLine.tsx'
 import { FigureField } from '../../ui/draft/FigureField.tsx'
 import { Fold } from '../../ui/draft/Fold.tsx'
@@ -18,8 +19,8 @@ import { ValuationFields } from './ValuationFields.tsx'
 
 /** What the form of an entry can choose from, and what its day is held against. */
 export type EntryBooks = {
-  /** Lines of the plan, each by the value that names it. */
-  readonly lines: readonly Choice[]
+  /** Lines of the plan, each by the value that names it, with the item that it is of. */
+  readonly lines: readonly (Choice & { readonly item: string })[]
   /** Photos and papers of receipts that are with the notebook. */
   readonly receipts: readonly Choice[]
   readonly filesPage: string
@@ -32,6 +33,10 @@ export function SpentFields({ names, books }: { names: FormNames; books: EntryBo
   const { draft } = useDraft()
   const kind = String(getAt(draft, 'kind') ?? '')
   const words = refundOrPaid(kind)
+  const item = textAt(draft, 'for')
+  // One that was chosen before the item was stays to be seen: the server says what is wrong with it.
+  const linesFor = (chosen: string) =>
+    books.lines.filter((line) => !isOfOther(item, line) || line.value === chosen)
   return (
     <Shown path="kind" is={['cash', 'material', 'refund']}>
       <TextField path="shop" label={words.shop} />
@@ -54,7 +59,11 @@ export function SpentFields({ names, books }: { names: FormNames; books: EntryBo
         >
           {(row) => (
             <>
-              <ChoiceField path={`${row}.line`} label={entryFieldWords.line} options={books.lines} />
+              <ChoiceField
+                path={`${row}.line`}
+                label={entryFieldWords.line}
+                options={linesFor(textAt(draft, `${row}.line`))}
+              />
               <FieldLine>
                 <FigureField path={`${row}.amount`} label={entryFieldWords.amount} suffix={names.currency} />
                 <FigureField path={`${row}.quantity`} label={entryFieldWords.quantity} />

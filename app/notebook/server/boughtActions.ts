@@ -8,6 +8,7 @@ import { minorUnits, moneyText } from '../../../lib/core/amounts/money.ts'
 import { isNumber } from '../../../lib/core/amounts/typedNumber.ts'
 import { actualsOf, nothingSpent } from '../../../lib/core/ledger/actual.ts'
 import { lineFinder, lineName } from '../../../lib/core/ledger/findLine.ts'
+import { marksByLine, noLineMarks } from '../../../lib/core/ledger/lineMarks.ts'
 import { digitsOf } from '../../../lib/core/shares/statement.ts'
 import { markBought, unmarkBought } from '../../../lib/forms/books.ts'
 import { lineOfValue } from '../../../lib/forms/entryDraft.ts'
@@ -56,7 +57,7 @@ export async function markLineBought(
   redirect(`/notebook/${notebookId}/books`)
 }
 
-/** Takes the household's own mark off a line. */
+/** Takes the household's own mark off a line, while it waits for the other's: what both marked is not undone by one. */
 export async function takeLineMarkBack(
   notebookId: string,
   _previous: PressAnswer,
@@ -70,6 +71,10 @@ export async function takeLineMarkBack(
     const find = lineFinder(notebook)
     const found = find(line)
     if (found === undefined) return { refused: booksRefusals.gone }
+    const digits = digitsOf(notebook)
+    const { held, pending } = marksByLine(notebook, digits, find).get(found.path) ?? noLineMarks
+    if (held !== undefined && pending[household] === undefined)
+      return { refused: booksRefusals.held(moneyWords(held.amount, notebook.currency)) }
     const isMeant = (one: LineOf) => find(one)?.path === found.path
     return {
       next: unmarkBought(document, isMeant, household),

@@ -3,15 +3,18 @@
 import { redirect } from 'next/navigation'
 import { z } from 'zod'
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
+import { isOfOther } from '../../../lib/core/ledger/entryRules.ts'
 import type { Household } from '../../../lib/core/people/household.ts'
 import { changeEntry, entryAt, moveSpentLine, writerOf } from '../../../lib/forms/book.ts'
-import { withMark, withoutMark } from '../../../lib/forms/books.ts'
+import { bothMarked, withMark, withoutMark } from '../../../lib/forms/booksLists.ts'
 import { lineOfValue } from '../../../lib/forms/entryDraft.ts'
 import { isObject, type NotebookDocument } from '../../../lib/forms/readNotebook.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
 import { booksRefusals } from '../../../lib/words/booksText.ts'
+import { otherItemWords } from '../../../lib/words/entryText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import { editBooks, refusalOf } from './editBooks.ts'
+import { itemTitles } from './itemTitles.ts'
 import { pressFields } from './pressFields.ts'
 import { today } from './today.ts'
 
@@ -44,6 +47,11 @@ export async function moveEntryLine(
       return { refused: booksRefusals.changed }
     if (writerOf(entry) !== household) return { refused: booksRefusals.notYours }
     if (line !== undefined && !isPlanned(line)) return { refused: booksRefusals.gone }
+    const entryFor = String(entry.for ?? '')
+    if (line !== undefined && isOfOther(entryFor, line)) {
+      const titleOf = itemTitles(document)
+      return { refused: otherItemWords(titleOf(line.item), titleOf(entryFor)) }
+    }
     return {
       next: moveSpentLine(document, { entry: read.data.index, line: read.data.line }, line),
       detail: { books: 'moved', what: line?.what ?? '' },
@@ -65,7 +73,7 @@ export async function markValuation(
   )
 }
 
-/** Takes the household's own mark off the value of goods in kind. */
+/** Takes the household's own mark off the value of goods in kind, while it waits for the other's. */
 export async function takeValuationBack(
   id: string,
   _before: PressAnswer,
@@ -87,6 +95,8 @@ async function pressValuation(
     const entry = sameEntry(document, read.data)
     if (entry === undefined || !isObject(entry.valuation) || 'struck' in entry)
       return { refused: booksRefusals.changed }
+    // Marked by both it counts whole: neither takes that back alone, and there is nothing left to mark.
+    if (bothMarked(entry.valuation)) return { refused: booksRefusals.valueHeld }
     const valuation = change(entry.valuation, household)
     return {
       next: changeEntry(document, read.data.index, (one) => ({ ...one, valuation })),

@@ -8,11 +8,14 @@ import type { Choice } from '../../ui/draft/ChoiceField.tsx'
 import { booksFigures } from './booksFigures.ts'
 import type { Opened } from './opened.ts'
 
+/** A line to choose, and the item that it is of. */
+export type LineChoice = Choice & { readonly item: string }
+
 /**
  * The lines that something can have been spent on: those of the plan that the books are held against, then those that
  * only the draft has. Gifts of labour cost nobody anything.
  */
-export function lineChoices(opened: Opened): readonly Choice[] {
+export function lineChoices(opened: Opened): readonly LineChoice[] {
   const plan = booksFigures(opened).notebook
   const find = lineFinder(plan)
   const added =
@@ -20,6 +23,7 @@ export function lineChoices(opened: Opened): readonly Choice[] {
       ? []
       : plannedLines(opened.notebook).filter((line) => find(lineName(line)) === undefined)
   const choice = (from: Notebook, inDraftOnly: boolean) => (line: PlannedLine) => ({
+    item: line.itemId,
     value: lineValue(lineName(line)),
     label: lineChoiceWords(line, plannedOf(line, digitsOf(from)), from.currency, inDraftOnly),
   })

@@ -5,6 +5,7 @@ import { findFile } from '../../../lib/store/storedFiles.ts'
 import { entryObjectionText, noSuchReceipt } from '../../../lib/words/entryText.ts'
 import { transferFieldWords } from '../../../lib/words/transferText.ts'
 import type { Fault } from '../../ui/draft/saveAnswer.ts'
+import { itemTitles } from './itemTitles.ts'
 import { typedText } from './typedText.ts'
 
 /**
@@ -17,7 +18,10 @@ export function objectionsTo(
 ): readonly Fault[] {
   const read = readDocument(document)
   const entry = read.ok ? read.value.notebook.contributions.at(-1) : readableOf(document)
-  return entry === undefined ? [] : entryObjections(entry, known).map(entryObjectionText)
+  const titleOf = itemTitles(document)
+  return entry === undefined
+    ? []
+    : entryObjections(entry, known).map((objection) => entryObjectionText(objection, titleOf))
 }
 
 function readableOf(document: NotebookDocument) {
@@ -25,7 +29,7 @@ function readableOf(document: NotebookDocument) {
   if (!isObject(typed)) return undefined
   const date = typedText(typed.date)
   // A day that is none is a fault of the file already.
-  return isCalendarDay(date) ? { date, lines: [] } : undefined
+  return isCalendarDay(date) ? { date, for: '', lines: [] } : undefined
 }
 
 /** A receipt's file has to be one of the notebook's that was not taken away. */

@@ -323,13 +323,16 @@ export type Valuation = {
 
 /** Books beside the contributions. */
 export type Books = {
-  /** Lines that the households marked as bought, or as worked: with both marks the actual figure takes the planned one's place. */
+  /** Lines that the households marked as bought, or as worked: what both marked takes the planned figure's place. */
   readonly bought: readonly BoughtLine[]
   readonly things: readonly Thing[]
   readonly conversions: readonly Conversion[]
 }
 
-/** `amount`: what had actually been spent on the line when it was marked; the marks hold for no other figure. */
+/**
+ * `amount`: what had actually been spent on the line when it was marked. The last one with both marks counts until both
+ * mark another; one with a single mark waits, and counts as nothing.
+ */
 export type BoughtLine = LineOf & { readonly amount: string; readonly marks: BookMarks }
 
 export const thingKinds = ['borrowed', 'hired', 'tool', 'leftover', 'salvage'] as const
@@ -351,7 +354,14 @@ export type Thing = {
   /** What it is worth to that household. Money; empty: nothing. It counts, off the item's pot, once both mark it. */
   readonly value: string
   readonly marks: BookMarks
+  /** What both marked last, where the thing says something else now: it counts until both mark the thing as it is. */
+  readonly agreed?: ThingState
+  /** Set when it was taken off the list: it stays in the book, and counts no longer once both mark that. */
+  readonly off?: BookMark & { readonly by: Household }
 }
+
+/** What of a thing its marks are about. */
+export type ThingState = Pick<Thing, 'kind' | 'what' | 'item' | 'household' | 'sold' | 'value' | 'marks'>
 
 /** Hours that a household was asked for, given in money instead, or the other way round. Counts once both mark it. */
 export type Conversion = {

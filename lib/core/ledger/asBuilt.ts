@@ -1,10 +1,8 @@
-import type { BoughtLine, CostLine, LabourLine, Notebook } from '../agreement/notebook.ts'
+import type { CostLine, LabourLine, Notebook } from '../agreement/notebook.ts'
 import { actualAmount } from '../amounts/lineAmount.ts'
-import { type Minor, minorUnits, moneyText } from '../amounts/money.ts'
-import { type Actuals, actualsOf, nothingSpent } from './actual.ts'
-import { lineFinder, type PlannedLine } from './findLine.ts'
+import { type Minor, moneyText } from '../amounts/money.ts'
+import { marksByLine } from './lineMarks.ts'
 import { type CountedThing, countedThings } from './things.ts'
-import { markedByBoth } from './valuation.ts'
 
 /** The notebook with what was actually spent in the place of what was planned, where both households marked it. */
 export type AsBuilt = {
@@ -14,33 +12,14 @@ export type AsBuilt = {
 }
 
 /**
- * Whether both marks on a line hold: its actual amount is still the one that they were set on. A line that was removed
- * has no marks that hold.
- */
-export function boughtHolds(bought: BoughtLine, actual: Minor, digits: number): boolean {
-  return markedByBoth(bought.marks) && minorUnits(bought.amount, digits) === actual
-}
-
-/**
- * Puts the actual amount of every line that both marked as bought in the place of its planned one, and takes the values
- * of the things that both marked off the materials of their items. The hours of a labour line stay as planned. Where the
- * books hold no such mark it is the same notebook.
+ * Puts what both marked last of every line in the place of what was planned for it, and takes the values of the things
+ * that both marked off the materials of their items. What one household alone enters or marks moves nothing. The hours of
+ * a labour line stay as planned. Where the books hold no mark of both it is the same notebook.
  */
 export function asBuilt(notebook: Notebook, digits: number): AsBuilt {
   const things = countedThings(notebook, digits)
-  const marked = notebook.books.bought.filter(({ marks }) => markedByBoth(marks))
-  if (marked.length === 0 && things.length === 0) return { notebook, things }
-  const find = lineFinder(notebook)
-  const actuals = actualsOf(notebook, digits, find)
-  const amounts = new Map(
-    marked.flatMap((bought) => {
-      const line = find(bought)
-      const actual = line && actualOf(line, actuals)
-      return line !== undefined && actual !== undefined && boughtHolds(bought, actual, digits)
-        ? [[line.path, actual] as const]
-        : []
-    }),
-  )
+  const amounts = heldAmounts(notebook, digits)
+  if (amounts.size === 0 && things.length === 0) return { notebook, things }
   const linesOf = (item: Priced, path: string) => ({
     materials: [
       ...withActual<CostLine>(item.materials, `${path}.materials`, amounts),
@@ -63,9 +42,14 @@ type Priced = {
   readonly labour: readonly LabourLine[]
 }
 
-/** What a line actually came to so far, in minor units. */
-export function actualOf({ path }: PlannedLine, { byPath }: Actuals): Minor {
-  return (byPath.get(path) ?? nothingSpent).amount
+/** By the path of the line, what both marked last of it. */
+function heldAmounts(notebook: Notebook, digits: number): ReadonlyMap<string, Minor> {
+  if (notebook.books.bought.length === 0) return new Map()
+  return new Map(
+    [...marksByLine(notebook, digits)].flatMap(([path, { held }]) =>
+      held === undefined ? [] : [[path, held.amount] as const],
+    ),
+  )
 }
 
 function withActual<Line extends CostLine | LabourLine>(

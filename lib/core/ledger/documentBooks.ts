@@ -1,4 +1,12 @@
-import type { Contribution, CostLine, LabourLine, Notebook, SpentOn, Thing } from '../agreement/notebook.ts'
+import type {
+  Contribution,
+  CostLine,
+  LabourLine,
+  Notebook,
+  SpentOn,
+  Thing,
+  ThingState,
+} from '../agreement/notebook.ts'
 import { currencyDigits } from '../amounts/currency.ts'
 import { moneyText } from '../amounts/money.ts'
 import { isNumber } from '../amounts/typedNumber.ts'
@@ -60,16 +68,26 @@ function booksOf(document: Json, digits: number): Books {
         amount: money(line.amount),
         marks: objectIn(line.marks),
       })),
-      things: objectsIn(books.things).map((thing) => ({
-        ...(thing as unknown as Thing),
-        what: text(thing.what),
-        item: text(thing.item),
-        household: household(thing.household) ?? '',
-        value: figure(thing.value, digits, ''),
-        marks: objectIn(thing.marks),
-      })),
+      things: objectsIn(books.things).map((thing) => thingIn(thing, digits)),
       conversions: [],
     },
+  }
+}
+
+function thingIn({ agreed, off, ...thing }: Json, digits: number): Thing {
+  const state = (one: Json): ThingState => ({
+    ...(one as unknown as ThingState),
+    what: text(one.what),
+    item: text(one.item),
+    household: household(one.household) ?? '',
+    value: figure(one.value, digits, ''),
+    marks: objectIn(one.marks),
+  })
+  return {
+    ...(thing as unknown as Thing),
+    ...state(thing),
+    ...(isMissing(agreed) ? {} : { agreed: state(objectIn(agreed)) }),
+    ...(isMissing(off) ? {} : { off: objectIn(off) as unknown as NonNullable<Thing['off']> }),
   }
 }
 
@@ -118,7 +136,7 @@ function contribution(entry: Json, digits: number): Contribution {
         amount: figure(line.amount, digits, '0'),
       }),
     ),
-    ...(entry.valuation === undefined || entry.valuation === null
+    ...(isMissing(entry.valuation)
       ? { valuation: undefined }
       : {
           valuation: {
@@ -145,6 +163,10 @@ function household(value: unknown): 'a' | 'b' | undefined {
 /** A number of the file; `none` where it is missing, or no number that the file can hold. */
 function figure(value: unknown, fractionDigits: number, none: string): string {
   return typeof value === 'string' && isNumber(value, fractionDigits) ? value : none
+}
+
+function isMissing(value: unknown): boolean {
+  return value === undefined || value === null
 }
 
 function text(value: unknown): string {

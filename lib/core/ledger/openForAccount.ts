@@ -1,4 +1,4 @@
-import type { Notebook } from '../agreement/notebook.ts'
+import type { Notebook, Thing } from '../agreement/notebook.ts'
 import { type Minor, minorUnits } from '../amounts/money.ts'
 import type { Fault } from '../faults.ts'
 import { countsAlready } from '../hours/conversions.ts'
@@ -6,10 +6,11 @@ import type { Result } from '../result.ts'
 import type { Statement } from '../shares/statement.ts'
 import type { Evening } from './evening.ts'
 import { type ItemStanding, plannedAgainstActual } from './plannedAgainstActual.ts'
-import { mayHaveValue } from './things.ts'
+import { mayHaveValue, standingOfThing } from './things.ts'
 import type { BeyondTolerance } from './tolerance.ts'
 import { type Transfer, waitingTransfers } from './transfers.ts'
-import { markedByBoth, twoValues } from './valuation.ts'
+import { twoValues } from './valuation.ts'
+import { type MovedLine, movedLines } from './waitingMarks.ts'
 
 /** One thing that has to be settled before the last account can be drawn up. Money in minor units. */
 export type OpenForAccount =
@@ -17,18 +18,28 @@ export type OpenForAccount =
   | { readonly kind: 'shares'; readonly fault: Fault }
   /** Lines of an item that neither were bought, or worked, with both marks, nor marked as not needed. */
   | { readonly kind: 'lines'; readonly item: ItemStanding; readonly lines: readonly string[] }
+  /** What both marked counts, and the line has come to something else since. */
+  | { readonly kind: 'line moved'; readonly moved: MovedLine }
   | { readonly kind: 'payment waits'; readonly transfer: Transfer }
   | {
       readonly kind: 'thing'
       readonly what: string
-      readonly why: 'not brought back' | 'nobody keeps it' | 'not marked by both'
+      readonly why: ThingOpen
     }
   | { readonly kind: 'value half marked'; readonly note: string }
   | { readonly kind: 'conversion waits'; readonly item: string }
   | { readonly kind: 'beyond tolerance'; readonly item: BeyondTolerance }
-  /** Above zero: not given yet by anyone. Below: given, and on no line that both marked. */
+  /** Above zero: not given yet by anyone. Below: given beyond what counts. */
   | { readonly kind: 'outstanding'; readonly amount: Minor }
   | { readonly kind: 'owed'; readonly evening: Evening }
+
+export type ThingOpen =
+  | 'not brought back'
+  | 'nobody keeps it'
+  | 'not marked by both'
+  /** Both marked it as something else, and that counts until both mark this. */
+  | 'changed since both marked it'
+  | 'taken off by one'
 
 /**
  * All that is left open before the final account, in the order in which it is best settled. Nothing is left where every
@@ -52,6 +63,7 @@ export function openForAccount(
     ...(signed ? [] : [{ kind: 'nothing signed' as const }]),
     ...(statement.ok ? [] : statement.faults.map((fault) => ({ kind: 'shares' as const, fault }))),
     ...openLines(notebook, digits),
+    ...movedLines(notebook, digits).map((moved) => ({ kind: 'line moved' as const, moved })),
     ...beyond.map((item) => ({ kind: 'beyond tolerance' as const, item })),
     ...openThings(notebook),
     ...halfMarkedValues(notebook, digits),
@@ -74,14 +86,20 @@ function openLines(notebook: Notebook, digits: number): OpenForAccount[] {
 }
 
 function openThings(notebook: Notebook): OpenForAccount[] {
-  return notebook.books.things.flatMap(({ kind, what, returned, household, value, marks }) => {
-    const open = (why: 'not brought back' | 'nobody keeps it' | 'not marked by both') => [
-      { kind: 'thing' as const, what, why },
-    ]
-    if (!mayHaveValue(kind)) return returned === '' ? open('not brought back') : []
-    if (household === '') return open('nobody keeps it')
-    return value !== '' && !markedByBoth(marks) ? open('not marked by both') : []
+  return notebook.books.things.flatMap((thing) => {
+    const why = openThing(thing)
+    return why === undefined ? [] : [{ kind: 'thing' as const, what: thing.what, why }]
   })
+}
+
+function openThing(thing: Thing): ThingOpen | undefined {
+  const standing = standingOfThing(thing)
+  if (standing === 'gone') return undefined
+  if (standing === 'going') return 'taken off by one'
+  if (standing === 'changed') return 'changed since both marked it'
+  if (!mayHaveValue(thing.kind)) return thing.returned === '' ? 'not brought back' : undefined
+  if (thing.household === '') return 'nobody keeps it'
+  return thing.value !== '' && standing !== 'agreed' ? 'not marked by both' : undefined
 }
 
 /** Goods of which one household marked the whole amount, and the other has not said anything. */

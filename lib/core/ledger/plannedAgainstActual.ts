@@ -1,12 +1,12 @@
-import type { BookMarks, BoughtLine, Notebook } from '../agreement/notebook.ts'
+import type { Notebook } from '../agreement/notebook.ts'
 import { labourAmount, signedCostAmount } from '../amounts/lineAmount.ts'
-import { type Minor, minorUnits } from '../amounts/money.ts'
+import type { Minor } from '../amounts/money.ts'
 import type { ForBoth } from '../people/household.ts'
 import { type ItemPlace, placesOf } from '../shares/itemShares.ts'
 import { type Actual, type Actuals, actualsOf, countedLines, nothingSpent } from './actual.ts'
-import { boughtHolds } from './asBuilt.ts'
 import { contributionAmount } from './contributed.ts'
 import { type FindLine, lineFinder, type PlannedLine, plannedLines } from './findLine.ts'
+import { type LineMarks, marksByLine, movedSince, noLineMarks } from './lineMarks.ts'
 import { countedThings } from './things.ts'
 
 /** One line of the plan against the books. Amounts in minor units, as they enter the pot: a credit is below zero. */
@@ -20,13 +20,13 @@ export type LineStanding = {
   readonly entries: readonly number[]
   /** Its own amount, as a mark has it: a credit is above zero. Below zero nobody can mark it. */
   readonly markable: Minor
-  /** Marks on this very amount. */
-  readonly marks: BookMarks
-  /** Amounts that were marked, and are no longer what the line came to. */
-  readonly outdated: readonly BoughtLine[]
-  /** Both marks hold: the actual amount has the planned one's place. */
+  /** What both marked last, and what waits for a second mark; amounts like `markable`. */
+  readonly marks: LineMarks
+  /** Both marked an amount: it has the planned one's place. */
   readonly bought: boolean
-  /** What counts: the actual amount where both marked it, else the planned one. */
+  /** Both marked an amount, and the line has come to another since. */
+  readonly moved: boolean
+  /** What counts: what both marked last, else the planned amount. */
   readonly counts: Minor
 }
 
@@ -56,11 +56,7 @@ export type PlannedAgainstActual = {
 export function plannedAgainstActual(notebook: Notebook, digits: number): PlannedAgainstActual {
   const find = lineFinder(notebook)
   const actuals = actualsOf(notebook, digits, find)
-  const boughtAt = new Map<string, BoughtLine[]>()
-  for (const bought of notebook.books.bought) {
-    const path = find(bought)?.path
-    if (path !== undefined) boughtAt.set(path, [...(boughtAt.get(path) ?? []), bought])
-  }
+  const marks = marksByLine(notebook, digits, find)
   const things = countedThings(notebook, digits)
   const lines = plannedLines(notebook).filter(({ pot, line }) => pot === 'materials' || line.counts)
   const byItem = new Map<string, LineStanding[]>()
@@ -68,7 +64,7 @@ export function plannedAgainstActual(notebook: Notebook, digits: number): Planne
     const standing = standingOf(
       line,
       actuals.byPath.get(line.path) ?? nothingSpent,
-      boughtAt.get(line.path) ?? [],
+      marks.get(line.path) ?? noLineMarks,
       digits,
     )
     const own = byItem.get(line.item.path)
@@ -100,29 +96,22 @@ export function plannedAgainstActual(notebook: Notebook, digits: number): Planne
   }
 }
 
-function standingOf(
-  line: PlannedLine,
-  actual: Actual,
-  marked: readonly BoughtLine[],
-  digits: number,
-): LineStanding {
+function standingOf(line: PlannedLine, actual: Actual, marks: LineMarks, digits: number): LineStanding {
   const sign = line.pot === 'materials' && line.line.credit ? -1n : 1n
   const planned =
     line.pot === 'materials' ? signedCostAmount(line.line, digits) : labourAmount(line.line, digits)
-  const current = marked.filter(({ amount }) => minorUnits(amount, digits) === actual.amount)
-  const held = current.find((one) => boughtHolds(one, actual.amount, digits))
-  const signed = sign * actual.amount
+  const { held } = marks
   return {
     line,
     planned,
-    actual: signed,
+    actual: sign * actual.amount,
     by: { a: sign * actual.by.a, b: sign * actual.by.b },
     entries: actual.entries,
     markable: actual.amount,
-    marks: (held ?? current[0])?.marks ?? {},
-    outdated: marked.filter((one) => !current.includes(one) && Object.keys(one.marks).length > 0),
+    marks,
     bought: held !== undefined,
-    counts: held ? signed : planned,
+    moved: movedSince(marks, actual.amount),
+    counts: held === undefined ? planned : sign * held.amount,
   }
 }
 

@@ -2,7 +2,8 @@ import { type Capacity, capacities } from '../../core/agreement/notebook.ts'
 import type { PartyPlace } from '../../core/agreement/revision.ts'
 import { never } from '../../core/assert.ts'
 import type { FinalAccount } from '../../core/ledger/finalAccount.ts'
-import type { OpenForAccount } from '../../core/ledger/openForAccount.ts'
+import type { OpenForAccount, ThingOpen } from '../../core/ledger/openForAccount.ts'
+import { movedLineWords } from '../booksText.ts'
 import { faultText } from '../faultText.ts'
 import { itemTitle } from '../itemWords.ts'
 import { capacityWords } from '../labels.ts'
@@ -31,6 +32,7 @@ export const accountWords = {
     'nothing signed': 'Sign',
     shares: 'See the shares',
     lines: 'Mark them in the books',
+    'line moved': 'Look at it in the books',
     'payment waits': 'Confirm it, or ask for it',
     thing: 'See the list of things',
     'value half marked': 'See its values',
@@ -75,6 +77,8 @@ export function openForAccountWords(
       const title = itemTitle({ kind: item.kind, name: item.name, key: `item:${item.id}` })
       return `${title}: ${listed(lines)} ${lines.length === 1 ? 'has' : 'have'} not been marked by both, neither as bought or worked nor as not needed.`
     }
+    case 'line moved':
+      return `${movedLineWords(open.moved, names.currency)}.`
     case 'payment waits':
       return waitingTransferWords(open.transfer, names, names.currency)
     case 'thing':
@@ -88,7 +92,7 @@ export function openForAccountWords(
     case 'outstanding':
       return open.amount > 0n
         ? `${money(open.amount)} of the whole has not been given by anyone yet.`
-        : `${money(-open.amount)} was given and is on no line that both marked. Say which lines it was for, or take it back.`
+        : `${money(-open.amount)} more was given than counts. Say which lines it was for and mark what they came to, or take it back.`
     case 'owed':
       return `${names[open.evening.from]} still owes ${names[open.evening.to]} ${money(open.evening.amount)}.`
     default:
@@ -100,7 +104,11 @@ const thingWords = {
   'not brought back': 'it has not been brought back. Enter the day on which it was.',
   'nobody keeps it': 'nobody is said to keep it, or to have its money.',
   'not marked by both': 'its value has not been marked by both.',
-} as const
+  'changed since both marked it':
+    'it was changed since both marked it. What both marked counts until both mark the change.',
+  'taken off by one':
+    'one household took it off the list. What both marked counts until the other marks that too.',
+} satisfies Readonly<Record<ThingOpen, string>>
 
 /** Some lines by name; of many, the first three and how many more. */
 function listed(lines: readonly string[]): string {

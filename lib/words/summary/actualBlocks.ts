@@ -24,7 +24,7 @@ export function actualBlocks(notebook: Notebook): Block[] {
         standing.entries.length === 0 ? 'nothing' : money(standing.actual),
         differenceOf(standing.actual, standing.planned, notebook.currency),
         paidWords(notebook, standing),
-        standing.bought ? 'actual' : 'planned',
+        countsWords(standing, money),
       ],
     })),
   )
@@ -34,7 +34,7 @@ export function actualBlocks(notebook: Notebook): Block[] {
       : [
           {
             kind: 'paragraph' as const,
-            text: 'Where both households marked a line as bought, the balance below counts what it actually came to. Every other line counts as planned.',
+            text: 'Where both households marked what a line came to, the balance below counts that until both mark another amount. Every other line counts as planned.',
           },
           {
             kind: 'table' as const,
@@ -52,6 +52,12 @@ export function actualBlocks(notebook: Notebook): Block[] {
         ]),
     ...thingBlocks(notebook),
   ]
+}
+
+/** What both marked is said as an amount once the line has come to something else since. */
+function countsWords({ bought, moved, counts }: LineStanding, money: (minor: Minor) => string): string {
+  if (moved) return `${money(counts)}, as both marked it`
+  return bought ? 'actual' : 'planned'
 }
 
 function isTouched({ entries, bought }: LineStanding): boolean {
@@ -76,9 +82,9 @@ function thingBlocks(notebook: Notebook): Block[] {
       kind: 'table',
       caption: 'Tools, leftovers and salvage that somebody keeps or sold',
       columns: [{ title: 'What' }, { title: 'Who has it, or its money' }, { title: 'Value', figure: true }],
-      rows: things.map(({ index, what, household, value }) => ({
+      rows: things.map(({ kind, what, household, value }) => ({
         cells: [
-          `${thingKindWords[notebook.books.things[index]?.kind ?? 'leftover']}: ${what}`,
+          `${thingKindWords[kind]}: ${what}`,
           householdName(notebook, household),
           moneyWords(value, notebook.currency),
         ],

@@ -73,15 +73,29 @@ describe('the statement as built', () => {
 
   test.each([
     ['one household alone has marked it', [{ ...wire, amount: '112.40', marks: markedBy('a') }]],
-    ['both marked another amount', [bothBought(wire, '100.00')]],
     ['both marked a line that is gone', [bothBought({ ...wire, what: 'barbed wire' }, '112.40')]],
   ])('counts the planned amount while %s', (_case, bought) => {
     expect(statement([receipt], { bought }).total).toBe(25000n)
   })
 
-  test('falls back to the planned amount when another receipt comes in after both marked', () => {
+  test('counts what both marked when another receipt comes in after that, until both mark another', () => {
     const later = cash('a', '3.00', { ...wire, amount: '3.00' })
-    expect(statement([receipt, later], { bought: [bothBought(wire, '112.40')] }).total).toBe(25000n)
+    const marked = bothBought(wire, '112.40')
+    // 250.00 with 112.40 in the place of 100.00.
+    expect(statement([receipt, later], { bought: [marked] }).total).toBe(26240n)
+    const half = { ...wire, amount: '115.40', marks: markedBy('a') }
+    expect(statement([receipt, later], { bought: [marked, half] }).total).toBe(26240n)
+    expect(statement([receipt, later], { bought: [bothBought(wire, '115.40')] }).total).toBe(26540n)
+  })
+
+  test('counts what both marked when the receipt is taken back by the one who wrote it', () => {
+    const struck = { ...receipt, struck: { on, by: 'b', why: 'the wrong fence' } }
+    expect(statement([struck], { bought: [bothBought(wire, '112.40')] }).total).toBe(26240n)
+  })
+
+  test('counts the last amount that both marked, where a file has several of one line', () => {
+    const bought = [bothBought(wire, '112.40'), bothBought({ ...wire, place: '9' }, '90.00')]
+    expect(statement([receipt], { bought }).total).toBe(24000n)
   })
 
   test('counts a line as nothing that both marked as not needed', () => {
@@ -95,6 +109,35 @@ describe('the statement as built', () => {
     expect([kept.total, kept.contributed.b, kept.promised.b]).toEqual([23000n, 9240n, -2000n])
     const unmarked = statement([receipt], { things: [{ ...thing, marks: markedBy('b') }] })
     expect([unmarked.total, unmarked.contributed.b]).toEqual([25000n, 11240n])
+  })
+
+  describe('a thing that both marked', () => {
+    const marked = { kind: 'leftover', what: 'wire', item: 's1', household: 'b', value: '20.00' }
+    const agreed = { ...marked, marks: markedBy('a', 'b') }
+    const taken = { on, by: 'b' }
+    test.each([
+      ['was changed by one household', { ...marked, value: '5.00', agreed }, 23000n],
+      [
+        'was changed, and one has marked the change',
+        { ...marked, value: '5.00', marks: markedBy('b'), agreed },
+        23000n,
+      ],
+      [
+        'was changed, and both have marked the change',
+        { ...marked, value: '5.00', marks: markedBy('a', 'b') },
+        24500n,
+      ],
+      ['is to be kept by the other now', { ...marked, household: 'a', agreed }, 23000n],
+      ['was taken off the list by one', { ...marked, marks: markedBy('b'), agreed, off: taken }, 23000n],
+      ['was taken off the list by both', { ...marked, marks: markedBy('a', 'b'), off: taken }, 25000n],
+      [
+        'says that both marked it, and only one did',
+        { ...marked, agreed: { ...marked, marks: markedBy('a') } },
+        25000n,
+      ],
+    ])('and that %s', (_case, thing, total) => {
+      expect(statement([], { things: [thing] }).total).toBe(total)
+    })
   })
 
   test.each([

@@ -4,7 +4,7 @@ import { entryObjections } from '../../../lib/core/ledger/entryRules.ts'
 const line = { item: 's1', pot: 'materials', what: 'wire', place: '1', quantity: '', amount: '1.00' } as const
 const known = { today: '2027-04-10', startedOn: '2027-03-01', isMeant: false, isPlanned: () => true }
 const kindsOf = (date: string, more: object = {}) =>
-  entryObjections({ date, lines: [line] }, { ...known, ...more }).map(({ kind }) => kind)
+  entryObjections({ date, for: '', lines: [line] }, { ...known, ...more }).map(({ kind }) => kind)
 
 describe('a new entry in the book', () => {
   test.each(['2027-03-01', '2027-04-10'])(
@@ -26,9 +26,20 @@ describe('a new entry in the book', () => {
 
   test('is refused for each line that is not in the plan, by its place', () => {
     const isPlanned = () => false
-    expect(entryObjections({ date: '2027-04-01', lines: [line, line] }, { ...known, isPlanned })).toEqual([
+    expect(
+      entryObjections({ date: '2027-04-01', for: '', lines: [line, line] }, { ...known, isPlanned }),
+    ).toEqual([
       { kind: 'no such line', line: 0, was: line },
       { kind: 'no such line', line: 1, was: line },
     ])
+  })
+
+  test('for one item is refused for each line of another, and for the whole fence for none', () => {
+    const other = { ...line, item: 's2' }
+    const entry = { date: '2027-04-01', lines: [line, other] }
+    expect(entryObjections({ ...entry, for: 's1' }, known)).toEqual([
+      { kind: 'other item', line: 1, of: 's2', for: 's1' },
+    ])
+    expect(entryObjections({ ...entry, for: '' }, known)).toEqual([])
   })
 })

@@ -1,9 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
-import { moneyText } from '../../../lib/core/amounts/money.ts'
+import { minorUnits, moneyText } from '../../../lib/core/amounts/money.ts'
 import { actualsOf } from '../../../lib/core/ledger/actual.ts'
-import { boughtHolds } from '../../../lib/core/ledger/asBuilt.ts'
 import { type FindLine, lineFinder, lineName, plannedLines } from '../../../lib/core/ledger/findLine.ts'
 import {
   givenByJournal,
@@ -12,6 +11,7 @@ import {
   trialBalance,
 } from '../../../lib/core/ledger/journal.ts'
 import { plannedAgainstActual } from '../../../lib/core/ledger/plannedAgainstActual.ts'
+import { countedThings } from '../../../lib/core/ledger/things.ts'
 import {
   digitsOf,
   plannedStatement,
@@ -19,15 +19,17 @@ import {
   statementOf,
 } from '../../../lib/core/shares/statement.ts'
 import { addContribution, changeEntry, moveSpentLine, strikeContribution } from '../../../lib/forms/book.ts'
+import { markBought, unmarkBought } from '../../../lib/forms/books.ts'
+import { bothMarked, withMark } from '../../../lib/forms/booksLists.ts'
+import { type NotebookDocument, readDocument } from '../../../lib/forms/readNotebook.ts'
 import {
-  markBought,
   markThing,
   putThing,
-  removeThing,
-  unmarkBought,
-  withMark,
-} from '../../../lib/forms/books.ts'
-import { type NotebookDocument, readDocument } from '../../../lib/forms/readNotebook.ts'
+  putThingBack,
+  takeThingOff,
+  thingAsTyped,
+  unmarkThing,
+} from '../../../lib/forms/things.ts'
 import { randomNotebook, readMade } from '../randomNotebook.ts'
 
 /** What somebody does in the books, by random numbers that choose among what there is. */
@@ -38,8 +40,11 @@ type Doing = {
     | 'mark'
     | 'unmark'
     | 'thing'
+    | 'change thing'
     | 'mark thing'
-    | 'remove thing'
+    | 'unmark thing'
+    | 'take thing off'
+    | 'put thing back'
     | 'value'
     | 'move'
   readonly household: 'a' | 'b'
@@ -60,9 +65,13 @@ const doing: fc.Arbitrary<Doing> = fc.record({
     'mark',
     'unmark',
     'thing',
+    'change thing',
     'mark thing',
     'mark thing',
-    'remove thing',
+    'mark thing',
+    'unmark thing',
+    'take thing off',
+    'put thing back',
     'value',
     'move',
   ),
@@ -107,15 +116,25 @@ function doIt(document: NotebookDocument, one: Doing): NotebookDocument {
         : unmarkBought(document, (of) => find(of)?.path === line.path, household)
     case 'thing':
       return putThing(document, undefined, thingOf(one, notebook, digits))
+    case 'change thing': {
+      const thing = thingsOf(document)[pick % Math.max(things, 1)]
+      if (thing === undefined) return document
+      const { value } = thingOf(one, notebook, digits)
+      return putThing(document, pick % things, { ...thingAsTyped(thing), value })
+    }
     case 'mark thing':
       return things === 0 ? document : markThing(document, pick % things, { household, on })
-    case 'remove thing':
-      return things === 0 ? document : removeThing(document, pick % things)
+    case 'unmark thing':
+      return unmarkThing(document, pick % Math.max(things, 1), household)
+    case 'take thing off':
+      return takeThingOff(document, pick % Math.max(things, 1), { household, on })
+    case 'put thing back':
+      return putThingBack(document, pick % Math.max(things, 1))
     case 'value':
       return entries === 0
         ? document
         : changeEntry(document, pick % entries, (entry) =>
-            entry.valuation
+            entry.valuation && !bothMarked(entry.valuation as object as Json)
               ? { ...entry, valuation: withMark(entry.valuation as object as Json, { household, on }) }
               : entry,
           )
@@ -179,8 +198,8 @@ function thingOf({ household, minor, pick }: Doing, notebook: Notebook, digits: 
   }
 }
 
-/** A notebook, and every state of it as its books are kept. */
-const keptBooks = fc
+/** A notebook, what is done in its books, and every state of it from the first. */
+const keptSteps = fc
   .tuple(randomNotebook, fc.array(doing, { minLength: 1, maxLength: 12 }))
   .map(([document, doings]) => {
     const states: NotebookDocument[] = [document]
@@ -190,8 +209,9 @@ const keptBooks = fc
       if (!read.ok) throw new Error(`${one.what} breaks the file: ${JSON.stringify(read.faults)}`)
       states.push(next)
     }
-    return states.map(readMade)
+    return { states: states.map(readMade), doings }
   })
+const keptBooks = keptSteps.map(({ states }) => states)
 
 function sides(entry: JournalEntry): readonly [bigint, bigint] {
   const sum = (side: 'debit' | 'credit') =>
@@ -287,24 +307,71 @@ describe('the books in double entry, after any sequence of what can be done in t
     )
   })
 
-  test('a line counts at what it came to exactly while both marks are on that amount', () => {
+  test('a line counts at what both marked last, and as planned where they never did', () => {
     fc.assert(
       fc.property(keptBooks, (states) => {
         for (const notebook of states) {
           const digits = digitsOf(notebook)
           const find = lineFinder(notebook)
-          const { byPath } = actualsOf(notebook, digits)
-          const held = new Set(
+          const held = new Map(
             notebook.books.bought.flatMap((bought) => {
-              const path = find(bought)?.path ?? ''
-              return boughtHolds(bought, byPath.get(path)?.amount ?? 0n, digits) ? [path] : []
+              const { a, b } = bought.marks
+              return a === undefined || b === undefined ? [] : [[find(bought)?.path, bought.amount]]
             }),
           )
           for (const { lines } of plannedAgainstActual(notebook, digits).items)
-            for (const { line, bought, counts, actual, planned } of lines) {
-              expect(bought).toBe(held.has(line.path))
-              expect(counts).toBe(bought ? actual : planned)
+            for (const { line, bought, counts, planned, moved, actual } of lines) {
+              const marked = held.get(line.path)
+              const credit = line.pot === 'materials' && line.line.credit
+              const amount = marked === undefined ? planned : minorUnits(marked, digits)
+              expect(counts).toBe(marked !== undefined && credit ? -amount : amount)
+              expect(bought).toBe(marked !== undefined)
+              expect(moved).toBe(bought && counts !== actual)
             }
+        }
+      }),
+    )
+  })
+
+  test('one household alone moves no line and no thing: each step that does has the other’s mark before it', () => {
+    fc.assert(
+      fc.property(keptSteps, ({ states, doings }) => {
+        doings.forEach(({ what, household }, step) => {
+          const [before, after] = [states[step], states[step + 1]]
+          if (before === undefined || after === undefined)
+            throw new Error('a state before and after each step')
+          const digits = digitsOf(before)
+          const other = household === 'a' ? 'b' : 'a'
+          const linesOf = (notebook: Notebook) =>
+            plannedAgainstActual(notebook, digits).items.flatMap(({ lines }) => lines)
+          const then = linesOf(after)
+          linesOf(before).forEach((line, at) => {
+            if (line.counts === then[at]?.counts) return
+            expect(what).toBe('mark')
+            expect(line.marks.pending[other]?.amount).toBe(line.markable)
+          })
+          const [was, is] = [countedThings(before, digits), countedThings(after, digits)]
+          for (const index of before.books.things.keys()) {
+            const [one, now] = [was, is].map((counted) => counted.find((thing) => thing.index === index))
+            if (one?.value === now?.value && one?.household === now?.household) continue
+            expect(what).toBe('mark thing')
+            expect(before.books.things[index]?.marks[other]).toBeDefined()
+          }
+        })
+      }),
+    )
+  })
+
+  test('a household has one mark at most on a line that waits for the other’s', () => {
+    fc.assert(
+      fc.property(keptBooks, (states) => {
+        for (const notebook of states) {
+          const find = lineFinder(notebook)
+          const alone = notebook.books.bought.flatMap((bought) => {
+            const [only, more] = Object.keys(bought.marks)
+            return more === undefined ? [`${only} ${find(bought)?.path}`] : []
+          })
+          expect(new Set(alone).size).toBe(alone.length)
         }
       }),
     )

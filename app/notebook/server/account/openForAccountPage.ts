@@ -12,6 +12,8 @@ export function pageOfOpen(notebookId: string, open: OpenForAccount): string {
       return `${home}/shares`
     case 'lines':
       return `${home}/books#${itemAnchor(open.item.id)}`
+    case 'line moved':
+      return `${home}/books#${itemAnchor(open.moved.line.itemId)}`
     case 'thing':
       return `${home}/books#things`
     case 'value half marked':
@@ -19,7 +21,7 @@ export function pageOfOpen(notebookId: string, open: OpenForAccount): string {
     case 'conversion waits':
       return `${home}/work#conversions`
     case 'beyond tolerance':
-      return pageOfItem(notebookId, itemKey(open.item.id), open.item.kind)
+      return `${pageOfItem(notebookId, itemKey(open.item.id), open.item.kind)}#${cameToAnchor}`
     case 'payment waits':
       return `${home}/money#book`
     case 'outstanding':
@@ -28,6 +30,9 @@ export function pageOfOpen(notebookId: string, open: OpenForAccount): string {
       return `${home}/money#enter`
   }
 }
+
+/** The anchor of planned and actual on the page of an item, beside its marks. */
+export const cameToAnchor = 'came-to'
 
 /** The anchor of an item on the page of the books. */
 export function itemAnchor(id: string): string {

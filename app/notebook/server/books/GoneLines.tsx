@@ -1,3 +1,4 @@
+import { isOfOther } from '../../../../lib/core/ledger/entryRules.ts'
 import { lineFinder } from '../../../../lib/core/ledger/findLine.ts'
 import type { PlannedAgainstActual } from '../../../../lib/core/ledger/plannedAgainstActual.ts'
 import { writerOf } from '../../../../lib/forms/book.ts'
@@ -22,6 +23,8 @@ export function GoneLines({ opened, standing }: { opened: Opened; standing: Plan
   const titleOf = itemTitles(document)
   const items = new Set([...notebook.sections, ...notebook.gates, ...notebook.common].map(({ id }) => id))
   const written = document.contributions as readonly Record<string, unknown>[]
+  const choices = lineChoices(opened)
+  const choicesFor = (entryFor: string) => choices.filter((line) => !isOfOther(entryFor, line))
   return (
     <Panel heading="For a line that is gone" id="gone">
       <ul className="item-rows">
@@ -52,7 +55,7 @@ export function GoneLines({ opened, standing }: { opened: Opened; standing: Plan
                     </label>
                     <select id={id} name="to" defaultValue="">
                       <option value="">none: leave it with the item as a whole</option>
-                      {lineChoices(opened).map(({ value, label }) => (
+                      {choicesFor(notebook.contributions[entry]?.for ?? '').map(({ value, label }) => (
                         <option key={value} value={value}>
                           {label}
                         </option>

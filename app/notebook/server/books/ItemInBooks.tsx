@@ -1,17 +1,17 @@
 import { itemKey } from '../../../../lib/core/agreement/agreedItems.ts'
 import type { ItemStanding, LineStanding } from '../../../../lib/core/ledger/plannedAgainstActual.ts'
 import type { BeyondTolerance } from '../../../../lib/core/ledger/tolerance.ts'
-import { differenceOf, lineWords } from '../../../../lib/words/booksText.ts'
+import { differenceOf } from '../../../../lib/words/booksText.ts'
 import { itemTitle } from '../../../../lib/words/itemWords.ts'
 import { moneyWords } from '../../../../lib/words/money.ts'
 import { beyondToleranceFigures } from '../../../../lib/words/toleranceText.ts'
-import { FigureTable } from '../../../ui/FigureTable.tsx'
 import { FoldedPart } from '../../../ui/FoldedPart.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
-import { itemAnchor } from '../account/openForAccountPage.ts'
+import { cameToAnchor, itemAnchor } from '../account/openForAccountPage.ts'
 import type { BooksFigures } from '../booksFigures.ts'
 import type { Opened } from '../opened.ts'
 import { pageOfItem } from '../pages.ts'
+import { CameToTable } from './CameTo.tsx'
 import { LineInBooks } from './LineInBooks.tsx'
 import { MarkItem } from './MarkItem.tsx'
 
@@ -41,7 +41,9 @@ export function ItemInBooks({
       {beyond === undefined ? null : (
         <p>
           {beyondToleranceFigures(beyond, currency)}{' '}
-          <a href={pageOfItem(opened.notebookId, itemKey(item.id), item.kind)}>Look at it again</a>
+          <a href={`${pageOfItem(opened.notebookId, itemKey(item.id), item.kind)}#${cameToAnchor}`}>
+            Look at it again
+          </a>
         </p>
       )}
       {item.lines.length === 0 ? <p>No line is planned here.</p> : null}
@@ -68,27 +70,11 @@ export function ItemInBooks({
           </ul>
         </FoldedPart>
       )}
-      {touched.length < 2 ? null : (
-        <FigureTable
-          caption={`Planned and actual of ${title}`}
-          columns={[
-            { label: 'Line' },
-            { label: 'Planned', figures: true },
-            { label: 'Actual', figures: true },
-            { label: 'In the balance', figures: true },
-          ]}
-          rows={item.lines.map(({ line, planned, actual, entries, counts }) => [
-            lineWords(line.what),
-            moneyWords(planned, currency),
-            entries.length === 0 ? 'nothing yet' : moneyWords(actual, currency),
-            moneyWords(counts, currency),
-          ])}
-        />
-      )}
+      {touched.length < 2 ? null : <CameToTable item={item} currency={currency} />}
     </Panel>
   )
 }
 
-function isTouched({ entries, marks, outdated }: LineStanding): boolean {
-  return entries.length > 0 || Object.keys(marks).length > 0 || outdated.length > 0
+function isTouched({ entries, bought, marks }: LineStanding): boolean {
+  return entries.length > 0 || bought || Object.keys(marks.pending).length > 0
 }

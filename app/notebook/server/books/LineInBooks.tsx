@@ -1,5 +1,6 @@
 import { moneyText } from '../../../../lib/core/amounts/money.ts'
 import { lineName } from '../../../../lib/core/ledger/findLine.ts'
+import { mayMark } from '../../../../lib/core/ledger/lineMarks.ts'
 import type { LineStanding } from '../../../../lib/core/ledger/plannedAgainstActual.ts'
 import { households } from '../../../../lib/core/people/household.ts'
 import { digitsOf } from '../../../../lib/core/shares/statement.ts'
@@ -9,8 +10,8 @@ import {
   lineStandingWords,
   lineTitle,
   lineWords,
-  marksWords,
   markWords,
+  unmarkWords,
 } from '../../../../lib/words/booksText.ts'
 import { moneyWords } from '../../../../lib/words/money.ts'
 import { shareNames } from '../../../../lib/words/shareText.ts'
@@ -21,7 +22,7 @@ import type { BooksFigures } from '../booksFigures.ts'
 import { markLineBought, takeLineMarkBack } from '../boughtActions.ts'
 import type { Opened } from '../opened.ts'
 
-/** One line: planned, actual, the difference, who paid, both marks, and the household's own to set or take. */
+/** One line: planned, actual, the difference, who paid, what both marked, and the household's own mark to set or take. */
 export function LineInBooks({
   opened: { household, notebookId },
   figures: { notebook },
@@ -35,7 +36,8 @@ export function LineInBooks({
   const money = (minor: bigint) => moneyWords(minor, notebook.currency)
   const { line, planned, actual, by, entries, markable, marks } = standing
   const state = lineStandingWords(standing, household, names)
-  const mine = marks[household] !== undefined
+  const mine = marks.pending[household]
+  const named = <input type="hidden" name="line" value={lineValue(lineName(line))} />
   return (
     <li className="book-entry">
       <p className="book-entry-head">
@@ -59,22 +61,32 @@ export function LineInBooks({
             ))}
         </p>
       )}
-      {marksWords(marks, names).map((sentence) => (
+      {state.more.map((sentence) => (
         <p key={sentence} className="quiet">
           {sentence}
         </p>
       ))}
       {markable < 0n ? (
         <p className="quiet">More came back for it than was spent on it, so it can’t be marked.</p>
-      ) : (
+      ) : null}
+      {mayMark(marks, markable, household) ? (
         <PressForm
-          action={(mine ? takeLineMarkBack : markLineBought).bind(null, notebookId)}
-          label={mine ? 'Take your mark off' : markWords(standing, notebook.currency)}
+          action={markLineBought.bind(null, notebookId)}
+          label={markWords(standing, notebook.currency)}
           labelFor={lineTitle(line)}
-          weight={mine || entries.length === 0 ? 'plain' : 'main'}
+          weight={entries.length === 0 ? 'plain' : 'main'}
         >
-          <input type="hidden" name="line" value={lineValue(lineName(line))} />
+          {named}
           <input type="hidden" name="amount" value={moneyText(markable, digitsOf(notebook))} />
+        </PressForm>
+      ) : null}
+      {mine === undefined ? null : (
+        <PressForm
+          action={takeLineMarkBack.bind(null, notebookId)}
+          label={unmarkWords(mine.amount, notebook.currency)}
+          labelFor={lineTitle(line)}
+        >
+          {named}
         </PressForm>
       )}
     </li>

@@ -1,8 +1,10 @@
+import { standingOfThing } from '../../../../lib/core/ledger/things.ts'
 import { placesOf } from '../../../../lib/core/shares/itemShares.ts'
-import { thingAt, thingWithoutMarks } from '../../../../lib/forms/books.ts'
+import { thingAsTyped, thingAt, thingWithoutMarks } from '../../../../lib/forms/things.ts'
 import { fingerprintOf } from '../../../../lib/store/fingerprint.ts'
 import { itemTitle } from '../../../../lib/words/itemWords.ts'
 import { shareNames } from '../../../../lib/words/shareText.ts'
+import { thingPressWords } from '../../../../lib/words/thingText.ts'
 import { FoldedPart } from '../../../ui/FoldedPart.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import { ThingForm } from '../../forms/ThingForm.tsx'
@@ -12,10 +14,15 @@ import { saveThing } from '../thingActions.ts'
 import { today } from '../today.ts'
 import { ThingInBooks } from './ThingInBooks.tsx'
 
-/** Tools, leftovers and salvage: what is still to go back, and what somebody keeps at a value. */
+/** Tools, leftovers and salvage: what is still to go back, what somebody keeps at a value, and what was taken off the list. */
 export function ThingsPanel({ opened, figures }: { opened: Opened; figures: BooksFigures }) {
   const { notebook, notebookId, document } = opened
-  const { things } = notebook.books
+  const things = notebook.books.things.map((thing, index) => {
+    const stored = thingAt(document, index) ?? {}
+    return { thing, stored, place: { index, fingerprint: fingerprintOf(thingWithoutMarks(stored)) } }
+  })
+  const listed = things.filter(({ thing }) => standingOfThing(thing) !== 'gone')
+  const gone = things.filter(({ thing }) => standingOfThing(thing) === 'gone')
   const names = shareNames(notebook)
   const items = placesOf(figures.notebook).map(({ item, kind }) => ({
     value: item.id,
@@ -23,38 +30,51 @@ export function ThingsPanel({ opened, figures }: { opened: Opened; figures: Book
   }))
   return (
     <Panel heading="Tools, leftovers and salvage" id="things">
-      {things.length === 0 ? (
+      {listed.length === 0 ? (
         <p>
           Nothing is written down yet: what was borrowed or hired, whose a tool is afterwards, what was left
           over, what the old fence brought.
         </p>
       ) : (
         <ul className="item-rows">
-          {things.map((thing, index) => {
-            const stored = thingAt(document, index) ?? {}
-            const fingerprint = fingerprintOf(thingWithoutMarks(stored))
-            return (
+          {listed.map(({ thing, stored, place }) => (
+            <ThingInBooks
+              key={fingerprintOf([place.index, stored])}
+              opened={opened}
+              figures={figures}
+              thing={thing}
+              place={place}
+            >
+              {thing.off !== undefined ? null : (
+                <FoldedPart summary={`Change this: ${thing.what}`}>
+                  <ThingForm
+                    initial={thingAsTyped(stored)}
+                    base={place.fingerprint}
+                    save={saveThing.bind(null, notebookId, place.index)}
+                    names={names}
+                    items={items}
+                    form={`thing-${place.index}`}
+                  />
+                </FoldedPart>
+              )}
+            </ThingInBooks>
+          ))}
+        </ul>
+      )}
+      {gone.length === 0 ? null : (
+        <FoldedPart summary={thingPressWords.offSummary(gone.length)}>
+          <ul className="item-rows">
+            {gone.map(({ thing, stored, place }) => (
               <ThingInBooks
-                key={fingerprintOf([index, stored])}
+                key={fingerprintOf([place.index, stored])}
                 opened={opened}
                 figures={figures}
                 thing={thing}
-                place={{ index, fingerprint }}
-              >
-                <FoldedPart summary={`Change this: ${thing.what}`}>
-                  <ThingForm
-                    initial={thingWithoutMarks(stored)}
-                    base={fingerprint}
-                    save={saveThing.bind(null, notebookId, index)}
-                    names={names}
-                    items={items}
-                    form={`thing-${index}`}
-                  />
-                </FoldedPart>
-              </ThingInBooks>
-            )
-          })}
-        </ul>
+                place={place}
+              />
+            ))}
+          </ul>
+        </FoldedPart>
       )}
       <FoldedPart summary="Write down a tool, a leftover or salvage">
         <ThingForm

@@ -1,6 +1,6 @@
 import type { Contribution } from '../../../../lib/core/agreement/notebook.ts'
 import { minorUnits } from '../../../../lib/core/amounts/money.ts'
-import { twoValues } from '../../../../lib/core/ledger/valuation.ts'
+import { markedByBoth, twoValues } from '../../../../lib/core/ledger/valuation.ts'
 import { digitsOf } from '../../../../lib/core/shares/statement.ts'
 import { fingerprintOf } from '../../../../lib/store/fingerprint.ts'
 import { entryName, marksWords, valuationStanding } from '../../../../lib/words/booksText.ts'
@@ -41,14 +41,16 @@ export function ValuationsPanel({ opened }: { opened: Opened }) {
                   {sentence}
                 </p>
               ))}
-              <PressForm
-                action={(mine ? takeValuationBack : markValuation).bind(null, notebookId)}
-                label={mine ? 'Take your mark off' : `Agree that all ${amount} counts`}
-                labelFor={entryName(entry)}
-              >
-                <input type="hidden" name="index" value={index} />
-                <input type="hidden" name="fingerprint" value={fingerprintOf(stored)} />
-              </PressForm>
+              {markedByBoth(marks) ? null : (
+                <PressForm
+                  action={(mine ? takeValuationBack : markValuation).bind(null, notebookId)}
+                  label={mine ? 'Take your mark off' : `Agree that all ${amount} counts`}
+                  labelFor={entryName(entry)}
+                >
+                  <input type="hidden" name="index" value={index} />
+                  <input type="hidden" name="fingerprint" value={fingerprintOf(stored)} />
+                </PressForm>
+              )}
             </li>
           )
         })}

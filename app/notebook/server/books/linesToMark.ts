@@ -1,6 +1,7 @@
 import type { LineOf } from '../../../../lib/core/agreement/notebook.ts'
 import { moneyText } from '../../../../lib/core/amounts/money.ts'
 import { lineName } from '../../../../lib/core/ledger/findLine.ts'
+import { mayMark } from '../../../../lib/core/ledger/lineMarks.ts'
 import type { ItemStanding } from '../../../../lib/core/ledger/plannedAgainstActual.ts'
 import type { Household } from '../../../../lib/core/people/household.ts'
 
@@ -13,10 +14,7 @@ export type LineToMark = LineOf & { readonly amount: string; readonly path: stri
  */
 export function linesToMark(item: ItemStanding, household: Household, digits: number): readonly LineToMark[] {
   return item.lines
-    .filter(
-      ({ entries, marks, markable }) =>
-        entries.length > 0 && markable >= 0n && marks[household] === undefined,
-    )
+    .filter(({ entries, marks, markable }) => entries.length > 0 && mayMark(marks, markable, household))
     .map(({ line, markable }) => ({
       ...lineName(line),
       amount: moneyText(markable, digits),

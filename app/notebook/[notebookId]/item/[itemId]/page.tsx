@@ -19,6 +19,7 @@ import { ApartFromTakeOff } from '../../../server/ApartFromTakeOff.tsx'
 import { removeNotebookItem, saveNotebookPart } from '../../../server/actions.ts'
 import { BasicFenceOfItem } from '../../../server/BasicFenceHeld.tsx'
 import { basicFenceOf } from '../../../server/basicOffers.ts'
+import { CameTo } from '../../../server/books/CameTo.tsx'
 import { CapNotice } from '../../../server/CapNotice.tsx'
 import { FoundPanel } from '../../../server/FindingList.tsx'
 import { findingsHere } from '../../../server/findingField.ts'
@@ -86,6 +87,7 @@ export default async function ItemPage({
           id={id}
           rounds={await passageRounds({ notebookId, household: opened.household, gateId: id })}
         />
+        <CameTo opened={opened} id={id} />
         <Panel heading="Where this stands">
           <MarkBox opened={opened} standing={standing} back={here} />
         </Panel>
