@@ -1,6 +1,9 @@
 /** Why an item can't be put back as it was. */
 export type NotPutBack = 'there already' | 'other currency' | 'not on record'
 
+/** Why an edit can't be taken back. */
+export type NotUndone = NotPutBack | 'changed since'
+
 export const removedWords = {
   heading: 'Removed',
   said: (title: string) => `${title} was taken out of the notebook by you.`,
@@ -9,9 +12,22 @@ export const removedWords = {
 } as const
 
 /** Why something is not put back, and what would be right. */
-export const notPutBackWords: Readonly<Record<NotPutBack, string>> = {
+export const notPutBackWords: Readonly<Record<NotUndone, string>> = {
   'there already': 'Nothing was changed: it stands in the notebook again already.',
   'other currency':
     'Nothing was changed: the currency of the notebook has changed since, so its prices would mean something else. Add it anew.',
+  'changed since':
+    'Nothing was changed: something of it was changed again since, and that would go with it. Change it by hand.',
   'not on record': 'Nothing was changed: the record does not say what it was.',
 }
+
+/** Taking back one's own last edits, on the page of the changes. */
+export const undoWords = {
+  heading: 'Put back what you changed',
+  meaning:
+    'Your own edits of the last day, as long as nothing of them was changed again. Putting back is an edit like any other: what it changes loses both marks, and both edits stay on record.',
+  label: 'Put back what stood before',
+  /** What an edit changed, by name; the rest is counted. */
+  names: (titles: readonly string[]) =>
+    titles.length <= 3 ? titles.join(', ') : `${titles.slice(0, 3).join(', ')} and ${titles.length - 3} more`,
+} as const

@@ -31,7 +31,7 @@ export function ArrangementsForm({
       saveLabel="Save what is agreed"
       remove={remove}
       removeLabel="Take all of this out"
-      removeQuestion="Take out rates, tolerance and instalments? Nobody has to mark them then; the history keeps what they were."
+      removeQuestion="Take out rates, tolerance and instalments? Nobody has to mark them then; for a day you can put them back, under Changes."
     >
       {(['skilled', 'plain'] as const).map((skill) => (
         <fieldset key={skill} className="field special-post">

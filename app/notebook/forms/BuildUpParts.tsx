@@ -2,7 +2,6 @@
 
 import { ChoiceField } from '../../ui/draft/ChoiceField.tsx'
 import { useDraft } from '../../ui/draft/draftContext.ts'
-import { getAt, removeAt, setAt } from '../../ui/draft/draftPath.ts'
 import { describedBy, FieldNotes } from '../../ui/draft/FieldFrame.tsx'
 import { FieldLine } from '../../ui/draft/FieldLine.tsx'
 import { FigureField } from '../../ui/draft/FigureField.tsx'
@@ -10,8 +9,10 @@ import { fieldId } from '../../ui/draft/fieldId.ts'
 import { LengthField } from '../../ui/draft/LengthField.tsx'
 import { RowsField } from '../../ui/draft/RowsField.tsx'
 import { isWithin } from '../../ui/draft/rowFaults.ts'
+import { TakenOut } from '../../ui/draft/TakenOut.tsx'
 import { TextField } from '../../ui/draft/TextField.tsx'
 import { TickField } from '../../ui/draft/TickField.tsx'
+import { useOptionalPart } from '../../ui/draft/useOptionalPart.ts'
 import { Explain } from '../../ui/explain/Explain.tsx'
 import { HoleFields, SizeFields } from './MemberFields.tsx'
 import { WeighedFields } from './WeighedFields.tsx'
@@ -20,8 +21,9 @@ const named = (row: unknown) => String((row as { what?: unknown } | null)?.what 
 
 /** How end, corner or gate posts differ from line posts: shown only once somebody says that they do. */
 export function SpecialPostFields({ path, label }: { path: string; label: string }) {
-  const { draft, change, findings, form, ready } = useDraft()
-  if (getAt(draft, path) === undefined) {
+  const { findings, form } = useDraft()
+  const { isThere, ready, begin, takeOut, putBack } = useOptionalPart(path)
+  if (!isThere) {
     const id = fieldId(form, path)
     const found = findings.filter((finding) => isWithin(finding.path, path)).map(({ message }) => message)
     return (
@@ -33,10 +35,11 @@ export function SpecialPostFields({ path, label }: { path: string; label: string
           className="button button-plain"
           disabled={!ready}
           aria-describedby={describedBy(id, { hint: false, errors: false, findings: found.length > 0 })}
-          onClick={() => change((old) => setAt(old, path, { what: '' }))}
+          onClick={() => begin({ what: '' })}
         >
           {label} differ
         </button>
+        <TakenOut name={label} onPutBack={putBack} />
       </div>
     )
   }
@@ -54,12 +57,7 @@ export function SpecialPostFields({ path, label }: { path: string; label: string
         <FigureField path={`${path}.brace.assemblies`} label="Assemblies in a row" />
         <LengthField path={`${path}.brace.wire`} label="Wire of one assembly" />
       </FieldLine>
-      <button
-        type="button"
-        className="button button-plain"
-        disabled={!ready}
-        onClick={() => change((old) => removeAt(old, path))}
-      >
+      <button type="button" className="button button-plain" disabled={!ready} onClick={takeOut}>
         {label} are as line posts
       </button>
     </fieldset>

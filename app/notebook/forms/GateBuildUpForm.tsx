@@ -1,13 +1,13 @@
 'use client'
 
 import { ChoiceField } from '../../ui/draft/ChoiceField.tsx'
-import { useDraft } from '../../ui/draft/draftContext.ts'
-import { getAt, removeAt, setAt } from '../../ui/draft/draftPath.ts'
 import { FieldLine } from '../../ui/draft/FieldLine.tsx'
 import { FigureField } from '../../ui/draft/FigureField.tsx'
 import { LengthField } from '../../ui/draft/LengthField.tsx'
 import type { Fault } from '../../ui/draft/saveAnswer.ts'
+import { TakenOut } from '../../ui/draft/TakenOut.tsx'
 import { TextField } from '../../ui/draft/TextField.tsx'
+import { useOptionalPart } from '../../ui/draft/useOptionalPart.ts'
 import type { SaveAction } from '../../ui/draft/useSaving.ts'
 import { Panel } from '../../ui/Panel.tsx'
 import { FinishFields, FootingFields, FreeLineFields, SpecialPostFields } from './BuildUpParts.tsx'
@@ -85,17 +85,20 @@ export function GateBuildUpForm({
 
 /** A header ties the posts together over the gateway: shown only once somebody says that there is one. */
 function HeaderFields() {
-  const { draft, change, ready } = useDraft()
-  if (getAt(draft, 'buildUp.header') === undefined) {
+  const { isThere, ready, begin, takeOut, putBack } = useOptionalPart('buildUp.header')
+  if (!isThere) {
     return (
-      <button
-        type="button"
-        className="button button-plain"
-        disabled={!ready}
-        onClick={() => change((old) => setAt(old, 'buildUp.header', { what: '', clear: '' }))}
-      >
-        A header ties the posts together
-      </button>
+      <div className="field">
+        <button
+          type="button"
+          className="button button-plain"
+          disabled={!ready}
+          onClick={() => begin({ what: '', clear: '' })}
+        >
+          A header ties the posts together
+        </button>
+        <TakenOut name="Header" onPutBack={putBack} />
+      </div>
     )
   }
   return (
@@ -103,12 +106,7 @@ function HeaderFields() {
       <legend className="field-label">Header</legend>
       <LengthField path="buildUp.header.clear" label="Clear height under it" />
       <MemberFields path="buildUp.header" />
-      <button
-        type="button"
-        className="button button-plain"
-        disabled={!ready}
-        onClick={() => change((old) => removeAt(old, 'buildUp.header'))}
-      >
+      <button type="button" className="button button-plain" disabled={!ready} onClick={takeOut}>
         No header
       </button>
     </fieldset>

@@ -1,13 +1,16 @@
 'use client'
 
+import { dayWords } from '../../../lib/words/day.ts'
 import { ChoiceField } from '../../ui/draft/ChoiceField.tsx'
 import { DateField } from '../../ui/draft/DateField.tsx'
 import { useDraft } from '../../ui/draft/draftContext.ts'
-import { getAt, removeAt, setAt, textAt } from '../../ui/draft/draftPath.ts'
+import { textAt } from '../../ui/draft/draftPath.ts'
 import { FieldLine } from '../../ui/draft/FieldLine.tsx'
 import { FigureField } from '../../ui/draft/FigureField.tsx'
 import { RowsField } from '../../ui/draft/RowsField.tsx'
+import { TakenOut } from '../../ui/draft/TakenOut.tsx'
 import { TickField } from '../../ui/draft/TickField.tsx'
+import { useOptionalPart } from '../../ui/draft/useOptionalPart.ts'
 import { type FormNames, householdChoices } from './partWords.ts'
 
 const path = 'arrangements.instalments'
@@ -20,18 +23,17 @@ export function InstalmentFields({
   names: FormNames
   planned: { readonly a: string; readonly b: string } | undefined
 }) {
-  const { draft, change, ready } = useDraft()
-  if (getAt(draft, path) === undefined) {
+  const { draft } = useDraft()
+  const { isThere, ready, begin, takeOut, putBack } = useOptionalPart(path)
+  if (!isThere) {
     const first = { from: '', total: '', parts: [{ on: '', amount: '' }] }
     return (
-      <button
-        type="button"
-        className="button button-plain"
-        disabled={!ready}
-        onClick={() => change((old) => setAt(old, path, first))}
-      >
-        One household pays in instalments
-      </button>
+      <div className="field">
+        <button type="button" className="button button-plain" disabled={!ready} onClick={() => begin(first)}>
+          One household pays in instalments
+        </button>
+        <TakenOut name="Instalments" onPutBack={putBack} />
+      </div>
     )
   }
   const from = textAt(draft, `${path}.from`)
@@ -54,7 +56,7 @@ export function InstalmentFields({
         path={`${path}.parts`}
         label="Parts"
         hint="In the order of their days. They have to add to exactly the total."
-        rowLabel={(row) => textAt(row, 'on')}
+        rowLabel={(row) => dayWords(textAt(row, 'on'))}
         empty={{ on: '', amount: '' }}
         addLabel="Add an instalment"
       >
@@ -66,12 +68,7 @@ export function InstalmentFields({
         )}
       </RowsField>
       <div className="button-row">
-        <button
-          type="button"
-          className="button button-plain"
-          disabled={!ready}
-          onClick={() => change((old) => removeAt(old, path))}
-        >
+        <button type="button" className="button button-plain" disabled={!ready} onClick={takeOut}>
           No instalments
         </button>
       </div>

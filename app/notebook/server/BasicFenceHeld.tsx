@@ -76,7 +76,7 @@ export function TakeBasicFenceOut({
     <PressForm
       action={remove}
       label="Take the basic fence out"
-      confirm="Take the basic fence with its lines out of this section? What the share is held against stays as it is typed there. Both marks come off."
+      confirm="Take the basic fence with its lines out of this section? What the share is held against stays as it is typed there. Both marks come off. For a day you can put it back, under Changes."
       weight="grave"
     >
       <HiddenFields id={id} fingerprint={fingerprint} />

@@ -10,6 +10,7 @@ import { moneyWords } from '../../../lib/words/money.ts'
 import { PressForm } from '../../ui/draft/PressForm.tsx'
 import { HouseholdTag } from '../../ui/HouseholdTag.tsx'
 import { takeEntryBack } from './bookActions.ts'
+import { EnterAgain } from './EnterAgain.tsx'
 import { EntryDetails } from './EntryDetails.tsx'
 import { whyItStays } from './entryStays.ts'
 import type { Opened } from './opened.ts'
@@ -74,6 +75,9 @@ export function BookEntry({
           </PressForm>
         </details>
       )}
+      {entry.struck && writer === household ? (
+        <EnterAgain notebookId={notebookId} index={index} written={written} about={`${worth}, ${item}`} />
+      ) : null}
     </li>
   )
 }

@@ -1,6 +1,6 @@
 'use client'
 
-import { useEffect, useRef } from 'react'
+import { useEffect, useRef, useState } from 'react'
 import Pad from 'signature_pad'
 import { describedBy, FieldNotes } from './FieldFrame.tsx'
 import { formWords } from './formWords.ts'
@@ -39,6 +39,9 @@ export function DrawnField({
 }) {
   const canvas = useRef<HTMLCanvasElement>(null)
   const padRef = useRef<Pad | null>(null)
+  const [wiped, setWiped] = useState('')
+  // Drawn anew, or brought back: then there is nothing to bring back.
+  if (value !== '' && wiped !== '') setWiped('')
   const shown = useRef(value)
   const wanted = useRef(value)
   const report = useRef(onDrawn)
@@ -104,10 +107,18 @@ export function DrawnField({
           className="button button-plain"
           disabled={!ready || value === ''}
           aria-describedby={describedBy(id, { hint: true, errors: errors.length > 0 })}
-          onClick={() => onDrawn('')}
+          onClick={() => {
+            setWiped(value)
+            onDrawn('')
+          }}
         >
           {formWords.padClear}
         </button>
+        {wiped === '' || value !== '' ? null : (
+          <button type="button" className="button button-plain" onClick={() => onDrawn(wiped)}>
+            {formWords.padBack}
+          </button>
+        )}
         <p className="drawn-standing" role="status">
           {value === '' ? formWords.padEmpty : formWords.padDrawn}
         </p>

@@ -10,7 +10,7 @@ import { useField } from './useField.ts'
 import { useRows } from './useRows.ts'
 
 /**
- * A list in the draft: rows that can be added, removed (and the last one put back) and moved, by keyboard too.
+ * A list in the draft: rows that can be added, removed (and put back, the last one first) and moved, by keyboard too.
  * `children` draws one row's fields; it is given the row's path (`materials[2]`) and its place.
  * `row` in `rowLabel` is whatever stands in the draft there.
  */

@@ -63,6 +63,7 @@ export const formWords = {
   rowRemove: (name: string) => `Remove ${name}`,
   rowMoved: (name: string, place: number, count: number) => `${name} is now ${place} of ${count}.`,
   rowRemoved: (name: string) => `Removed ${name}.`,
+  takenOut: (name: string) => `Taken out: ${name}. Nothing of it counts before you save.`,
   rowUndo: 'Put it back',
   rowsNone: 'None yet.',
   rowsFull: (max: number) => `There is room for ${max}.`,
@@ -72,6 +73,7 @@ export const formWords = {
   copySelf: 'Marked: now copy it with your device’s own copy command.',
   padClear: 'Wipe it away',
   padHint: 'Draw with a finger, a pen or a mouse. You can leave this out: typing your name is enough here.',
+  padBack: 'Bring it back',
   padEmpty: 'Nothing drawn.',
   padDrawn: 'Drawn.',
 } as const

@@ -28,7 +28,9 @@ export function useRows(path: string) {
   const { draft, change } = useDraft()
   const rows = listAt(draft, path)
   const { keys, setKeys, fresh } = useRowKeys(rows.length)
-  const [removed, setRemoved] = useState<RemovedRow | null>(null)
+  // Last in, first back: so every place is right again when its row returns.
+  const [taken, setTaken] = useState<readonly RemovedRow[]>([])
+  const removed = taken.at(-1) ?? null
 
   function rearrange(next: (draft: unknown) => unknown, nextKeys: readonly number[], newIndex: RowMove) {
     change(next, { path, newIndex })
@@ -44,10 +46,12 @@ export function useRows(path: string) {
   return {
     rows,
     keys,
+    /** The one that was removed last and is not back. */
     removed,
     add: (row: unknown) => putIn(row, rows.length, fresh()),
     remove: (index: number) => {
-      setRemoved({ row: getAt(draft, `${path}[${index}]`), index, key: keys[index] ?? fresh() })
+      const row = { row: getAt(draft, `${path}[${index}]`), index, key: keys[index] ?? fresh() }
+      setTaken([...taken, row])
       rearrange(
         (old) => removeAt(old, `${path}[${index}]`),
         keys.toSpliced(index, 1),
@@ -58,7 +62,7 @@ export function useRows(path: string) {
       if (removed === null) return -1
       const index = Math.min(removed.index, rows.length)
       putIn(removed.row, index, removed.key)
-      setRemoved(null)
+      setTaken(taken.slice(0, -1))
       return index
     },
     move: (from: number, to: number) =>

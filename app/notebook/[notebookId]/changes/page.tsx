@@ -5,6 +5,7 @@ import { historyShown } from '../../server/historyShown.ts'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { openNotebook } from '../../server/opened.ts'
 import { pageOfChange } from '../../server/pageOfChange.ts'
+import { UndoPanel } from '../../server/UndoPanel.tsx'
 
 export const metadata = { title: 'Changes' }
 
@@ -27,6 +28,7 @@ export default async function ChangesPage({
         lead="All that happened in this notebook: who, when, and what was before and after. Nothing here can be changed."
         back={{ href: `${home}/record`, label: 'Record' }}
       >
+        {await UndoPanel({ opened, titles: shown.titles })}
         <HistoryView
           shown={shown}
           notebook={opened.notebook}

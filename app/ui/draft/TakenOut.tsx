@@ -1,0 +1,22 @@
+'use client'
+
+import { useEffect, useRef } from 'react'
+import { formWords } from './formWords.ts'
+
+/** Says that a part of the form was taken out, with the way back; the focus goes to it, for its own button is gone. */
+export function TakenOut({ name, onPutBack }: { name: string; onPutBack: (() => void) | undefined }) {
+  const button = useRef<HTMLButtonElement>(null)
+  const offered = onPutBack !== undefined
+  useEffect(() => {
+    if (offered) button.current?.focus()
+  }, [offered])
+  if (onPutBack === undefined) return null
+  return (
+    <p className="rows-removed">
+      {formWords.takenOut(name)}{' '}
+      <button type="button" ref={button} className="button button-plain" onClick={onPutBack}>
+        {formWords.rowUndo}
+      </button>
+    </p>
+  )
+}
