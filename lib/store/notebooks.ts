@@ -20,6 +20,8 @@ export type ItemChange = {
   readonly previousKey?: string
   readonly before: unknown
   readonly after: unknown
+  /** Where the marks stand for the item as it is now too: its fingerprints before and after. Else it loses them. */
+  readonly marksStay?: { readonly before: string; readonly after: string }
 }
 
 export type Edit<Kept> =
@@ -62,8 +64,8 @@ export async function documentIn(tables: Tables, notebookId: string): Promise<st
 
 /**
  * One edit in one transaction. `change` is given the document as it stands and answers with the new one, or refuses;
- * nothing else can be written in between. Each changed item loses the marks of both households, and one line per item
- * goes on record. Where the document comes out the same, nothing is written.
+ * nothing else can be written in between. Each changed item loses the marks of both households, unless it says that they
+ * stay, and one line per item goes on record. Where the document comes out the same, nothing is written.
  *
  * Throws when there is no such notebook, and when `change` names changed items but leaves the document as it was.
  */
@@ -98,9 +100,7 @@ export async function editIn<Kept>(tables: Tables, edit: NotebookEdit<Kept>): Pr
     select: { edit: true },
   })
   for (const item of outcome.changed) {
-    await tables.mark.deleteMany({
-      where: { notebookId: edit.id, itemKey: { in: [item.itemKey, item.previousKey ?? item.itemKey] } },
-    })
+    await moveMarks(tables, edit.id, item)
     await tables.change.create({
       data: {
         notebookId: edit.id,
@@ -115,6 +115,17 @@ export async function editIn<Kept>(tables: Tables, edit: NotebookEdit<Kept>): Pr
     })
   }
   return outcome.kept
+}
+
+async function moveMarks(tables: Tables, notebookId: string, item: ItemChange): Promise<void> {
+  const { itemKey, previousKey, marksStay } = item
+  if (marksStay === undefined) {
+    const where = { notebookId, itemKey: { in: [itemKey, previousKey ?? itemKey] } }
+    await tables.mark.deleteMany({ where })
+    return
+  }
+  const where = { notebookId, itemKey, fingerprint: marksStay.before }
+  await tables.mark.updateMany({ where, data: { fingerprint: marksStay.after } })
 }
 
 function textOf(value: unknown): string | null {

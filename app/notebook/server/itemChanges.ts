@@ -1,7 +1,8 @@
-import { changedItems, itemKey } from '../../../lib/core/agreement/agreedItems.ts'
+import { changedItems, itemKey, onlyCameCheaper } from '../../../lib/core/agreement/agreedItems.ts'
 import { canonicalText } from '../../../lib/core/agreement/canonicalText.ts'
 import { type Part, readPart } from '../../../lib/forms/parts.ts'
 import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
+import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
 import type { ItemChange } from '../../../lib/store/notebooks.ts'
 
 /**
@@ -27,6 +28,9 @@ export function itemChanges(
         ...(previousKey ? { previousKey } : {}),
         before: previous,
         after: change.after,
+        ...(onlyCameCheaper(change)
+          ? { marksStay: { before: fingerprintOf(change.before), after: fingerprintOf(change.after) } }
+          : {}),
       }
     })
   return [...ofItems, ...unmarkedChanges(before, after), ...rewrittenBook(before, after)]

@@ -108,6 +108,27 @@ export function changedItems(before: Document, after: Document): readonly Change
   })
 }
 
+/**
+ * Whether all that a change did to an item is that it is dearer than planned by less than before, or within the tolerance
+ * again. Whoever marked it at more has marked this too, so its marks stay.
+ */
+export function onlyCameCheaper({ before, after }: Pick<ChangedItem, 'before' | 'after'>): boolean {
+  const [was, is] = [costApart(before), costApart(after)]
+  if (was?.cost === undefined || is === undefined) return false
+  if (canonicalText(was.rest) !== canonicalText(is.rest)) return false
+  return is.cost === undefined || is.cost < was.cost
+}
+
+/** What an item costs beyond the tolerance, and everything else that its marks stand for. */
+function costApart(
+  inputs: unknown,
+): { readonly cost: bigint | undefined; readonly rest: unknown } | undefined {
+  if (inputs === null || typeof inputs !== 'object') return undefined
+  const { beyondTolerance: cost, ...rest } = inputs as Record<string, unknown>
+  // Of one currency, so both have the same digits after the point.
+  return { cost: typeof cost === 'string' ? BigInt(cost.replace('.', '')) : undefined, rest }
+}
+
 function objectsOf(list: unknown): Record<string, unknown>[] {
   return Array.isArray(list) ? (list as Record<string, unknown>[]) : []
 }
