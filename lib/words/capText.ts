@@ -2,6 +2,7 @@ import { otherHousehold } from '../core/people/household.ts'
 import type { ReachedCap } from '../core/shares/capReached.ts'
 import { moneyWords } from './money.ts'
 import type { ShareNames } from './shareText.ts'
+import { capitalised } from './summary/names.ts'
 
 /** That a cap is reached, or would be, by how much, and what follows for buying. `what`: "this item". */
 export function reachedCapSentences(reached: ReachedCap, names: ShareNames, what: string): readonly string[] {
@@ -14,10 +15,12 @@ export function reachedCapSentences(reached: ReachedCap, names: ShareNames, what
       : `With this the cap of ${name}, ${money(cap)}, would be reached`
   const first = over > 0n ? `${state}: ${money(over)} would lie above it.` : `${state}, to the last unit.`
   if (!pauses)
-    return over > 0n ? [first, `${other} has marked that this moves to ${other}. Buying goes on.`] : [first]
+    return over > 0n
+      ? [first, `${capitalised(other)} has marked that it bears this. Buying goes on.`]
+      : [first]
   return [
     first,
-    ...(agreed > 0n ? [`${other} has marked that ${money(agreed)} of it moves to ${other}.`] : []),
+    ...(agreed > 0n ? [`${capitalised(other)} has marked that it bears ${money(agreed)} of this.`] : []),
     `Buying on ${what} pauses until you two agree: spend less, raise the cap, or put the new price into the plan and both mark it.`,
   ]
 }

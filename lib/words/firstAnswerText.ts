@@ -1,5 +1,6 @@
 import { dayWords } from './day.ts'
 import { clipped } from './letter/clipped.ts'
+import { capitalised } from './summary/names.ts'
 
 export type FirstAnswerName = 'fine' | 'fine without money' | 'a question' | 'not now' | 'no'
 
@@ -20,7 +21,7 @@ export function firstAnswerMeaning(answer: FirstAnswerName, a: string): string {
     case 'fine without money':
       return `You are shown what can stand in the place of money: hours, things that you have, or a limit of nothing. ${a} is told.`
     case 'a question':
-      return `${a} reads it at once and can answer here.`
+      return `${capitalised(a)} reads it at once and can answer here.`
     case 'not now':
       return `You name a day, and ${a} asks again then. Both of you see it among the dates.`
     case 'no':
@@ -46,12 +47,18 @@ type Given = {
   readonly at: Date
 }
 
-/** "no. 14 answered on 3 March 2027: a question – “Who mends it?”" */
+/** "No. 14 answered on 3 March 2027: a question – “Who mends it?”" */
 export function firstAnswerLine({ answer, text, until, at }: Given, b: string): string {
   const words = text === '' ? '' : ` – “${clipped(text, 200)}”`
   const again = until === undefined ? '' : `, ask again on ${dayWords(until)}`
   const name = firstAnswerWords[answer]
-  return `${b} answered on ${dayWords(at.toISOString().slice(0, 10))}: ${name.charAt(0).toLowerCase()}${name.slice(1)}${again}${words}`
+  return `${capitalised(b)} answered on ${dayWords(at.toISOString().slice(0, 10))}: ${name.charAt(0).toLowerCase()}${name.slice(1)}${again}${words}`
+}
+
+/** The same as a sentence: with a stop at its end, unless what was quoted brings its own. */
+export function firstAnswerSentence(given: Given, b: string): string {
+  const line = firstAnswerLine(given, b)
+  return /[.!?…]”$/.test(line) ? line : `${line}.`
 }
 
 /** The words of the date that "not now" puts among the dates. */
@@ -116,7 +123,7 @@ export const withoutMoneyWords = {
 export function noMeans(a: string): readonly string[] {
   return [
     'Nothing binds you, and this notebook asks nothing of you any more.',
-    `${a} may still build on its own land. What may stand there, and whether a shared fence can be asked of you all the same, is for the law of your place to say: ask locally.`,
+    `${capitalised(a)} may still build on its own land. What may stand there, and whether a shared fence can be asked of you all the same, is for the law of your place to say: ask locally.`,
     'You can change your answer at any time, and come back to look.',
   ]
 }

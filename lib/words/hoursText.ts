@@ -8,6 +8,7 @@ import { type ForBoth, households } from '../core/people/household.ts'
 import { digitsOf } from '../core/shares/statement.ts'
 import { householdName } from './labels.ts'
 import { moneyWords } from './money.ts'
+import { capitalised } from './summary/names.ts'
 
 /** Exact hours for a table: at least two digits after the point, "8.25", "−3.00", "0.333". */
 export function hoursFigure(hours: ExactHours): string {
@@ -121,7 +122,7 @@ export function turnedMoneySentences(notebook: Notebook, turned: ForBoth<Minor>)
     .map((household) => {
       const amount = turned[household]
       const words = moneyWords(amount < 0n ? -amount : amount, notebook.currency)
-      return `${householdName(notebook, household)} brings ${words} ${amount < 0n ? 'less in money, and works for it' : 'more in money, in the place of work'}.`
+      return `${capitalised(householdName(notebook, household))} brings ${words} ${amount < 0n ? 'less in money, and works for it' : 'more in money, in the place of work'}.`
     })
 }
 
@@ -129,6 +130,6 @@ export function turnedMoneySentences(notebook: Notebook, turned: ForBoth<Minor>)
 export function labourNotes({ skill, ceiling }: Pick<LabourLine, 'skill' | 'ceiling'>): readonly string[] {
   return [
     ...(skill === '' ? [] : [`${skill} work`]),
-    ...(ceiling === '' ? [] : [`no more than ${ceiling} h count`]),
+    ...(ceiling === '' ? [] : [`at most ${ceiling} ${ceiling === '1' ? 'hour counts' : 'hours count'}`]),
   ]
 }

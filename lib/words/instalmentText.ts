@@ -3,6 +3,7 @@ import type { InstalmentStanding, PartStanding } from '../core/ledger/instalment
 import { dayWords } from './day.ts'
 import { moneyWords } from './money.ts'
 import type { ShareNames } from './shareText.ts'
+import { capitalised } from './summary/names.ts'
 
 type Names = Pick<ShareNames, 'a' | 'b'>
 
@@ -13,9 +14,11 @@ export const instalmentWords = {
 } as const
 
 /** "paid on 3 May 2027", "overdue: $50.00 is missing". */
-export function partStandingWords({ state, paidOn, rest, paid }: PartStanding, currency: string): string {
-  const missing = `${moneyWords(rest, currency)} ${paid > 0n ? 'is still missing' : 'to pay'}`
+export function partStandingWords({ state, paidOn, rest, amount }: PartStanding, currency: string): string {
+  const missing = `${moneyWords(rest, currency)} ${rest < amount ? 'is still missing' : 'to pay'}`
   switch (state) {
+    case 'met':
+      return 'settled: the balance asks for no more of it'
     case 'paid':
       return paidOn === undefined ? 'nothing to pay' : `paid on ${dayWords(paidOn)}`
     case 'overdue':
@@ -29,18 +32,32 @@ export function partStandingWords({ state, paidOn, rest, paid }: PartStanding, c
 
 /** The plan as a whole, in sentences. */
 export function instalmentSentences(
-  { from, to, total, paid, rest, overdue, above }: InstalmentStanding,
+  { from, to, total, paid, met, rest, short, overdue, above }: InstalmentStanding,
   names: Names,
   currency: string,
 ): readonly string[] {
   const money = (minor: Minor) => moneyWords(minor, currency)
-  const first = `${names[from]} pays ${money(total)} to ${names[to]} in instalments. ${
-    rest === 0n ? 'All of it is paid.' : `${money(paid)} is paid; ${money(rest)} is left.`
-  }`
+  const payer = capitalised(names[from])
+  const left =
+    rest > 0n
+      ? `${money(paid)} is paid; ${money(rest)} is left.`
+      : met > 0n
+        ? `${money(paid)} is paid, and nothing of the plan is left to pay.`
+        : 'All of it is paid.'
   return [
-    first,
-    ...(overdue > 0n ? [`${money(overdue)} of that is overdue.`] : []),
-    ...(above > 0n ? [`${names[from]} has paid ${money(above)} more than the plan has.`] : []),
+    `${payer} pays ${money(total)} to ${names[to]} in instalments. ${left}`,
+    ...(met > 0n
+      ? [
+          `The plan has ${money(met)} more than the balance still asks of ${names[from]} in money: that much was met in other ways, or the fence came cheaper. It is not missing, the earliest instalment first.`,
+        ]
+      : []),
+    ...(short > 0n
+      ? [
+          `The plan falls short by ${money(short)}: ${names[from]} is still to bring ${money(rest + short)} in money, and the plan has ${rest === 0n ? 'nothing' : money(rest)} left.`,
+        ]
+      : []),
+    ...(overdue > 0n ? [`${money(overdue)} of the plan is overdue.`] : []),
+    ...(above > 0n ? [`${payer} has paid ${money(above)} more than the plan has.`] : []),
     'Payments count here in the order of their days, once the household that received them has confirmed them.',
   ]
 }

@@ -4,6 +4,7 @@ import type { Obstacle } from '../core/agreement/readiness.ts'
 import { never } from '../core/assert.ts'
 import { faultText } from './faultText.ts'
 import { householdName, kindWords } from './labels.ts'
+import { capitalised } from './summary/names.ts'
 
 /** What an agreed item is called. */
 export function itemTitle(item: Pick<AgreedItem, 'kind' | 'name' | 'key'>): string {
@@ -42,7 +43,7 @@ export function obstacleWords(obstacle: Obstacle, notebook: Notebook): string {
     case 'not agreed':
       return `${itemTitle(obstacle.item)}: not marked as agreed by ${obstacle.missing.map((one) => householdName(notebook, one)).join(' and ')}.`
     case 'no party':
-      return `${householdName(notebook, obstacle.household)} has no party yet who could sign.`
+      return `${capitalised(householdName(notebook, obstacle.household))} has no party yet who could sign.`
     case 'party unnamed':
       return `Party ${obstacle.partyIndex + 1} of ${householdName(notebook, obstacle.household)} has no name.`
     case 'party without capacity':

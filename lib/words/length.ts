@@ -41,11 +41,22 @@ export function typedLengthWords(typed: string, units: Units): string {
   return length === undefined || metric === (units === 'metric') ? typed : lengthWords(length, units)
 }
 
-/** What the app read from a typed length, in both kinds of units: `5' 10-1/4"` is "5 ft 10 1/4 in = 1.784 m". */
+/**
+ * What the app read from a typed length, in both kinds of units: `5' 10-1/4"` is "5 ft 10 1/4 in = 1.784 m". What would only
+ * repeat what was typed is left out ("4 ft" is "1.219 m"), and nothing is as long in feet as in metres: "0 ft" is "0 m".
+ */
 export function lengthReading(typed: string): string | undefined {
   const length = parseLength(typed)
   if (length === undefined) return undefined
-  return thinWords(length) ?? `${lengthWords(length, 'ft-in')} = ${lengthWords(length, 'metric')}`
+  const thin = thinWords(length)
+  if (thin !== undefined) return thin
+  const same = typed
+    .replace(/[\s\u00A0]+/g, ' ')
+    .trim()
+    .replace(/^-/, '−')
+  if (length.over === 0n) return /m$/.test(same) ? '0 ft' : '0 m'
+  const both = [lengthWords(length, 'ft-in'), lengthWords(length, 'metric')]
+  return both.filter((words) => words !== same).join(' = ')
 }
 
 /** A wall or a sheet is told in decimals: a sixteenth of an inch would be another thing. Under one inch, where none fits. */

@@ -2,7 +2,7 @@ import type { MetBy, Need, NeedWeight } from '../core/agreement/needs.ts'
 import { needKindOf } from '../core/agreement/needs.ts'
 import type { MetNeed, NeedKind, Notebook } from '../core/agreement/notebook.ts'
 import { householdName } from './labels.ts'
-import { itemTitle, spokenList } from './summary/names.ts'
+import { capitalised, itemTitle, spokenList } from './summary/names.ts'
 
 /** What a household may need of a fence, as it stands in a sentence. */
 export const needWords: Readonly<Record<NeedKind, string>> = {
@@ -81,9 +81,9 @@ export function needsStanding(
 ): string {
   if (said.own && said.other) return 'Both have said what they need, so each sees the other’s.'
   if (said.own)
-    return `Yours is kept. ${other} has not said its needs yet; once it has, each sees the other’s.`
-  if (said.other) return `${other} has said its needs. They are shown once you have said yours.`
-  return `${other} has not said its needs yet. Neither sees the other’s before both have said theirs.`
+    return `Yours is kept. ${capitalised(other)} has not said its needs yet; once it has, each sees the other’s.`
+  if (said.other) return `${capitalised(other)} has said its needs. They are shown once you have said yours.`
+  return `${capitalised(other)} has not said its needs yet. Neither sees the other’s before both have said theirs.`
 }
 
 export const needsInvitation =

@@ -4,6 +4,7 @@ import type { CountsSideBySide } from '../core/shares/countsSideBySide.ts'
 import { faultText } from './faultText.ts'
 import { moneyWords } from './money.ts'
 import type { ShareNames } from './shareText.ts'
+import { capitalised } from './summary/names.ts'
 
 /** How a gate's count stands, and how it came about. */
 export type CountStanding =
@@ -50,7 +51,7 @@ function howWords(how: 'alike' | Household | 'as typed', names: ShareNames): str
 
 /** "no. 12 goes through 5 times, no. 14 9 times". */
 export function countWords(count: ForBoth<string>, names: ShareNames): string {
-  return `${names.a} goes through ${times(count.a)}, ${names.b} ${times(count.b)}`
+  return `${capitalised(names.a)} goes through ${times(count.a)}, ${names.b} ${times(count.b)}`
 }
 
 function times(count: string): string {
@@ -71,9 +72,9 @@ export function openRoundWords(
   const other = names[otherHousehold(household)]
   const meanwhile = round.again ? ' Until then the counts above stand.' : ''
   if (round.own)
-    return `Your count is kept. ${other} has not counted${round.again ? ' again' : ''} yet; both are shown once it has.${meanwhile}`
+    return `Your count is kept. ${capitalised(other)} has not counted${round.again ? ' again' : ''} yet; both are shown once it has.${meanwhile}`
   if (round.other)
-    return `${other} has counted${round.again ? ' again' : ''}. Its count is shown once you have counted too.${meanwhile}`
+    return `${capitalised(other)} has counted${round.again ? ' again' : ''}. Its count is shown once you have counted too.${meanwhile}`
   return undefined
 }
 
@@ -96,6 +97,6 @@ export function countsApartWords(found: CountsSideBySide, names: ShareNames): re
 
 export function takesWords(takes: Household, by: Household, names: ShareNames): string {
   return takes === by
-    ? `${names[by]} takes its own count.`
-    : `${names[by]} takes the count of ${names[takes]}.`
+    ? `${capitalised(names[by])} takes its own count.`
+    : `${capitalised(names[by])} takes the count of ${names[takes]}.`
 }

@@ -54,7 +54,7 @@ describe('money in the place of hours', () => {
     browseAs(world(), 'a')
     await outcomeOf(async () => agreeToConversion(id, {}, await conversionForm(id, 'b')))
     expect(Object.keys((await stored())[0]?.marks as object)).toEqual(['b', 'a'])
-    expect(await workPage()).toContain('no. 14 brings $55.00 more in money')
+    expect(await workPage()).toContain('No. 14 brings $55.00 more in money')
     // The books are no part of what is agreed item by item.
     expect(await marksOf(id)).toEqual(marks)
   })
@@ -121,7 +121,7 @@ describe('money in the place of hours', () => {
         toWork,
       )
     }
-    expect(await workPage()).toContain('no. 14 brings $55.00 more in money')
+    expect(await workPage()).toContain('No. 14 brings $55.00 more in money')
   })
 
   test.each<[string, object, [string, RegExp]]>([

@@ -80,7 +80,7 @@ describe('the first screen', () => {
     const photo = await anAddedPhoto(world().notebook.id)
     const html = await pageOf('b', 'welcome/page.tsx')
     expect(html).toContain(`src="/notebook/${world().notebook.id}/files/${photo}"`)
-    expect(html).toContain('no. 12 asks about the fence')
+    expect(html).toContain('No. 12 asks about the fence')
     expect(html).toContain(`at most <span class="figure">${(await figuresOfB()).asked}</span>`)
     expect(html).toContain('Nothing binds until you sign.')
     const labels = [...html.matchAll(/>Answer: ([^<]+)</g)].map(([, label]) => label)
@@ -115,7 +115,7 @@ describe('fine', () => {
   test('leads to the items to mark, and stands on The line for both', async () => {
     expect(await answer({ answer: 'fine', text: ' We like it. ' })).toEqual(led('/sign'))
     for (const household of ['a', 'b'] as const)
-      expect(await pageOf(household, 'page.tsx')).toMatch(/no\. 14 answered on .*: fine – “We like it\.”\./)
+      expect(await pageOf(household, 'page.tsx')).toMatch(/No\. 14 answered on .*: fine – “We like it\.”</)
   })
 })
 
@@ -127,7 +127,7 @@ describe('fine, but without money', () => {
     for (const way of ['/work', '/materials', '/side-by-side', '/shares?limit=nothing#caps'])
       expect(html).toContain(`href="/notebook/${world().notebook.id}${way}"`)
     expect(html).toContain(`${(await figuresOfB()).inMoney} of your part is money`)
-    const open = /no\. 14 answered on [^<]*: fine, but without money<\/a>/
+    const open = /No\. 14 answered on [^<]*: fine, but without money<\/a>/
     expect(await pageOf('a', 'terms/page.tsx')).toMatch(open)
     expect(await pageOf('b', 'terms/page.tsx')).not.toMatch(open)
     await changeDocument((document) => ({ ...document, caps: { b: '0' } }))
@@ -159,7 +159,7 @@ describe('a question', () => {
       { itemKey: 'item:s1', household: 'b', text: 'Who mends it?' },
       [],
     ])
-    const open = `href="/notebook/${id}/item/s1#conversation">no. 14 answered on `
+    const open = `href="/notebook/${id}/item/s1#conversation">No. 14 answered on `
     expect(await pageOf('a', 'terms/page.tsx')).toContain(open)
     expect(await pageOf('a', 'page.tsx')).toMatch(/: a question – “Who mends it\?”/)
     browseAs(world(), 'a')
@@ -173,7 +173,7 @@ describe('a question', () => {
     const { id } = world().notebook
     await answer({ answer: 'a question', text: 'Why now?', about: 'notebook' })
     expect(await pageOf('a', 'answer/page.tsx')).toContain('<p class="message-text">Why now?</p>')
-    expect(await pageOf('a', 'terms/page.tsx')).toContain(`href="/notebook/${id}/answer">no. 14 answered on `)
+    expect(await pageOf('a', 'terms/page.tsx')).toContain(`href="/notebook/${id}/answer">No. 14 answered on `)
     const [question] = await messagesOf(id, 'notebook')
     browseAs(world(), 'a')
     await sayAboutItem(id, 'notebook', 'new', {
@@ -182,14 +182,14 @@ describe('a question', () => {
       answers: String(question?.id),
     })
     expect(await pageOf('b', 'answer/page.tsx')).toContain('It leans.')
-    expect(await pageOf('a', 'terms/page.tsx')).not.toContain('no. 14 answered on ')
+    expect(await pageOf('a', 'terms/page.tsx')).not.toContain('No. 14 answered on ')
   })
 
   test('stays open for the other although another answer takes its place', async () => {
     await answer({ answer: 'a question', text: 'Why now?', about: 'notebook' })
     await answer({ answer: 'fine' })
     expect(await pageOf('a', 'terms/page.tsx')).toContain(': a question – “Why now?”</a>')
-    expect(await pageOf('a', 'page.tsx')).toMatch(/no\. 14 answered on [^<]*: fine\./)
+    expect(await pageOf('a', 'page.tsx')).toMatch(/No\. 14 answered on [^<]*: fine\./)
   })
 
   test('needs words, and an item that is there', async () => {
@@ -213,11 +213,11 @@ describe('not now', () => {
     ])
     expect(await pageOf('a', 'dates/page.tsx')).toContain('Ask no. 14 again about the fence')
     // The day has not come: nothing is open for the other.
-    expect(await pageOf('a', 'terms/page.tsx')).not.toContain('no. 14 answered on ')
+    expect(await pageOf('a', 'terms/page.tsx')).not.toContain('No. 14 answered on ')
     const today = new Date().toISOString().slice(0, 10)
     await answer({ answer: 'not now', until: today })
     expect((await datesOf()).map(({ on }) => on)).toEqual([today])
-    expect(await pageOf('a', 'terms/page.tsx')).toContain('no. 14 answered on ')
+    expect(await pageOf('a', 'terms/page.tsx')).toContain('No. 14 answered on ')
     await answer({ answer: 'fine' })
     expect(await datesOf()).toMatchObject([{ on: today, done: true }])
     await answer({ answer: 'not now', until: tomorrow() })
@@ -243,7 +243,7 @@ describe('no', () => {
     expect(html).toContain('Nothing binds you, and this notebook asks nothing of you any more.')
     expect(html).toContain('ask locally')
     expect(html).toContain(`href="/notebook/${world().notebook.id}/welcome"`)
-    expect(await pageOf('a', 'terms/page.tsx')).not.toContain('no. 14 answered on ')
+    expect(await pageOf('a', 'terms/page.tsx')).not.toContain('No. 14 answered on ')
     expect(await answer({ answer: 'fine' })).toEqual(led('/sign'))
     expect((await newestFirstAnswer(world().notebook.id))?.answer).toBe('fine')
   })

@@ -64,7 +64,7 @@ describe('the page of the history', () => {
     expect(html).toContain(`The newest entry is number ${headOf(history).entry}`)
     for (const words of [
       'Start: iron pin at the lane before, iron pin, found now',
-      'Marked The line as agreed.',
+      'Marked “The line” as agreed.',
       'Remark: “About the lane.”',
       'Put revision 1 up for signing.',
       'Claimed the invitation, and got a private link of its own.',

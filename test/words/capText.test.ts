@@ -30,7 +30,7 @@ describe('a cap that is reached, in words', () => {
   test('already, of which a part is agreed', () => {
     expect(told({ asked: 104_00n, agreed: 3_00n })).toEqual([
       'The cap of no. 14, $100.00, is reached: $4.00 would lie above it.',
-      'no. 12 has marked that $3.00 of it moves to no. 12.',
+      'No. 12 has marked that it bears $3.00 of this.',
       'Buying on this item pauses until you two agree: spend less, raise the cap, or put the new price into the plan and both mark it.',
     ])
   })
@@ -38,7 +38,7 @@ describe('a cap that is reached, in words', () => {
   test('with all of what lies above agreed, or nothing above it', () => {
     expect(told({ asked: 104_00n, agreed: 4_00n, pauses: false })).toEqual([
       'The cap of no. 14, $100.00, is reached: $4.00 would lie above it.',
-      'no. 12 has marked that this moves to no. 12. Buying goes on.',
+      'No. 12 has marked that it bears this. Buying goes on.',
     ])
     expect(told({ afterwards: 100_00n, over: 0n, pauses: false })).toEqual([
       'With this the cap of no. 14, $100.00, would be reached, to the last unit.',

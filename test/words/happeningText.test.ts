@@ -25,8 +25,8 @@ const words = (kind: string, detail: Record<string, unknown> = {}) =>
 
 describe('what happened, in words', () => {
   test.each([
-    ['mark', { fingerprint: 'f' }, 'Marked The line as agreed.'],
-    ['unmark', {}, 'Took the mark off The line.'],
+    ['mark', { fingerprint: 'f' }, 'Marked “The line” as agreed.'],
+    ['unmark', {}, 'Took the mark off “The line”.'],
     ['freeze', { revision: 2 }, 'Put revision 2 up for signing.'],
     [
       'sign',

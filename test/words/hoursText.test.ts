@@ -153,7 +153,7 @@ describe('the summary', () => {
       'up to 10 percent dearer than planned before both households look at it again. Weekly.',
       'No. 14 pays in instalments',
       '"1 May 2027","$80.00"',
-      'dig, plain work, no more than 6 h count',
+      'dig, plain work, at most 6 hours count',
     ])
       expect(text).toContain(said)
   })

@@ -43,11 +43,17 @@ describe('a length for a reader in metres, to the nearest millimetre', () => {
 test('what was read from a typed length is told in both units, or not at all', () => {
   expect(lengthReading('5\' 10-1/4"')).toBe('5 ft 10 1/4 in = 1.784 m')
   expect(lengthReading('5')).toBeUndefined()
+  expect(lengthReading('0 ft')).toBe('0 m')
+  expect(lengthReading('0 cm')).toBe('0 ft')
+  expect(lengthReading('4 ft')).toBe('1.219 m')
+  expect(lengthReading('-3 in')).toBe('−0.076 m')
+  expect(lengthReading('1.83 m')).toBe('6 ft 1/16 in')
+  expect(lengthReading('4 cm')).toBe('1 9/16 in = 0.04 m')
   // Walls of pipe, where a sixteenth would be another pipe (1 in is 25.4 mm).
   expect(lengthReading('0.154 in')).toBe('0.154 in = 3.91 mm')
   expect(lengthReading('0.03 in')).toBe('0.03 in = 0.76 mm')
   expect(lengthReading('3 mm')).toBe('0.118 in = 3 mm')
-  expect(lengthReading('3/16 in')).toBe('3/16 in = 0.005 m')
+  expect(lengthReading('3/16 in')).toBe('0.005 m')
 })
 
 test('words read back as the length they were made of, to half a sixteenth or half a millimetre', () => {

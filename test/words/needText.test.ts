@@ -34,8 +34,8 @@ describe('needs in words', () => {
 
   test.each([
     [true, true, 'Both have said what they need'],
-    [true, false, 'no. 14 has not said its needs yet; once it has'],
-    [false, true, 'no. 14 has said its needs. They are shown once you have said yours.'],
+    [true, false, 'No. 14 has not said its needs yet; once it has'],
+    [false, true, 'No. 14 has said its needs. They are shown once you have said yours.'],
     [false, false, 'Neither sees the other’s before both have said theirs.'],
   ])('say where the two stand: own %s, other %s', (own, other, said) => {
     expect(needsStanding({ own, other }, 'no. 14')).toContain(said)

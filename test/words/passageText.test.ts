@@ -22,7 +22,7 @@ describe('passages in words', () => {
     [{ kind: 'apart' }, 'The two counts differ.'],
     [
       { kind: 'settled', uses: { a: '1', b: '9' }, how: 'alike' },
-      'no. 12 goes through 1 time, no. 14 9 times a week. Both counted the same.',
+      'No. 12 goes through 1 time, no. 14 9 times a week. Both counted the same.',
     ],
     [{ kind: 'settled', uses: apart.a, how: 'b' }, 'Both took the count of no. 14.'],
     [{ kind: 'settled', uses: apart.a, how: 'as typed' }, 'nobody counted apart'],
@@ -31,9 +31,9 @@ describe('passages in words', () => {
   })
 
   test.each([
-    [{ own: true, other: false, again: false }, 'Your count is kept. no. 14 has not counted yet'],
-    [{ own: false, other: true, again: false }, 'no. 14 has counted. Its count is shown once you'],
-    [{ own: false, other: true, again: true }, 'no. 14 has counted again. Its count is shown once'],
+    [{ own: true, other: false, again: false }, 'Your count is kept. No. 14 has not counted yet'],
+    [{ own: false, other: true, again: false }, 'No. 14 has counted. Its count is shown once you'],
+    [{ own: false, other: true, again: true }, 'No. 14 has counted again. Its count is shown once'],
   ])('say who has counted, and never what', (round, said) => {
     expect(openRoundWords(round, 'a', names)).toContain(said)
   })

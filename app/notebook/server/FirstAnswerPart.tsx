@@ -1,6 +1,7 @@
 import { wholeNotebook } from '../../../lib/core/agreement/agreedItems.ts'
-import { firstAnswerLine, nothingBinds } from '../../../lib/words/firstAnswerText.ts'
+import { firstAnswerSentence, nothingBinds } from '../../../lib/words/firstAnswerText.ts'
 import { householdName } from '../../../lib/words/labels.ts'
+import { householdStart } from '../../../lib/words/summary/names.ts'
 import { ButtonLink } from '../../ui/ButtonLink.tsx'
 import type { Opened } from './opened.ts'
 
@@ -18,7 +19,7 @@ export function FirstAnswerPart({ opened }: { opened: Opened }) {
       <div className="first-strip">
         <p>
           {firstAnswer
-            ? `${firstAnswerLine(firstAnswer, householdName(notebook, 'b'))}.`
+            ? firstAnswerSentence(firstAnswer, householdName(notebook, 'b'))
             : 'There is a conversation about the fence as a whole.'}
         </p>
         <ButtonLink href={`${home}/answer`}>{firstAnswer ? 'What came of it' : 'Read it'}</ButtonLink>
@@ -30,7 +31,7 @@ export function FirstAnswerPart({ opened }: { opened: Opened }) {
       <p>
         {example
           ? 'An invited household would first see what is asked of it, and five answers.'
-          : `${householdName(notebook, 'a')} asks what you say. ${nothingBinds}`}
+          : `${householdStart(notebook, 'a')} asks what you say. ${nothingBinds}`}
       </p>
       <ButtonLink href={`${home}/welcome`}>See what is asked</ButtonLink>
     </div>

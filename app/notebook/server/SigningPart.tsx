@@ -39,7 +39,7 @@ export function SigningPart({
         }
       >
         <p>
-          Put up by {householdName(notebook, revision.frozenBy)}, {momentWords(revision.frozenAt)}. It does
+          Put up by {householdName(notebook, revision.frozenBy)} on {momentWords(revision.frozenAt)}. It does
           not change any more; the notebook goes on beside it.
         </p>
         <p className="hash">

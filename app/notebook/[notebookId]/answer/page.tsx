@@ -1,6 +1,7 @@
 import { wholeNotebook } from '../../../../lib/core/agreement/agreedItems.ts'
-import { firstAnswerLine } from '../../../../lib/words/firstAnswerText.ts'
+import { firstAnswerSentence } from '../../../../lib/words/firstAnswerText.ts'
 import { householdName } from '../../../../lib/words/labels.ts'
+import { capitalised } from '../../../../lib/words/summary/names.ts'
 import { ButtonLink } from '../../../ui/ButtonLink.tsx'
 import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
@@ -23,7 +24,7 @@ export default async function AnswerPage({ params }: { params: Promise<{ noteboo
     <NotebookShell opened={opened} page="">
       <Page
         title="The first answer"
-        lead={firstAnswer ? `${firstAnswerLine(firstAnswer, b)}.` : `${b} has not answered yet.`}
+        lead={firstAnswer ? firstAnswerSentence(firstAnswer, b) : `${capitalised(b)} has not answered yet.`}
         back={{ href: home, label: 'The line' }}
       >
         {firstAnswer ? <AnswerLeadsTo opened={opened} answer={firstAnswer} /> : null}

@@ -71,7 +71,7 @@ export default async function RecordPage({ params }: { params: Promise<{ noteboo
           {revisions.map(({ revision, stillToSign, signatures, outdated }) => (
             <Panel key={revision.id} heading={`Revision ${revision.number}`} level={3} tone="quiet">
               <p>
-                Put up {momentWords(revision.frozenAt)}.{' '}
+                Put up on {momentWords(revision.frozenAt)}.{' '}
                 {stillToSign.length === 0
                   ? 'Signed by all.'
                   : `${signatures.length} signed, ${stillToSign.length} not signed.`}

@@ -1,6 +1,11 @@
-import { firstAnswerLine, firstAnswerWords, firstScreenLead } from '../../../../lib/words/firstAnswerText.ts'
+import {
+  firstAnswerSentence,
+  firstAnswerWords,
+  firstScreenLead,
+} from '../../../../lib/words/firstAnswerText.ts'
 import { householdName } from '../../../../lib/words/labels.ts'
 import { moneyWords } from '../../../../lib/words/money.ts'
+import { capitalised } from '../../../../lib/words/summary/names.ts'
 import { ButtonLink } from '../../../ui/ButtonLink.tsx'
 import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
@@ -26,7 +31,7 @@ export default async function WelcomePage({ params }: { params: Promise<{ notebo
   return (
     <NotebookShell opened={opened} page="">
       <Page
-        title={household === 'b' ? `${a} asks about the fence` : `What ${b} sees first`}
+        title={household === 'b' ? `${capitalised(a)} asks about the fence` : `What ${b} sees first`}
         lead={firstScreenLead(household, b, most)}
         aside={
           <ButtonLink href="#answers">
@@ -47,7 +52,7 @@ export default async function WelcomePage({ params }: { params: Promise<{ notebo
         <Panel heading={household === 'b' ? 'What do you say?' : `What ${b} can say`} id="answers">
           {firstAnswer ? (
             <>
-              <p>{firstAnswerLine(firstAnswer, b)}.</p>
+              <p>{firstAnswerSentence(firstAnswer, b)}</p>
               <ButtonLink href={`${home}/answer`}>What came of it</ButtonLink>
             </>
           ) : null}
