@@ -112,6 +112,24 @@ function changedLabels(changed: readonly Difference[]): string {
   return changed.map(({ label }) => label.charAt(0).toLowerCase() + label.slice(1)).join('; ')
 }
 
+/** "Proposal 2 of no. 14, for the slope, waits for the answer of no. 12." */
+export function standingProposalWords(proposal: {
+  readonly number: number
+  readonly by: string
+  readonly of: string
+  readonly items: readonly string[]
+}): string {
+  const { number, by, of, items } = proposal
+  return `Proposal ${number} of ${by}, for ${spokenList(items)}, waits for the answer of ${of}.`
+}
+
+/** Said beside what is to be signed. */
+export const proposalsBesideSigning = {
+  heading: 'Proposals still wait',
+  noBar:
+    'You can sign all the same: what is signed is what stands below, without them. Answer them first if they should be in it.',
+} as const
+
 /** "1 proposal of no. 14 waits for your answer" */
 export function waitingProposalsWords(count: number, name: string): string {
   return count === 1

@@ -2,8 +2,7 @@ import { placedLine } from '../../../lib/core/boundary/placedLine.ts'
 import { hasLink } from '../../../lib/store/entryKeys.ts'
 import { OpenMatters } from '../../ui/OpenMatters.tsx'
 import { Page } from '../../ui/Page.tsx'
-import { closingAccount } from '../server/account/accountNow.ts'
-import { ClosedAccount } from '../server/account/ClosedAccount.tsx'
+import { AccountNotice } from '../server/account/AccountNotice.tsx'
 import { ChangedSince } from '../server/ChangedSince.tsx'
 import { FirstAnswerPart } from '../server/FirstAnswerPart.tsx'
 import { FirstSplitPart } from '../server/FirstSplitPart.tsx'
@@ -35,7 +34,7 @@ export default async function TheLinePage({ params }: { params: Promise<{ notebo
       <Page title="The line" lead={lineWords(notebook.line.start, notebook.line.end)}>
         {await RemovedItems({ opened })}
         <FirstAnswerPart opened={opened} />
-        <ClosedAccount number={await closingAccount(opened)} page={`${home}/final-account`} />
+        <AccountNotice opened={opened} page={`${home}/final-account`} />
         {nothingToDraw ? (
           <FirstSteps home={home} bothIn={bothIn} />
         ) : (

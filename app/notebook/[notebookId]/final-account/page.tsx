@@ -3,12 +3,13 @@ import { accountWords } from '../../../../lib/words/account/accountText.ts'
 import { ButtonLink } from '../../../ui/ButtonLink.tsx'
 import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
+import { AccountNotice } from '../../server/account/AccountNotice.tsx'
 import { AccountSigningPart } from '../../server/account/AccountSigningPart.tsx'
 import { accountStanding } from '../../server/account/accountNow.ts'
-import { ClosedAccount } from '../../server/account/ClosedAccount.tsx'
 import { OpenPart } from '../../server/account/OpenPart.tsx'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { openNotebook } from '../../server/opened.ts'
+import { ProposalsWait } from '../../server/ProposalsWait.tsx'
 import { SummaryView } from '../../server/SummaryView.tsx'
 
 export const metadata = { title: accountWords.title }
@@ -16,7 +17,7 @@ export const metadata = { title: accountWords.title }
 export default async function FinalAccountPage({ params }: { params: Promise<{ notebookId: string }> }) {
   const { notebookId } = await params
   const opened = await openNotebook(notebookId)
-  const { now, newest, stands, closed } = await accountStanding(opened)
+  const { now, newest, stands, closed } = accountStanding(opened)
   const home = `/notebook/${notebookId}`
   const earlier = opened.accounts.slice(1)
   return (
@@ -26,7 +27,8 @@ export default async function FinalAccountPage({ params }: { params: Promise<{ n
         lead={accountWords.lead}
         back={{ href: `${home}/money`, label: 'Money and hours' }}
       >
-        <ClosedAccount number={closed ? newest?.stored.number : undefined} />
+        <AccountNotice opened={opened} />
+        {closed ? null : await ProposalsWait({ opened })}
         {stands ? null : <OpenPart opened={opened} open={now.open} />}
         {newest ? <AccountSigningPart opened={opened} frozen={newest} stands={stands} /> : null}
         {newest ? (

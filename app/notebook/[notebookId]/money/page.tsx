@@ -5,8 +5,7 @@ import { itemTitle } from '../../../../lib/words/itemWords.ts'
 import { ButtonLink } from '../../../ui/ButtonLink.tsx'
 import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
-import { closingAccount } from '../../server/account/accountNow.ts'
-import { ClosedAccount } from '../../server/account/ClosedAccount.tsx'
+import { AccountNotice } from '../../server/account/AccountNotice.tsx'
 import { BalanceView } from '../../server/BalanceView.tsx'
 import { BookEntry } from '../../server/BookEntry.tsx'
 import { CapNotice } from '../../server/CapNotice.tsx'
@@ -34,7 +33,7 @@ export default async function MoneyPage({ params }: { params: Promise<{ notebook
         title="Money and hours"
         lead="What each household was asked for, what it has given, and what is left to give. Only what has been given counts as given."
       >
-        <ClosedAccount number={await closingAccount(opened)} page={`/notebook/${notebookId}/final-account`} />
+        <AccountNotice opened={opened} page={`/notebook/${notebookId}/final-account`} />
         <BalanceView opened={opened} />
         <CapNotice opened={opened} />
         <div className="button-row">

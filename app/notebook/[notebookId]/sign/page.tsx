@@ -1,3 +1,4 @@
+import { agreementOnPaper } from '../../../../lib/words/signingWords.ts'
 import { summaryContent } from '../../../../lib/words/summary/summaryContent.ts'
 import { ButtonLink } from '../../../ui/ButtonLink.tsx'
 import { Page } from '../../../ui/Page.tsx'
@@ -8,6 +9,7 @@ import { amendmentOf } from '../../server/amendment.ts'
 import { keyTrouble } from '../../server/lockedCopy.ts'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { openNotebook } from '../../server/opened.ts'
+import { ProposalsWait } from '../../server/ProposalsWait.tsx'
 import { PutUpPart } from '../../server/PutUpPart.tsx'
 import { SigningPart } from '../../server/SigningPart.tsx'
 import { SummaryView } from '../../server/SummaryView.tsx'
@@ -40,6 +42,7 @@ export default async function SignPage({ params }: { params: Promise<{ notebookI
             : 'Nothing binds anyone until all parties of both households have signed. Agreeing tonight and signing days later is the normal case.'
         }
       >
+        {differs || newest.stillToSign.length > 0 ? await ProposalsWait({ opened }) : null}
         {newest ? <SigningPart opened={opened} frozen={newest} trouble={trouble} /> : null}
         {newest && differs ? (
           <Panel heading="The notebook has changed since">
@@ -66,7 +69,10 @@ export default async function SignPage({ params }: { params: Promise<{ notebookI
             )
           }
         >
-          <SummaryView blocks={summaryContent(summary)} notebook={summary.notebook} />
+          <p className="on-paper-only">{agreementOnPaper(newest?.revision.number)}</p>
+          <div className="on-screen-only">
+            <SummaryView blocks={summaryContent(summary)} notebook={summary.notebook} />
+          </div>
         </Panel>
       </Page>
     </NotebookShell>

@@ -1,5 +1,5 @@
 import { saysTheSame } from '../../../../lib/core/ledger/finalAccount.ts'
-import { marksOf } from '../../../../lib/store/marks.ts'
+import { households } from '../../../../lib/core/people/household.ts'
 import type { Opened } from '../opened.ts'
 import { type AccountNow, accountOf } from './accountOf.ts'
 import type { FrozenAccount } from './frozenAccounts.ts'
@@ -13,19 +13,27 @@ export type AccountStanding = {
   readonly stands: boolean
   /** Signed by all, and the books still say it: nothing is owed. */
   readonly closed: boolean
+  /** Signed by all, and the books were changed since. */
+  readonly overtaken: boolean
 }
 
-export async function accountStanding(opened: Opened): Promise<AccountStanding> {
+export function accountStanding(opened: Opened): AccountStanding {
   const signed = opened.revisions.find(({ stillToSign }) => stillToSign.length === 0)
-  const now = accountOf(opened.document, signed, await marksOf(opened.notebookId))
+  const marks = opened.standings.flatMap(({ item, fingerprint, markedAt }) =>
+    households
+      .filter((household) => markedAt[household] !== undefined)
+      .map((household) => ({ itemKey: item.key, household, fingerprint })),
+  )
+  const now = accountOf(opened.document, signed, marks)
   const [newest] = opened.accounts
   const stands = newest !== undefined && now.account !== undefined && saysTheSame(newest.account, now.account)
-  return { now, newest, stands, closed: stands && newest.stillToSign.length === 0 }
+  const signedByAll = newest !== undefined && newest.stillToSign.length === 0
+  return { now, newest, stands, closed: stands && signedByAll, overtaken: signedByAll && !stands }
 }
 
-/** The number of the account that closes the books; undefined while none does. Most notebooks have no account at all. */
-export async function closingAccount(opened: Opened): Promise<number | undefined> {
+/** The number of the account that all have signed and that the books no longer say; most notebooks have no account at all. */
+export function overtakenAccount(opened: Opened): number | undefined {
   const [newest] = opened.accounts
   if (newest === undefined || newest.stillToSign.length > 0) return undefined
-  return (await accountStanding(opened)).closed ? newest.stored.number : undefined
+  return accountStanding(opened).overtaken ? newest.stored.number : undefined
 }
