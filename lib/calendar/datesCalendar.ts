@@ -21,7 +21,7 @@ const reminder = {
 
 /**
  * The dates of a notebook as a calendar file (iCalendar, RFC 5545): one event of a whole day for each date that has a
- * day and is not done, those that come round with their rule, and of the payment plan each instalment that is not paid.
+ * day and is not done, those that come round with their rule, and of the payment plan each instalment that is still to pay.
  * Same notebook, same moment, same text.
  *
  * @param about.uidOf names an event for good by what is due, so that taking the file again changes an event instead of adding one
@@ -78,8 +78,8 @@ function instalmentEvents(
 ): StampedEvent[] {
   if (plan === undefined) return []
   const names = { a: householdName(notebook, 'a'), b: householdName(notebook, 'b') }
-  return plan.parts.flatMap(({ on, rest, state }, place) =>
-    state === 'paid'
+  return plan.parts.flatMap(({ on, rest }, place) =>
+    rest === 0n
       ? []
       : [
           {

@@ -48,7 +48,7 @@ export function instalmentSentences(
     `${payer} pays ${money(total)} to ${names[to]} in instalments. ${left}`,
     ...(met > 0n
       ? [
-          `The plan has ${money(met)} more than the balance still asks of ${names[from]} in money: that much was met in other ways, or the fence came cheaper. It is not missing, the earliest instalment first.`,
+          `The plan has ${money(met)} more than ${names[from]} is still to bring in money. That much is not missing: it settles the earliest instalments first.`,
         ]
       : []),
     ...(short > 0n

@@ -111,8 +111,38 @@ describe('a payment plan in words', () => {
   test('says what is paid, what is left, and what is overdue', () => {
     expect(instalmentSentences(standing, { a: 'No. 12', b: 'No. 14' }, 'USD').slice(0, 2)).toEqual([
       'No. 14 pays $300.00 to No. 12 in instalments. $150.00 is paid; $150.00 is left.',
-      '$50.00 of that is overdue.',
+      '$50.00 of the plan is overdue.',
     ])
+  })
+
+  const told = (still: bigint, amount = 15_000n) => {
+    const held = instalmentStanding(plan, [{ ...paid, amount }], '2027-06-15', 2, still)
+    return [
+      ...held.parts.map((part) => partStandingWords(part, 'USD')),
+      ...instalmentSentences(held, { a: 'No. 12', b: 'No. 14' }, 'USD').slice(0, -1),
+    ]
+  }
+
+  test('says what the balance asks for no more, and misses none of it', () => {
+    expect(told(8000n)).toEqual([
+      'paid on 2 May 2027',
+      'settled: the balance asks for no more of it',
+      'not due yet: $80.00 is still missing',
+      'No. 14 pays $300.00 to No. 12 in instalments. $150.00 is paid; $80.00 is left.',
+      'The plan has $70.00 more than No. 14 is still to bring in money. That much is not missing: it settles the earliest instalments first.',
+    ])
+    expect(told(0n)[3]).toBe(
+      'No. 14 pays $300.00 to No. 12 in instalments. $150.00 is paid, and nothing of the plan is left to pay.',
+    )
+  })
+
+  test('says by how much it falls short', () => {
+    expect(told(17_000n)).toContain(
+      'The plan falls short by $20.00: No. 14 is still to bring $170.00 in money, and the plan has $150.00 left.',
+    )
+    expect(told(500n, 30_000n)).toContain(
+      'The plan falls short by $5.00: No. 14 is still to bring $5.00 in money, and the plan has nothing left.',
+    )
   })
 })
 

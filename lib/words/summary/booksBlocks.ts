@@ -35,7 +35,7 @@ export function booksBlocks(input: SummaryInput): Block[] {
     },
     ...(entries.length === 0 ? [] : [entryTable(notebook)]),
     ...actualBlocks(notebook),
-    ...paymentPlanBlocks(notebook, booksAsOf),
+    ...paymentPlanBlocks(notebook, booksAsOf, actual),
     ...(actual.ok
       ? balanceBlocks(notebook, actual.value)
       : givenBlocks(notebook, contributed(entries, digits, countedThings(notebook, digits)))),

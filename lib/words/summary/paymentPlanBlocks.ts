@@ -1,8 +1,10 @@
 import type { Notebook } from '../../core/agreement/notebook.ts'
 import type { Minor } from '../../core/amounts/money.ts'
 import { instalmentStanding } from '../../core/ledger/instalmentStanding.ts'
+import { stillInMoney } from '../../core/ledger/stillInMoney.ts'
 import { transfersThatCount } from '../../core/ledger/transfers.ts'
-import { digitsOf } from '../../core/shares/statement.ts'
+import type { Result } from '../../core/result.ts'
+import { digitsOf, type Statement } from '../../core/shares/statement.ts'
 import { dayWords } from '../day.ts'
 import { instalmentSentences, instalmentWords, partStandingWords } from '../instalmentText.ts'
 import { householdName } from '../labels.ts'
@@ -11,15 +13,20 @@ import type { Block } from './block.ts'
 import { unbroken } from './unbroken.ts'
 
 /**
- * The payment plan against what was paid, once anything was: what is planned stands in a chapter of its own. Nothing
+ * The payment plan against what was paid and what the balance still asks for, once anything was paid: what is planned stands in a chapter of its own. Nothing
  * without a day to hold it against.
  */
-export function paymentPlanBlocks(notebook: Notebook, today: string | undefined): Block[] {
+export function paymentPlanBlocks(
+  notebook: Notebook,
+  today: string | undefined,
+  statement: Result<Statement>,
+): Block[] {
   const plan = notebook.arrangements?.instalments
   const transfers = transfersThatCount(notebook, digitsOf(notebook))
   if (plan === undefined || today === undefined || transfers.length === 0) return []
   const money = (minor: Minor) => moneyWords(minor, notebook.currency)
-  const standing = instalmentStanding(plan, transfers, today, digitsOf(notebook))
+  const still = statement.ok ? stillInMoney(notebook, statement.value)[plan.from] : undefined
+  const standing = instalmentStanding(plan, transfers, today, digitsOf(notebook), still)
   const names = { a: householdName(notebook, 'a'), b: householdName(notebook, 'b') }
   const { columns, foot } = instalmentWords
   return [

@@ -47,9 +47,17 @@ describe('a payment plan of three instalments of 100.00', () => {
       above: 0n,
     })
     expect(standing.parts).toEqual([
-      { on: '2027-05-01', amount: 10000n, paid: 10000n, rest: 0n, state: 'paid', paidOn: '2027-05-20' },
-      { on: '2027-06-01', amount: 10000n, paid: 5000n, rest: 5000n, state: 'overdue' },
-      { on: '2027-07-01', amount: 10000n, paid: 0n, rest: 10000n, state: 'later' },
+      {
+        on: '2027-05-01',
+        amount: 10000n,
+        paid: 10000n,
+        met: 0n,
+        rest: 0n,
+        state: 'paid',
+        paidOn: '2027-05-20',
+      },
+      { on: '2027-06-01', amount: 10000n, paid: 5000n, met: 0n, rest: 5000n, state: 'overdue' },
+      { on: '2027-07-01', amount: 10000n, paid: 0n, met: 0n, rest: 10000n, state: 'later' },
     ])
   })
 
@@ -73,7 +81,41 @@ describe('a payment plan of three instalments of 100.00', () => {
     expect(standing).toMatchObject({ paid: 0n, rest: 30000n, overdue: 10000n })
   })
 
-  test('paid and rest make the total, of each instalment and of all, whatever is paid and when', () => {
+  describe('held against what its household is still to bring in money', () => {
+    const still = (amount: bigint, today: string, ...contributions: object[]) =>
+      instalmentStanding(plan, transfersThatCount(notebookWith({ contributions }), 2), today, 2, amount)
+
+    test('200.00 of 300.00: a receipt of 100.00 that b paid itself settles the first, and nothing is overdue', () => {
+      const standing = still(20000n, '2027-05-20')
+      expect(standing).toMatchObject({ paid: 0n, met: 10000n, rest: 20000n, overdue: 0n, short: 0n })
+      expect(standing.parts.map(({ state }) => state)).toEqual(['met', 'later', 'later'])
+    })
+
+    test('120.00 after a payment of 100.00: 80.00 is settled, of the second one first', () => {
+      const standing = still(12000n, '2027-06-20', pays('100.00', '2027-05-01'))
+      expect(standing.parts).toMatchObject([
+        { state: 'paid', paid: 10000n },
+        { state: 'overdue', met: 8000n, rest: 2000n },
+        { state: 'later', met: 0n, rest: 10000n },
+      ])
+    })
+
+    test('nothing: nothing of the plan is missing, whatever the day', () => {
+      for (const amount of [0n, -5000n])
+        expect(still(amount, '2028-01-01', pays('100.00', '2027-05-01'))).toMatchObject({
+          rest: 0n,
+          overdue: 0n,
+          short: 0n,
+          met: 20000n,
+        })
+    })
+
+    test('350.00: the plan falls short by 50.00, and all of it is missing', () => {
+      expect(still(35000n, '2027-12-31')).toMatchObject({ short: 5000n, rest: 30000n, overdue: 30000n })
+    })
+  })
+
+  test('paid, settled and missing make the total, of each instalment and of all, whatever is paid and still owed', () => {
     const payment = fc.record({
       cents: fc.integer({ min: 0, max: 20_000 }),
       date: fc.constantFrom('2027-04-01', '2027-05-15', '2027-06-15', '2027-08-01'),
@@ -82,14 +124,16 @@ describe('a payment plan of three instalments of 100.00', () => {
       fc.property(
         fc.array(payment, { maxLength: 5 }),
         fc.constantFrom('2027-04-30', '2027-05-01', '2027-06-15', '2027-12-31'),
-        (payments, today) => {
-          const standing = on(
-            today,
-            ...payments.map(({ cents, date }) => pays((cents / 100).toFixed(2), date)),
-          )
-          for (const { amount, paid, rest } of standing.parts) expect(paid + rest).toBe(amount)
+        fc.option(fc.bigInt({ min: -20_000n, max: 50_000n }), { nil: undefined }),
+        (payments, today, still) => {
+          const contributions = payments.map(({ cents, date }) => pays((cents / 100).toFixed(2), date))
+          const transfers = transfersThatCount(notebookWith({ contributions }), 2)
+          const standing = instalmentStanding(plan, transfers, today, 2, still)
+          for (const { amount, paid, met, rest } of standing.parts) expect(paid + met + rest).toBe(amount)
           expect(standing.parts.reduce((sum, { paid }) => sum + paid, 0n)).toBe(standing.paid)
-          expect(standing.paid + standing.rest).toBe(standing.total)
+          expect(standing.parts.reduce((sum, { met }) => sum + met, 0n)).toBe(standing.met)
+          expect(standing.paid + standing.met + standing.rest).toBe(standing.total)
+          if (still !== undefined) expect(standing.rest + standing.short).toBe(still > 0n ? still : 0n)
           const given = payments.reduce((sum, { cents }) => sum + BigInt(cents), 0n)
           expect(standing.paid + standing.above).toBe(given)
           expect(standing.overdue <= standing.rest).toBe(true)
