@@ -15,11 +15,14 @@ export type FigureColumn = {
  */
 export function FigureTable({
   caption,
+  captionUnseen = false,
   columns,
   rows,
   foot = [],
 }: {
   caption: ReactNode
+  /** Only read out: where the heading above says the same to whoever sees it. */
+  captionUnseen?: boolean
   columns: readonly FigureColumn[]
   rows: readonly (readonly ReactNode[])[]
   foot?: readonly (readonly ReactNode[])[] | undefined
@@ -51,7 +54,9 @@ export function FigureTable({
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by keyboard
     <section className={className} aria-labelledby={captionId} tabIndex={0}>
       <table role="table">
-        <caption id={captionId}>{caption}</caption>
+        <caption id={captionId} className={captionUnseen ? 'only-read-out' : undefined}>
+          {caption}
+        </caption>
         <thead role="rowgroup">
           <tr role="row">
             {columns.map((column) => (

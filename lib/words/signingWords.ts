@@ -10,6 +10,15 @@ export function intentSentence(place: PartyPlace, householdName: string): string
   return `I, ${place.name}, sign this agreement as ${capacity} for ${householdName}. I have read it, I agree to it, and I mean my typed name to be my signature.`
 }
 
+/** Printed in the place of the agreement on the page for signing. */
+export function agreementOnPaper(revision: number | undefined): string {
+  const where =
+    revision === undefined
+      ? '“Draft summary (PDF)” on the page “Sign”'
+      : `with revision ${revision} on the page “Record”`
+  return `The agreement is not printed with this page. Print its PDF, which has page numbers and its hash on every sheet: ${where}.`
+}
+
 /** Names are compared without regard to case and to the number of blanks. */
 export function sameName(left: string, right: string): boolean {
   const plain = (name: string) => name.normalize('NFC').replace(/\s+/g, ' ').trim().toLocaleLowerCase('en')

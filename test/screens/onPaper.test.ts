@@ -84,11 +84,19 @@ describe('a working paper', () => {
     await page.goto(`${home}/materials`)
     const sheets = (await printed()).split('\f')
     const counts = sheets.map((sheet) => ({
-      headings: sheet.match(/^Cost lines of /gm)?.length ?? 0,
+      heads: sheet.match(/\bPrice of one\b/g)?.length ?? 0,
       sums: sheet.match(/^Sum\b/gm)?.length ?? 0,
     }))
-    expect(counts.filter(({ headings }) => headings > 0).length).toBeGreaterThan(1)
-    for (const { headings, sums } of counts) expect(sums).toBe(headings)
+    expect(counts.filter(({ heads }) => heads > 0).length).toBeGreaterThan(1)
+    for (const { heads, sums } of counts) expect(sums).toBe(heads)
+  })
+
+  test('for signing leaves the agreement to its own PDF, and says where that is', async () => {
+    await page.goto(`${home}/sign`)
+    const words = (await printed()).replace(/\s+/g, ' ')
+    expect(words).toContain('The agreement is not printed with this page. Print its PDF')
+    expect(words).not.toContain('What each part costs, and how it is shared')
+    expect(words.length).toBeGreaterThan(200)
   })
 
   test('with checks has what was answered, and a line to write on where nothing was', async () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { intentSentence, sameName } from '../../lib/words/signingWords.ts'
+import { agreementOnPaper, intentSentence, sameName } from '../../lib/words/signingWords.ts'
 
 describe('a typed name is the party’s name', () => {
   test.each([
@@ -27,4 +27,9 @@ test('the sentence that is ticked names the party, its capacity and its househol
   const sentence = intentSentence(place, 'no. 12')
   for (const part of ['I, Ada Fernhill,', 'as agent for the owner', 'for no. 12', 'my signature'])
     expect(sentence).toContain(part)
+})
+
+test('on paper it is said where the PDF of the agreement is: of the draft on Sign, of a revision on Record', () => {
+  expect(agreementOnPaper(undefined)).toContain('“Draft summary (PDF)” on the page “Sign”')
+  expect(agreementOnPaper(2)).toContain('with revision 2 on the page “Record”')
 })

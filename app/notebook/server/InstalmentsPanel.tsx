@@ -22,6 +22,7 @@ export function InstalmentsPanel({ opened }: { opened: Opened }) {
       ))}
       <FigureTable
         caption={heading}
+        captionUnseen
         columns={[
           { label: columns.on },
           { label: columns.amount, figures: true },

@@ -41,6 +41,7 @@ export function LabourTables({ opened }: { opened: Opened }) {
         ) : (
           <FigureTable
             caption={`Labour lines of ${title}`}
+            captionUnseen
             columns={[
               { label: 'Task' },
               { label: 'By' },

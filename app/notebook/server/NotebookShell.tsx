@@ -10,6 +10,7 @@ import { householdName, notebookTitle } from '../../../lib/words/labels.ts'
 import { unansweredObjections, unansweredWords } from '../../../lib/words/messageText.ts'
 import { waitingProposalsWords } from '../../../lib/words/proposalText.ts'
 import { whatThisIs } from '../../../lib/words/standingTexts.ts'
+import { householdStart } from '../../../lib/words/summary/names.ts'
 import { KeptDrafts } from '../../ui/draft/KeptDrafts.tsx'
 import { StayCurrent } from '../../ui/live/StayCurrent.tsx'
 import { NotebookFrame } from '../../ui/NotebookFrame.tsx'
@@ -53,7 +54,7 @@ export function NotebookShell({
             home={home}
             pulse={opened.pulse}
             household={household}
-            otherName={householdName(notebook, otherHousehold(household))}
+            otherName={householdStart(notebook, otherHousehold(household))}
           />
         </>
       }
@@ -105,7 +106,7 @@ export function openMatters(opened: Opened): OpenMatter[] {
     ...(open.length > 0
       ? [
           {
-            text: `${count(open.length, 'item', 'items', 'not agreed by both')}${mine > 0 ? `, ${mine} of them waiting for your mark` : ''}`,
+            text: `${count(open.length, 'item', 'items', 'not agreed by both')}${waitingWords(open.length, mine)}`,
             href: `${home}/sign`,
           },
         ]
@@ -113,7 +114,7 @@ export function openMatters(opened: Opened): OpenMatter[] {
     ...(checks.length > 0
       ? [
           {
-            text: count(checks.length, 'check', 'checks', 'to ask first still open'),
+            text: count(checks.length, 'question', 'questions', 'under “Ask first” still open'),
             href: `${home}/ask-first`,
           },
         ]
@@ -191,6 +192,13 @@ function faultPage(opened: Opened, { path, ...fault }: Fault): string {
   if (item === undefined) return `${home}/shares#caps`
   const page = `${home}/item/${encodeURIComponent(item.id)}`
   return countedNowhere ? `${page}#passages` : page
+}
+
+/** How many of the open items wait for this household's own mark. */
+function waitingWords(open: number, mine: number): string {
+  if (mine === 0) return ''
+  if (mine < open) return `, ${mine} of them waiting for your mark`
+  return open === 1 ? '; it waits for your mark' : '; all wait for your mark'
 }
 
 function count(number: number, one: string, many: string, rest: string): string {

@@ -16,7 +16,7 @@ export function agreeingSteps(): void {
 
       await visit(b, 'The line')
       await expectPage(b.page.locator('.open-matters')).toContainText(
-        `${itemCount} items not agreed by both, ${itemCount} of them waiting for your mark`,
+        `${itemCount} items not agreed by both; all wait for your mark`,
       )
     })
 

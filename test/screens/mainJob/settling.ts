@@ -85,7 +85,7 @@ export function settlingSteps(): void {
         ]) {
           await visit(household, name)
           await expectPage(household.page.locator('.open-matters')).toContainText(
-            '1 check to ask first still open',
+            '1 question under “Ask first” still open',
           )
         }
       }

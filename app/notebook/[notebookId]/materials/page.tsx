@@ -58,6 +58,7 @@ export default async function MaterialsPage({ params }: { params: Promise<{ note
               ) : (
                 <FigureTable
                   caption={`Cost lines of ${title}`}
+                  captionUnseen
                   columns={[
                     { label: 'What' },
                     { label: 'Quantity', figures: true },
