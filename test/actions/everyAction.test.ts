@@ -56,6 +56,7 @@ import {
   tomorrow,
 } from './givenForms.ts'
 import { aConversion, conversionForm, putArrangements, waitingConversion } from './givenHours.ts'
+import { againForm, struckByEach, takenOutByEach, undoForm } from './givenUndo.ts'
 import { type Outcome, outcomeOf } from './outcome.ts'
 import { type AnyFunction, everyAction, serverActionFiles } from './serverFiles.ts'
 import { browseAs, markEverything, sessionCookie, strangers, type World, worldForEachTest } from './world.ts'
@@ -226,6 +227,18 @@ const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
     before: gateRemoved,
     sends: () => [{}, formOf({ id: 'g4' })],
     ...bothTo('/item/g4'),
+    changes: ['Change', 'Notebook'],
+  },
+  'app/notebook/server/undoActions.ts#undoEdit': {
+    before: inEach(takenOutByEach),
+    sends: async (id, household) => [{}, await undoForm(id, household)],
+    ...bothTo('/changes'),
+    changes: ['Change', 'Notebook'],
+  },
+  'app/notebook/server/entryAgainActions.ts#enterAgain': {
+    before: inEach(struckByEach),
+    sends: async (id, household) => [{}, await againForm(id, household)],
+    ...bothTo('/money'),
     changes: ['Change', 'Notebook'],
   },
   'app/notebook/server/unitsActions.ts#showLengthsIn': {

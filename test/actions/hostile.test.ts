@@ -38,6 +38,7 @@ import {
   tomorrow,
 } from './givenForms.ts'
 import { aConversion, conversionForm, waitingConversion } from './givenHours.ts'
+import { againForm, struckByEach, takenOutByEach, undoForm } from './givenUndo.ts'
 import { outcomeOf } from './outcome.ts'
 import { type AnyFunction, everyAction } from './serverFiles.ts'
 import { browseAs, markEverything, worldForEachTest } from './world.ts'
@@ -140,6 +141,14 @@ const readings: Readonly<Record<string, Reading>> = {
   },
   'app/notebook/server/putBackActions.ts#putItemBack': {
     sends: (id) => [id, {}, formOf({ id: 'g4' })],
+    reads: [0, 2],
+  },
+  'app/notebook/server/undoActions.ts#undoEdit': {
+    sends: async (id) => [id, {}, await undoForm(id, 'a')],
+    reads: [0, 2],
+  },
+  'app/notebook/server/entryAgainActions.ts#enterAgain': {
+    sends: async (id) => [id, {}, await againForm(id, 'a')],
     reads: [0, 2],
   },
   'app/notebook/server/unitsActions.ts#showLengthsIn': {
@@ -411,6 +420,8 @@ beforeEach(async () => {
   await accountOnRecord(notebook.id)
   await withReceipts(notebook.id)
   await withThingTakenOff(notebook.id, markedBy('a'))
+  await struckByEach(notebook.id)
+  await takenOutByEach(notebook.id)
 })
 
 async function action(name: string): Promise<AnyFunction> {
@@ -471,6 +482,12 @@ const oddFields: Readonly<Record<string, (form: FormData, field: string) => void
 
 describe.each([
   ['app/notebook/server/putBackActions.ts#putItemBack', () => formOf({ id: 'g4' }), ['id']],
+  ['app/notebook/server/undoActions.ts#undoEdit', (id: string) => undoForm(id, 'a'), ['edit']],
+  [
+    'app/notebook/server/entryAgainActions.ts#enterAgain',
+    (id: string) => againForm(id, 'a'),
+    ['index', 'fingerprint'],
+  ],
   ['app/notebook/server/unitsActions.ts#showLengthsIn', () => formOf({ units: 'metric' }), ['units']],
   ['app/notebook/server/actions.ts#moveNotebookItem', () => formOf({ id: 's1', way: 'down' }), ['id', 'way']],
   [
