@@ -1,19 +1,39 @@
-import type { Drawing, Point, Shape, Stroke } from '../../lib/drawing/drawing.ts'
+import { useId } from 'react'
+import { households } from '../../lib/core/people/household.ts'
+import type { Box, Drawing, Point, Shape, Stroke } from '../../lib/drawing/drawing.ts'
 import { hatchMarks } from '../../lib/drawing/hatchMarks.ts'
+import { HouseholdPattern } from './HouseholdPattern.tsx'
 
 /** A drawing of the core as SVG. The colours come from the page, so that it follows light and dark. */
-export function DrawnShapes({ drawing, label }: { drawing: Drawing; label: string }) {
+export function DrawnShapes({
+  drawing,
+  label,
+}: {
+  drawing: Pick<Drawing, 'width' | 'height' | 'shapes'>
+  label: string
+}) {
+  const patternId = useId()
+  const patterned = households.filter((household) =>
+    drawing.shapes.some((shape) => shape.kind === 'patterned' && shape.household === household),
+  )
   return (
     <svg className="drawn" viewBox={`0 0 ${drawing.width} ${drawing.height}`} role="img" aria-label={label}>
+      {patterned.length === 0 ? null : (
+        <defs>
+          {patterned.map((household) => (
+            <HouseholdPattern key={household} id={`${patternId}${household}`} household={household} />
+          ))}
+        </defs>
+      )}
       {drawing.shapes.map((shape, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: shapes have no names, and are drawn afresh each time
-        <Drawn key={index} shape={shape} />
+        <Drawn key={index} shape={shape} patternId={patternId} />
       ))}
     </svg>
   )
 }
 
-function Drawn({ shape }: { shape: Shape }) {
+function Drawn({ shape, patternId }: { shape: Shape; patternId: string }) {
   switch (shape.kind) {
     case 'polyline':
       return <polyline points={pointsText(shape.points)} fill="none" {...strokeOf(shape.stroke)} />
@@ -46,6 +66,8 @@ function Drawn({ shape }: { shape: Shape }) {
           {shape.text}
         </text>
       )
+    case 'patterned':
+      return <path d={shape.boxes.map(boxPath).join('')} fill={`url(#${patternId}${shape.household})`} />
     case 'hatch': {
       // One path for all lines, one for all dots: each mark by itself would be most of what a page is made of.
       const { lines, dots } = hatchMarks(shape)
@@ -95,6 +117,10 @@ function strokeOf(stroke: Stroke | undefined) {
 
 function pointsText(points: readonly Point[]): string {
   return points.map(placed).join(' ')
+}
+
+function boxPath({ x, y, width, height }: Box): string {
+  return `M${placed({ x, y })}h${round(width)}v${round(height)}h${-round(width)}z`
 }
 
 /** To a hundredth of a unit, which nobody sees: the figures of a drawing are most of its size. */

@@ -1,3 +1,4 @@
+import { scaleLinear } from 'd3-scale'
 import { useId } from 'react'
 import { HouseholdPattern } from './HouseholdPattern.tsx'
 import { HouseholdTag } from './HouseholdTag.tsx'
@@ -37,7 +38,8 @@ export function WayBars({
   const patternId = useId()
   const whole = Math.max(0, ...bars.map(({ a, b }) => a + b))
   if (!(whole > 0)) return null
-  const along = (amount: number) => `${(100 * amount) / whole}%`
+  const percent = scaleLinear([0, whole], [0, 100])
+  const along = (amount: number) => `${percent(amount)}%`
   return (
     <figure className="way-bars">
       <figcaption className="share-bar-label">{label}</figcaption>

@@ -65,6 +65,7 @@ export type Shape =
     }
   | TextShape
   | HatchShape
+  | PatternedShape
 
 export type TextShape = {
   readonly kind: 'text'
@@ -83,6 +84,23 @@ export type TextShape = {
 export type HatchShape = {
   readonly kind: 'hatch'
   readonly household: Household
+  readonly x: number
+  readonly y: number
+  readonly width: number
+  readonly height: number
+}
+
+/**
+ * Boxes that touch or not, filled with a household's pale ground and one pattern that runs on from box to box.
+ * `patternMarks` gives the marks on the ground.
+ */
+export type PatternedShape = {
+  readonly kind: 'patterned'
+  readonly household: Household
+  readonly boxes: readonly Box[]
+}
+
+export type Box = {
   readonly x: number
   readonly y: number
   readonly width: number

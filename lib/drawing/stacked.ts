@@ -68,5 +68,7 @@ function moved(shape: Shape, right: number, down: number): Shape {
       return { ...shape, at: point(shape.at) }
     case 'hatch':
       return { ...shape, x: shape.x + right, y: shape.y + down }
+    case 'patterned':
+      return { ...shape, boxes: shape.boxes.map((box) => ({ ...box, x: box.x + right, y: box.y + down })) }
   }
 }

@@ -4,6 +4,7 @@ import { paperScaleWords } from '../words/summary/drawingWords.ts'
 import { paperWords } from '../words/summary/paperWords.ts'
 import { detailPieces, drawingPiece } from './drawingPieces.ts'
 import type { Faces } from './faces.ts'
+import { figurePieces, taggedFigure } from './figurePieces.ts'
 import { box, type Mark, rule, tagged } from './mark.ts'
 import { columnHeight, columnWidth, type PageSize } from './pageSize.ts'
 import type { Piece } from './paginate.ts'
@@ -54,7 +55,7 @@ export function blockPieces(block: Block, drawing: Drawing, faces: Faces, page: 
     case 'drawing':
       return [
         {
-          ...figurePiece(drawingPiece(drawing, faces, width, columnHeight(page) - 120), block.description),
+          ...taggedFigure(drawingPiece(drawing, faces, width, columnHeight(page) - 120), block.description),
           keepWithNext: true,
         },
         ...textPieces(`${block.caption} ${scaleSentence(drawing)}`.trim(), styles.small, faces, {
@@ -64,9 +65,11 @@ export function blockPieces(block: Block, drawing: Drawing, faces: Faces, page: 
         }),
         ...listPieces(block.notes, faces, width),
         ...detailPieces(drawing, faces, width, columnHeight(page)).map((piece) =>
-          figurePiece(piece, paperWords.largerDrawing(labelsOf(piece))),
+          taggedFigure(piece, paperWords.largerDrawing(labelsOf(piece))),
         ),
       ]
+    case 'figure':
+      return figurePieces(block, faces, width, columnHeight(page))
     case 'signature':
       return signaturePieces(block, faces, width, columnHeight(page))
   }
@@ -74,12 +77,6 @@ export function blockPieces(block: Block, drawing: Drawing, faces: Faces, page: 
 
 function scaleSentence(drawing: Drawing): string {
   return drawing.scale.millimetresPerUnit > 0 ? paperScaleWords(drawing.scale.millimetresPerUnit) : ''
-}
-
-/** All that is drawn is one figure; its texts belong to it. */
-function figurePiece(piece: Piece, alternative: string): Piece {
-  const tag: StructureElement = { role: 'Figure', alternative }
-  return { ...piece, marks: piece.marks.map((mark) => tagged(mark, tag)) }
 }
 
 function labelsOf(piece: Piece): string[] {

@@ -1,12 +1,18 @@
 import type { Drawing, Shape } from '../drawing/drawing.ts'
-import { hatchMarks } from '../drawing/hatchMarks.ts'
+import { type HatchMarks, hatchMarks } from '../drawing/hatchMarks.ts'
+import { patternMarks } from '../drawing/patternMarks.ts'
 import { shortened } from './breakLines.ts'
 import type { Faces } from './faces.ts'
-import type { Mark } from './mark.ts'
+import { box, type Mark } from './mark.ts'
 import type { Piece } from './paginate.ts'
 
 /** The drawing as one piece: one unit is one point, smaller only where it would not fit in the column. */
-export function drawingPiece(drawing: Drawing, faces: Faces, width: number, columnHeight: number): Piece {
+export function drawingPiece(
+  drawing: Pick<Drawing, 'width' | 'height' | 'shapes'>,
+  faces: Faces,
+  width: number,
+  columnHeight: number,
+): Piece {
   const factor = Math.min(1, width / drawing.width, columnHeight / drawing.height)
   return {
     height: drawing.height * factor,
@@ -41,19 +47,19 @@ function marksOf(shape: Shape, faces: Faces): Mark[] {
       })
       return [{ kind: 'polyline', points, stroke: shape.stroke }]
     }
-    case 'hatch': {
-      const { lines, dots } = hatchMarks(shape)
+    case 'hatch':
+      return patternOf(hatchMarks(shape))
+    case 'patterned':
       return [
-        ...lines.map(
-          (line): Mark => ({
-            kind: 'polyline',
-            points: [line.from, line.to],
-            stroke: { ink: 'a', width: line.width },
+        ...shape.boxes.map(
+          ({ x, y, width, height }): Mark => ({
+            kind: 'polygon',
+            points: box(x, y, width, height),
+            fill: shape.household === 'a' ? 'soft-a' : 'soft-b',
           }),
         ),
-        ...dots.map((dot): Mark => ({ kind: 'circle', ...dot, fill: 'b' })),
+        ...patternOf(patternMarks(shape)),
       ]
-    }
     case 'text': {
       const weight = shape.bold ? 'semibold' : 'regular'
       // The drawing reckons widths on the wide side; a text that is wider all the same is set smaller, then cut.
@@ -68,6 +74,19 @@ function marksOf(shape: Shape, faces: Faces): Mark[] {
       return [{ kind: 'text', text, at: { x, y: shape.at.y }, size, weight, ink: shape.ink }]
     }
   }
+}
+
+function patternOf({ lines, dots }: HatchMarks): Mark[] {
+  return [
+    ...lines.map(
+      (line): Mark => ({
+        kind: 'polyline',
+        points: [line.from, line.to],
+        stroke: { ink: 'a', width: line.width },
+      }),
+    ),
+    ...dots.map((dot): Mark => ({ kind: 'circle', ...dot, fill: 'b' })),
+  ]
 }
 
 function scaled(mark: Mark, by: number): Mark {

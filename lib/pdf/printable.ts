@@ -1,4 +1,4 @@
-import type { Drawing } from '../drawing/drawing.ts'
+import type { Drawing, Shape } from '../drawing/drawing.ts'
 import type { Block } from '../words/summary/block.ts'
 
 /** The mark that stands for a character the face lacks: U+FFFD, which the face has. */
@@ -74,6 +74,8 @@ function printableBlock(block: Block, { text }: Printer): Block {
       return { ...block, title: text(block.title), text: text(block.text) }
     case 'drawing':
       return { ...block, caption: text(block.caption), notes: block.notes.map(text) }
+    case 'figure':
+      return { ...block, caption: text(block.caption), description: text(block.description) }
     case 'signature':
       return {
         ...block,
@@ -87,13 +89,15 @@ function printableBlock(block: Block, { text }: Printer): Block {
   }
 }
 
+/** The same drawing with texts that can be printed; so are those of its larger drawings. */
 export function printableDrawing(drawing: Drawing, print: Printer): Drawing {
-  const { text } = print
   return {
     ...drawing,
     ...(drawing.details && { details: drawing.details.map((detail) => printableDrawing(detail, print)) }),
-    shapes: drawing.shapes.map((shape) =>
-      shape.kind === 'text' ? { ...shape, text: text(shape.text) } : shape,
-    ),
+    shapes: printableShapes(drawing.shapes, print),
   }
+}
+
+export function printableShapes(shapes: readonly Shape[], { text }: Printer): Shape[] {
+  return shapes.map((shape) => (shape.kind === 'text' ? { ...shape, text: text(shape.text) } : shape))
 }

@@ -102,8 +102,8 @@ describe('the final account on paper', () => {
     expect(all).toContain('Neither owes the other anything for this fence.')
     const roles = elementsIn(page.tree).map(({ role }) => role)
     expect(roles.filter((role) => role === 'Table')).toHaveLength(4)
-    // One drawn signature, which is told in words.
-    expect(roles.filter((role) => role === 'Figure')).toHaveLength(1)
+    // What was spent over time, and one drawn signature: both are told in words.
+    expect(roles.filter((role) => role === 'Figure')).toHaveLength(2)
   })
 
   test('goes on over further pages where there are many items, with the hash on each', async () => {

@@ -86,6 +86,8 @@ export function textsOf(block: Block): readonly string[] {
       return block.groups.flatMap(({ heading, steps }) => [heading, ...steps])
     case 'caution':
       return [block.title, block.text]
+    case 'figure':
+      return [block.caption]
     case 'drawing':
       return [block.caption, ...block.notes]
     case 'signature':

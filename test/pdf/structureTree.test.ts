@@ -179,7 +179,7 @@ describe.each(Object.entries(paperMakers))('%s', { timeout: 120_000 }, (_, make)
     )
     for (const { alternative = '', box = [], width, height } of figures) {
       expect(alternative).toMatch(
-        /^(The boundary line from above|Larger drawing, labelled: .{20}|Drawn signature of \p{L})/u,
+        /^(The boundary line from above|Larger drawing, labelled: .{20}|Drawn signature of \p{L}|Bars of \d+ items|Steps from \d|[\d.]+ h asked of)/u,
       )
       const [left = -1, bottom = -1, right = Infinity, top = Infinity] = box
       expect([

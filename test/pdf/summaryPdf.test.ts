@@ -125,7 +125,7 @@ describe('the summary as a PDF', { timeout: 120_000 }, () => {
     expect(await qpdfCheck(draftBytes)).toContain('No syntax or stream encoding errors found')
     const pages = await renderGrey(draftBytes, 40)
     expect(pages).toHaveLength(draft.pages.length)
-    for (const page of pages) expect(page.levels.some((level) => level < 80)).toBe(true)
+    for (const page of pages) expect(page.levels.some((level) => level < 120)).toBe(true)
   })
 
   test('is on Letter paper in feet and inches, on A4 in metres', async () => {

@@ -57,6 +57,8 @@ function textsIn(block: Block): string[] {
       ]
     case 'drawing':
       return [block.caption, block.description, ...block.notes]
+    case 'figure':
+      return [block.caption, block.description]
     case 'signature':
       return [block.party, block.capacity, block.householdName, ...Object.values(block.state)]
   }

@@ -1,6 +1,7 @@
 import type { ItemHours, TaskHours } from '../../../lib/core/hours/hoursByTask.ts'
 import { hoursTotals } from '../../../lib/core/hours/hoursTotals.ts'
 import { type Household, households } from '../../../lib/core/people/household.ts'
+import { hoursBars } from '../../../lib/words/figures/hoursBars.ts'
 import {
   hoursFigure,
   hoursStanding,
@@ -15,6 +16,7 @@ import { FoldedPart } from '../../ui/FoldedPart.tsx'
 import { HouseholdTag } from '../../ui/HouseholdTag.tsx'
 import { Panel } from '../../ui/Panel.tsx'
 import { booksHours } from './booksHours.ts'
+import { FigureView } from './FigureView.tsx'
 import type { Opened } from './opened.ts'
 
 /** Hours by household and task: asked, given, own, and still to give; gifts and hired work apart. */
@@ -28,6 +30,7 @@ export function HoursPanel({ opened }: { opened: Opened }) {
       {hoursStanding(hours.signed).map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}
+      <FigureView shown={hoursBars(totals, names)} />
       <FigureTable
         caption="Hours of both households"
         columns={[

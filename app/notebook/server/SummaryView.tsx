@@ -2,6 +2,7 @@ import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
 import type { Block } from '../../../lib/words/summary/block.ts'
 import { Caution } from '../../ui/Caution.tsx'
 import { FigureTable } from '../../ui/FigureTable.tsx'
+import { FigureView } from './FigureView.tsx'
 import { LineDrawing } from './LineDrawing.tsx'
 import { SignatureView } from './SignatureView.tsx'
 import { StepsView } from './StepsView.tsx'
@@ -68,6 +69,8 @@ function BlockView({ block, notebook }: { block: Block; notebook: Notebook }) {
       )
     case 'drawing':
       return <LineDrawing notebook={notebook} />
+    case 'figure':
+      return <FigureView shown={block} />
     case 'signature':
       return <SignatureView block={block} />
   }

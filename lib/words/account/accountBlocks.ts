@@ -7,12 +7,15 @@ import {
   type WayOfGiving,
   waysOfGiving,
 } from '../../core/ledger/finalAccount.ts'
+import { spendingOfAccount } from '../../core/ledger/spentByDay.ts'
 import { type ForBoth, type Household, households, otherHousehold } from '../../core/people/household.ts'
 import { dayWords, momentWords } from '../day.ts'
+import { spendingSteps } from '../figures/spendingSteps.ts'
 import { itemTitle } from '../itemWords.ts'
 import { capacityWords } from '../labels.ts'
 import { moneyWords } from '../money.ts'
 import type { Block, SignatureBlock } from '../summary/block.ts'
+import { figureBlocks } from '../summary/figureBlocks.ts'
 import { capitalised } from '../summary/names.ts'
 import { unbroken } from '../summary/unbroken.ts'
 import { accountNames } from './accountText.ts'
@@ -55,6 +58,7 @@ export function accountBlocks(account: FinalAccount): Block[] {
       foot: ['In all', money(total.planned), money(total.actual), ...both(asked)],
     },
     ...capWords(account),
+    ...spendingBlocks(account),
     {
       kind: 'table',
       caption: 'What each household gave',
@@ -124,6 +128,17 @@ const wayWords: Readonly<Record<WayOfGiving, string>> = {
   gotBack: 'Money received back',
   keeps: 'Things that it keeps or sold',
   payments: 'Payments between the two',
+}
+
+/** What was spent, day by day, from the entries that the account was made of. */
+function spendingBlocks(account: FinalAccount): Block[] {
+  const digits = currencyDigits(account.currency) ?? 2
+  return figureBlocks(
+    spendingSteps(spendingOfAccount(account, digits), minorUnits(account.total.planned, digits), {
+      ...accountNames(account),
+      currency: account.currency,
+    }),
+  )
 }
 
 function paymentBlocks(account: FinalAccount): Block[] {

@@ -1,3 +1,4 @@
+import type { Figure } from '../../core/figures/figure.ts'
 import type { Household } from '../../core/people/household.ts'
 import type { StepGroup } from '../shareSteps.ts'
 
@@ -14,6 +15,7 @@ export type Block =
   | StepsBlock
   | { readonly kind: 'caution'; readonly title: string; readonly text: string }
   | DrawingBlock
+  | FigureBlock
   | SignatureBlock
 
 /** The first block, and the only one of its kind. */
@@ -58,6 +60,15 @@ export type DrawingBlock = {
   readonly description: string
   /** What could not be drawn, or only in part. */
   readonly notes: readonly string[]
+}
+
+/** A figure to look at, drawn by `lib/drawing/figures`. A table near it has every number. */
+export type FigureBlock = {
+  readonly kind: 'figure'
+  readonly figure: Figure
+  readonly caption: string
+  /** The same in words, for whoever can't see it. */
+  readonly description: string
 }
 
 /** One party's place for its signature. */

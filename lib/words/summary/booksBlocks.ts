@@ -6,11 +6,13 @@ import { type ForBoth, households } from '../../core/people/household.ts'
 import { placesOf } from '../../core/shares/itemShares.ts'
 import { digitsOf } from '../../core/shares/statement.ts'
 import { dayWords } from '../day.ts'
+import { booksSpending } from '../figures/booksSpending.ts'
 import { contributionWords, householdName } from '../labels.ts'
 import { moneyWords } from '../money.ts'
 import { meansWords, transferStanding } from '../transferText.ts'
 import { actualBlocks } from './actualBlocks.ts'
 import type { Block, TableRow } from './block.ts'
+import { figureBlocks } from './figureBlocks.ts'
 import { householdStart, itemTitle, typedSentence } from './names.ts'
 import { paymentPlanBlocks } from './paymentPlanBlocks.ts'
 import type { SummaryInput } from './summaryInput.ts'
@@ -33,6 +35,7 @@ export function booksBlocks(input: SummaryInput): Block[] {
           ? `Nothing has been given yet.${apart}`
           : `Only what has been given counts here.${apart}`,
     },
+    ...figureBlocks(booksSpending(notebook, booksAsOf)),
     ...(entries.length === 0 ? [] : [entryTable(notebook)]),
     ...actualBlocks(notebook),
     ...paymentPlanBlocks(notebook, booksAsOf, actual),

@@ -4,12 +4,15 @@ import { costLineAmount, labourAmount } from '../../core/amounts/lineAmount.ts'
 import { type ItemShares, placesOf } from '../../core/shares/itemShares.ts'
 import { sharedUses } from '../../core/shares/passages.ts'
 import { digitsOf, shareItems } from '../../core/shares/statement.ts'
+import { costBars } from '../figures/costBars.ts'
 import { labourNotes } from '../hoursText.ts'
 import { householdName } from '../labels.ts'
 import { moneyWords } from '../money.ts'
 import { quantityWords } from '../quantityWords.ts'
+import { shareNames } from '../shareText.ts'
 import { basicFenceBlocks } from './basicFenceBlocks.ts'
 import type { Block } from './block.ts'
+import { figureBlocks } from './figureBlocks.ts'
 import { householdStart, itemTitle, spokenList } from './names.ts'
 import { potBlocks } from './potBlocks.ts'
 import type { SummaryInput } from './summaryInput.ts'
@@ -32,6 +35,7 @@ export function costBlocks(input: SummaryInput): Block[] {
             text: `All money is in ${notebook.currency}. Each line is rounded once. A credit is taken off, so it has a minus.`,
           },
         ]),
+    ...figureBlocks(costBars(shared, new Map(), shareNames(notebook), titleOf)),
     ...places.flatMap((place) =>
       itemBlocks(
         notebook,
@@ -40,6 +44,10 @@ export function costBlocks(input: SummaryInput): Block[] {
       ),
     ),
   ]
+}
+
+function titleOf({ kind, index, name }: ItemShares): string {
+  return itemTitle(kind, index, name)
 }
 
 /** The items that can be shared, also where the statement as a whole is refused. */

@@ -4,9 +4,12 @@ import { hoursByTask, hoursForNoItem } from '../../core/hours/hoursByTask.ts'
 import { hoursTotals } from '../../core/hours/hoursTotals.ts'
 import { households } from '../../core/people/household.ts'
 import { placesOf } from '../../core/shares/itemShares.ts'
+import { hoursBars } from '../figures/hoursBars.ts'
 import { conversionWords, hoursFigure } from '../hoursText.ts'
+import { shareNames } from '../shareText.ts'
 import type { Block } from './block.ts'
 import { itemsShared } from './costBlocks.ts'
+import { figureBlocks } from './figureBlocks.ts'
 import { capitalised, householdStart, itemTitle } from './names.ts'
 import type { SummaryInput } from './summaryInput.ts'
 
@@ -20,6 +23,7 @@ export function hoursBlocks(input: SummaryInput): Block[] {
   const totals = hoursTotals(items, hoursForNoItem(notebook))
   return [
     { kind: 'heading', level: 2, id: 'hours-given', text: 'Hours of work given so far' },
+    ...figureBlocks(hoursBars(totals, shareNames(notebook))),
     {
       kind: 'table',
       caption: 'Hours asked, given and still to give',

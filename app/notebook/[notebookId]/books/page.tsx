@@ -7,6 +7,7 @@ import { beyondItems } from '../../server/beyondAgreed.ts'
 import { GoneLines } from '../../server/books/GoneLines.tsx'
 import { ItemInBooks } from '../../server/books/ItemInBooks.tsx'
 import { ItemSums } from '../../server/books/ItemSums.tsx'
+import { SpendingPanel } from '../../server/books/SpendingPanel.tsx'
 import { ThingsPanel } from '../../server/books/ThingsPanel.tsx'
 import { TrialBalancePanel } from '../../server/books/TrialBalancePanel.tsx'
 import { ValuationsPanel } from '../../server/books/ValuationsPanel.tsx'
@@ -32,6 +33,7 @@ export default async function BooksPage({ params }: { params: Promise<{ notebook
       >
         <GoneLines opened={opened} standing={standing} />
         <ItemSums figures={figures} standing={standing} csv={`${home}/books.csv`} />
+        <SpendingPanel figures={figures} />
         {standing.items.map((item) => (
           <ItemInBooks
             key={item.path}

@@ -4,10 +4,8 @@ import { sharedUses } from '../../../../lib/core/shares/passages.ts'
 import { readPart } from '../../../../lib/forms/parts.ts'
 import { fingerprintOf } from '../../../../lib/store/fingerprint.ts'
 import { itemTitle } from '../../../../lib/words/itemWords.ts'
-import { moneyWords } from '../../../../lib/words/money.ts'
 import { shareNames } from '../../../../lib/words/shareText.ts'
 import { ButtonLink } from '../../../ui/ButtonLink.tsx'
-import { FigureTable } from '../../../ui/FigureTable.tsx'
 import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import { CapsForm } from '../../forms/CapsForm.tsx'
@@ -18,6 +16,7 @@ import { ItemShareView } from '../../server/ItemShareView.tsx'
 import { MarkBox, StandingStatus } from '../../server/MarkBox.tsx'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { openNotebook } from '../../server/opened.ts'
+import { PlanPanel } from '../../server/PlanPanel.tsx'
 import { standingOf } from '../../server/standingOf.ts'
 import { WholeShare } from '../../server/WholeShare.tsx'
 import { WholeWhy } from '../../server/WholeWhy.tsx'
@@ -54,7 +53,7 @@ export default async function SharesPage({
           <ButtonLink href={`${home}/proposals`}>Proposals</ButtonLink>
           <ButtonLink href={`${home}/try`}>Try a change</ButtonLink>
         </div>
-        {statement.ok ? <PlanTable opened={opened} statement={statement.value} names={names} /> : null}
+        {statement.ok ? <PlanPanel opened={opened} statement={statement.value} /> : null}
         <CommonPartsPanel opened={opened} />
         {shared.items.map((item) => {
           const standing = standingOf(opened, itemKey(item.id))
@@ -96,47 +95,5 @@ export default async function SharesPage({
         <ItemConversation opened={opened} itemKey="caps" />
       </Page>
     </NotebookShell>
-  )
-}
-
-type PlanProps = {
-  opened: Awaited<ReturnType<typeof openNotebook>>
-  statement: Extract<Awaited<ReturnType<typeof openNotebook>>['statement'], { ok: true }>['value']
-  names: ReturnType<typeof shareNames>
-}
-
-/** The whole plan as one table that adds up. */
-function PlanTable({ opened, statement, names }: PlanProps) {
-  const money = (minor: bigint) => moneyWords(minor, statement.currency)
-  const { beforeCaps, total, asked, promised, inMoney } = statement
-  return (
-    <Panel heading="All items">
-      <FigureTable
-        caption="What each item asks for"
-        columns={[
-          { label: 'Item' },
-          { label: 'Total', figures: true },
-          { label: names.a, figures: true },
-          { label: names.b, figures: true },
-        ]}
-        rows={statement.items.map((item) => [
-          itemTitle(standingOf(opened, itemKey(item.id)).item),
-          money(item.total),
-          money(item.a),
-          money(item.b),
-        ])}
-        foot={[
-          ...(asked.moved ? [['Before caps', money(total), money(beforeCaps.a), money(beforeCaps.b)]] : []),
-          ['Asked', money(total), money(asked.a), money(asked.b)],
-          [
-            'Promised in kind and hours',
-            money(promised.a + promised.b),
-            money(promised.a),
-            money(promised.b),
-          ],
-          ['To bring in money', money(inMoney.a + inMoney.b), money(inMoney.a), money(inMoney.b)],
-        ]}
-      />
-    </Panel>
   )
 }

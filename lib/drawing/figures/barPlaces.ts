@@ -1,0 +1,104 @@
+import type { BarGroup, FigureBar } from '../../core/figures/figure.ts'
+import type { Ink, Shape } from '../drawing.ts'
+import { fitted, textWidth, wrapped } from '../textRoom.ts'
+
+/** Where a bar lies, from its top to its bottom. */
+export type BarPlace = { readonly bar: FigureBar; readonly top: number; readonly height: number }
+
+/** Where the bars of all groups lie, with their words. */
+export type BarPlaces = {
+  readonly bars: readonly BarPlace[]
+  readonly texts: readonly Shape[]
+  readonly bottom: number
+}
+
+/** Widths of the words at the left and of those at the right, where they stand beside the bars. */
+export type Columns = { readonly title: number; readonly text: number }
+
+type Room = { readonly width: number; readonly size: number; readonly top: number }
+
+/** The words beside the bars take as much as they need, as long as the bars keep a third. */
+export function columnsFor(groups: readonly BarGroup[], width: number, size: number): Columns {
+  const widest = (texts: readonly string[]) => Math.max(0, ...texts.map((text) => textWidth(text, size)))
+  return {
+    title: Math.min(width * 0.38, widest(groups.map(({ title }) => title))),
+    text: Math.min(width * 0.3, widest(groups.flatMap(({ bars }) => bars.map(({ text }) => text)))),
+  }
+}
+
+/** Each title at the left of its bars, each text at the right of its bar. */
+export function placesBeside(groups: readonly BarGroup[], columns: Columns, room: Room): BarPlaces {
+  const { width, size } = room
+  const row = size * 1.4
+  const bars: BarPlace[] = []
+  const texts: Shape[] = []
+  let y = room.top
+  for (const group of groups) {
+    const title = linesUpTo(group.title, Math.max(1, group.bars.length), size, columns.title)
+    title.forEach((line, at) => {
+      texts.push(word(line, 0, y + row * (at + 0.5) + size * 0.36, 'start', columns.title, size))
+    })
+    for (const bar of group.bars) {
+      const height = heightOf(bar, size)
+      bars.push({ bar, top: y + (row - height) / 2, height })
+      const text = fitted(bar.text, size, columns.text)
+      texts.push(word(text, width, y + row / 2 + size * 0.36, 'end', columns.text, size))
+      y += row
+    }
+    y += size * 0.5
+  }
+  return { bars, texts, bottom: y }
+}
+
+/** Each title above its bars, each text above its bar; in one row where a single bar has room for both. */
+export function placesBelow(groups: readonly BarGroup[], { width, size, top }: Room): BarPlaces {
+  const row = size * 1.35
+  const bars: BarPlace[] = []
+  const texts: Shape[] = []
+  let y = top
+  const put = (text: string, anchor: 'start' | 'end', ink: Ink, baseline: number) =>
+    texts.push(word(text, anchor === 'start' ? 0 : width, baseline, anchor, width, size, ink))
+  for (const group of groups) {
+    const [only] = group.bars.length === 1 ? group.bars : []
+    const together = only && textWidth(`${group.title}  ${only.text}`, size) <= width
+    for (const line of linesUpTo(group.title, 2, size, width)) {
+      put(line, 'start', 'ink', y + size)
+      y += row
+    }
+    for (const bar of group.bars) {
+      if (together) put(bar.text, 'end', 'ink', y - row + size)
+      else {
+        put(fitted(bar.text, size, width), 'end', 'quiet', y + size)
+        y += row
+      }
+      const height = heightOf(bar, size)
+      bars.push({ bar, top: y + size * 0.15, height })
+      y += height + size * 0.45
+    }
+    y += size * 0.55
+  }
+  return { bars, texts, bottom: y }
+}
+
+function heightOf({ thin = false }: FigureBar, size: number): number {
+  return size * (thin ? 0.55 : 1)
+}
+
+/** The text in no more lines than these, the last one cut where there is more. */
+function linesUpTo(text: string, most: number, size: number, room: number): string[] {
+  const lines = wrapped(text, size, room)
+  if (lines.length <= most) return [...lines]
+  return [...lines.slice(0, most - 1), fitted(lines.slice(most - 1).join(' '), size, room)]
+}
+
+function word(
+  text: string,
+  x: number,
+  y: number,
+  anchor: 'start' | 'end',
+  room: number,
+  size: number,
+  ink: Ink = 'ink',
+): Shape {
+  return { kind: 'text', text, at: { x, y }, anchor, size, ink, room }
+}
