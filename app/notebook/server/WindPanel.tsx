@@ -57,7 +57,7 @@ function SectionInWind({ notebook, check }: { notebook: Notebook; check: WindChe
       {rules.length === 0 ? null : (
         <>
           <FigureTable
-            caption={`What people dig without reckoning: ${title}`}
+            caption={`Usual depths to compare with: ${title}`}
             columns={[
               { label: depthRuleTitles.rule },
               { label: depthRuleTitles.depth, figures: true },
