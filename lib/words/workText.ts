@@ -3,20 +3,21 @@ import { sizeWords } from './fileText.ts'
 /** What long work says while it goes on. */
 export const workWords = {
   stop: 'Stop',
-  stopping: 'Stopping …',
+  stopping: 'Stopping\u00a0…',
   lost: 'Not done: the connection was lost. Try again once you are connected.',
   broke: 'Not done: something went wrong on our side. Try again in a while.',
   quarter: (quarters: number) => `${quarters * 25} %`,
   pack: {
     label: 'How much of the record pack is ready',
-    begins: 'Looking what belongs to it …',
+    begins: 'Looking what belongs to it\u00a0…',
     making: (ready: number, all: number) => `${ready} of ${all} papers and files are ready.`,
     done: 'The record pack is made, and being saved by your browser.',
     stopped: 'Stopped. Nothing was saved, and the notebook is as it was.',
   },
   paper: {
-    making: 'The PDF is being made …',
-    arriving: (loaded: number) => `${sizeWords(loaded)} of it are here …`,
+    making: 'The PDF is being made\u00a0…',
+    arriving: (loaded: number, all: number) =>
+      `${sizeWords(loaded)} of ${sizeWords(Math.max(all, loaded))} are here\u00a0…`,
     label: 'The PDF is being made',
     done: 'The PDF is made, and being saved by your browser.',
     stopped: 'Stopped. Nothing was saved.',
@@ -25,9 +26,9 @@ export const workWords = {
     label: 'How far the notebook file is',
     none: 'Choose a notebook file first.',
     sending: (sent: number, all: number) => `${sizeWords(sent)} of ${sizeWords(all)} sent.`,
-    reading: 'All is sent. It is being read …',
-    checking: 'It is read. What it says is being checked …',
-    storing: 'It holds. It is being put in its place …',
+    reading: 'All is sent. It is being read\u00a0…',
+    checking: 'It is read. What it says is being checked\u00a0…',
+    storing: 'It holds. It is being put in its place\u00a0…',
     stopped: 'Stopped. Nothing was stored, and the file is still chosen.',
     gone: 'Nothing was stored: the file was read too long ago. Send it once more.',
   },

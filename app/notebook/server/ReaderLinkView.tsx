@@ -60,7 +60,7 @@ export function ReaderLinkView({
           label="End this link"
           labelFor={link.label}
           weight="grave"
-          confirm={`End the link for ${link.label}? It opens nothing from then on.`}
+          confirm={`End the link for ${link.label}? It opens nothing from then on, and no press brings it back: whoever is to read on needs a new link.`}
         >
           <input type="hidden" name="id" value={link.id} />
         </PressForm>

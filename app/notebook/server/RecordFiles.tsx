@@ -17,8 +17,8 @@ export function RecordFiles({ notebookId }: { notebookId: string }) {
         <ButtonLink href={`${home}/history.json`} download>
           History (JSON)
         </ButtonLink>
+        <PackLink href={`${home}/record-pack.zip`}>Record pack (zip)</PackLink>
       </div>
-      <PackLink href={`${home}/record-pack.zip`}>Record pack (zip)</PackLink>
     </Panel>
   )
 }

@@ -59,9 +59,9 @@ export function PackLink({ href, children }: { href: string; children: string })
           onStop={stop}
         />
       )}
-      <p className="press-answer work-said" role="status" data-kind={said?.kind ?? 'done'}>
+      <span className="press-answer work-said" role="status" data-kind={said?.kind ?? 'done'}>
         {said?.text ?? ''}
-      </p>
+      </span>
     </>
   )
 }

@@ -76,7 +76,7 @@ export function PaperLink({
       {standing === undefined ? null : (
         <WorkProgress
           label={words.label}
-          said={standing.loaded === 0 ? words.making : words.arriving(standing.loaded)}
+          said={standing.loaded === 0 ? words.making : words.arriving(standing.loaded, standing.all)}
           fraction={standing.all > 0 ? standing.loaded / standing.all : undefined}
           onStop={stop}
         />

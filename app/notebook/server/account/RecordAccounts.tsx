@@ -32,7 +32,9 @@ export function RecordAccounts({ opened: { accounts, notebookId } }: { opened: O
           </div>
         </Panel>
       ))}
-      <ButtonLink href={`${home}/final-account`}>Open the final account</ButtonLink>
+      <div className="button-row">
+        <ButtonLink href={`${home}/final-account`}>Open the final account</ButtonLink>
+      </div>
     </Panel>
   )
 }
