@@ -13,10 +13,10 @@ const nothing = '(nothing)'
 /**
  * What differs between two pieces of a notebook, field by field, with names that a reader knows: "Height: 6 ft before,
  * 6 ft 6 in now". `null` and `undefined` stand for "no such item". Two texts that read the same, such as 25 and 25.00 of a
- * currency, are shown as they were typed.
+ * currency, are shown as they were typed. `currency`: of figures of money, where the pieces do not say it themselves.
  */
-export function differences(before: unknown, after: unknown): readonly Difference[] {
-  const [was, is] = [fieldsOf(before), fieldsOf(after)]
+export function differences(before: unknown, after: unknown, currency = ''): readonly Difference[] {
+  const [was, is] = [fieldsOf(before, currency), fieldsOf(after, currency)]
   return [...new Set([...was.keys(), ...is.keys()])].flatMap((label) => {
     const [old, now] = [was.get(label) ?? absent, is.get(label) ?? absent]
     if (old.typed === now.typed) return []
@@ -39,11 +39,11 @@ export const sameInWords = 'It reads as before: only what the app notes beside i
 type Field = { readonly typed: string; readonly words: string }
 const absent: Field = { typed: nothing, words: nothing }
 
-function fieldsOf(data: unknown): Map<string, Field> {
+function fieldsOf(data: unknown, known: string): Map<string, Field> {
   const fields = new Map<string, Field>()
   const whole = unwrapped(data)
   const currency = objectOf(whole).currency
-  const around = { siblings: {}, inside: '', currency: typeof currency === 'string' ? currency : '' }
+  const around = { siblings: {}, inside: '', currency: typeof currency === 'string' ? currency : known }
   collect(whole, [], around, fields)
   return fields
 }
@@ -112,11 +112,16 @@ function wordFor(words: Readonly<Record<string, string>>, key: string): string |
   return Object.hasOwn(words, key) ? words[key] : undefined
 }
 
+/** What one row of a list is called, where the list's own word is that of a pot. */
+const rowWords: Readonly<Record<string, string>> = { materials: 'cost line', labour: 'labour line' }
+
 /** What the field at a path is called: "Rails, one above the other". */
 export function labelOf(path: readonly (string | number)[]): string {
-  const words = path.map((key, index) =>
-    typeof key === 'number' ? String(key + 1) : (wordInside(path.slice(0, index), key) ?? key),
-  )
+  const words = path.map((key, index) => {
+    if (typeof key === 'number') return String(key + 1)
+    const row = typeof path[index + 1] === 'number' ? wordFor(rowWords, key) : undefined
+    return row ?? wordInside(path.slice(0, index), key) ?? key
+  })
   const label = words.reduce(
     (text, word) =>
       /^[0-9]+$/.test(word) ? `${text || 'row'} ${word}` : text === '' ? word : `${text}, ${word}`,

@@ -428,7 +428,7 @@ describe('the page', () => {
     browseAs(world(), 'b')
     const [tried, shared] = (await page()).split('id="proposal-').slice(1)
     expect(tried).toContain('Shared as it is now, it would ask:')
-    expect(tried).toMatch(/Materials 1, unit price: [0-9.]+ now, 999\.00 proposed/)
+    expect(tried).toMatch(/Cost line 1, unit price: \$[0-9.]+ now, \$999\.00 proposed/)
     expect(shared).not.toContain('Shared as it is now')
     expect(shared).not.toContain('What would be different')
   })

@@ -25,20 +25,20 @@ describe('what differs, in words', () => {
   test('counts lines from one', () => {
     const before = item({ materials: [{ quantity: '1' }, { quantity: '2' }] })
     const after = item({ materials: [{ quantity: '1' }, { quantity: '3' }] })
-    expect(words(before, after)).toEqual(['Materials 2, quantity: 2 before, 3 now'])
+    expect(words(before, after)).toEqual(['Cost line 2, quantity: 2 before, 3 now'])
   })
 
   test('gives figures with their units, and days in words', () => {
     const line = (quantity: string, unitPrice: string) =>
       item({ materials: [{ what: 'pipe', quantity, unit: 'bag', unitPrice }] })
     expect(words(line('1', '0.385'), line('3', '102.6'))).toEqual([
-      'Materials 1, quantity: 1 bag before, 3 bags now',
-      'Materials 1, unit price: 0.385 USD before, $102.60 now',
+      'Cost line 1, quantity: 1 bag before, 3 bags now',
+      'Cost line 1, unit price: 0.385 USD before, $102.60 now',
     ])
     const work = (hours: string, rate: string) => item({ labour: [{ hours, rate }] })
     expect(words(work('1', '25'), work('2.5', '26.5'))).toEqual([
-      'Labour 1, hours: 1 hour before, 2.5 hours now',
-      'Labour 1, rate: $25.00 an hour before, $26.50 an hour now',
+      'Labour line 1, hours: 1 hour before, 2.5 hours now',
+      'Labour line 1, rate: $25.00 an hour before, $26.50 an hour now',
     ])
     const parts = (a: string) => item({ share: { together: { principle: 'percent', a, b: '40' } } })
     expect(words(parts('60'), parts('50'))).toEqual([
@@ -54,7 +54,7 @@ describe('what differs, in words', () => {
 
   test('shows as typed what reads the same', () => {
     const rate = (typed: string) => item({ labour: [{ rate: typed }] })
-    expect(words(rate('25'), rate('25.00'))).toEqual(['Labour 1, rate: 25 before, 25.00 now'])
+    expect(words(rate('25'), rate('25.00'))).toEqual(['Labour line 1, rate: 25 before, 25.00 now'])
   })
 
   test('names what the take-off and the line say, and a word inside a thing by that thing', () => {

@@ -33,15 +33,22 @@ export type Fitting = Extract<ProposedNow, { readonly since: 'as it was' | 'move
 
 export function proposedNow(document: NotebookDocument, proposed: ProposedItem): ProposedNow {
   const { id, fingerprint, was, item } = proposed
+  const currency = String(document.currency)
   const now = readPart(document, { part: 'item', id })
   if (now === undefined) return { id, since: 'gone' }
   if (fingerprintOf(now) === fingerprint) return { id, since: 'as it was', now, item, changed: [] }
   if (was === undefined) return { id, since: 'changed', now, keys: [], changed: [] }
   const onto = proposedOnto(was, item, now)
   if (onto.kind === 'fits')
-    return { id, since: 'moved on', now, item: { ...onto.item, id }, changed: differences(was, now) }
+    return {
+      id,
+      since: 'moved on',
+      now,
+      item: { ...onto.item, id },
+      changed: differences(was, now, currency),
+    }
   const only = (from: Item) => Object.fromEntries(onto.keys.map((key) => [key, from[key]]))
-  return { id, since: 'changed', now, keys: onto.keys, changed: differences(only(was), only(now)) }
+  return { id, since: 'changed', now, keys: onto.keys, changed: differences(only(was), only(now), currency) }
 }
 
 export function isFitting(one: ProposedNow): one is Fitting {

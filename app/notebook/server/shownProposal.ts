@@ -40,6 +40,7 @@ export type ShownProposal = {
 export function shownProposal(opened: Opened, proposal: Proposal): ShownProposal {
   const { document, inForce, standings } = opened
   const titleOf = itemTitles(document)
+  const { currency } = opened.notebook
   const found = proposal.items.map((item) => ({ item, now: proposedNow(document, item) }))
   const fitting = found.map(({ now }) => now).filter(isFitting)
   const plan = fitting.length === found.length ? proposedPlan(document, fitting, inForce.caps) : undefined
@@ -61,8 +62,9 @@ export function shownProposal(opened: Opened, proposal: Proposal): ShownProposal
         ? differences(
             withoutShare(now.now, would !== undefined),
             withoutShare(now.item, would !== undefined),
+            currency,
           ).map(proposedChangeWords)
-        : thenProposed(item),
+        : thenProposed(item, currency),
     }
   }
   const marked = standings
@@ -79,8 +81,8 @@ export function shownProposal(opened: Opened, proposal: Proposal): ShownProposal
 }
 
 /** What was proposed for an item as it then was. */
-function thenProposed({ was, item }: ProposedItem): readonly string[] {
-  return was === undefined ? [] : differences(was, item).map(thenProposedWords)
+function thenProposed({ was, item }: ProposedItem, currency: string): readonly string[] {
+  return was === undefined ? [] : differences(was, item, currency).map(thenProposedWords)
 }
 
 function withoutShare(item: Readonly<Record<string, unknown>>, left: boolean) {
