@@ -77,3 +77,18 @@ export function totalQuestion(notebook: Notebook, from: Household, planned: Mino
 }
 
 export const quoteSourceWords = 'Needed: who gave this quote, such as “a welding shop in town, by phone”.'
+
+/** A quote that is dated in the future. */
+export function quoteDayWords(on: string, today: string): string {
+  return `${dayWords(on)} is yet to come: today is ${dayWords(today)}. Enter the day on which the quote was given.`
+}
+
+/** Offered where the payment plan falls short of what its household is still to bring in money. */
+export const moreInstalmentWords = {
+  /** The link that leads to the form. */
+  link: (amount: string) => `Write ${amount} as one more instalment`,
+  short: (amount: string) => `The plan that all have signed falls short by ${amount}.`,
+  /** The press in the form: it adds the part, and the amount to the total. */
+  add: (amount: string) => `Add ${amount} as one more instalment`,
+  inDraft: 'The draft has an instalment for that. It holds once both have marked it and all have signed.',
+} as const

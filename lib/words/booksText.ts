@@ -10,6 +10,7 @@ import { itemTitle } from './itemWords.ts'
 import { contributionWords } from './labels.ts'
 import { moneyWords } from './money.ts'
 import type { ShareNames } from './shareText.ts'
+import { capitalised } from './summary/names.ts'
 
 /** What a line of the plan is called, where its item is not named beside it. */
 export function lineTitle({ item, itemId, what }: PlannedLine): string {
@@ -70,7 +71,7 @@ export function lineStandingWords(
   if (pending[other]?.amount === markable)
     return {
       kind: 'open',
-      text: `${names[other]} marked it as ${done}; it waits for your mark`,
+      text: `${capitalised(names[other])} marked it as ${done}; it waits for your mark`,
       more,
     }
   if (pending[own]?.amount === markable)
@@ -94,7 +95,7 @@ export function lineMarksWords(
   names: ShareNames,
 ): readonly string[] {
   const said = (household: Household, amount: Minor, on: string) =>
-    `${names[household]} marked ${moneyWords(amount, names.currency)} on ${dayWords(on)}.`
+    `${capitalised(names[household])} marked ${moneyWords(amount, names.currency)} on ${dayWords(on)}.`
   return [
     ...households.flatMap((household) => {
       const mark = held?.marks[household]

@@ -81,6 +81,26 @@ export function tooMuchMoneyWords(name: string, worth: string, still: string): s
 
 export const giftHint = 'Planned as a gift: thanked, and in no sum. Leave the rate empty.'
 
+/** Beside the rate of hours: where it comes from, and what they are worth without one. */
+export function rateHint(
+  agreed: { readonly skilled: string; readonly plain: string } | undefined,
+  currency: string,
+  task: { readonly rate: string } | undefined,
+): string {
+  const nothing = 'Without a rate the hours are worth nothing in money.'
+  if (task !== undefined)
+    return task.rate === ''
+      ? `The task has no rate in the plan. ${nothing}`
+      : `The task is planned at ${task.rate} ${currency} an hour.`
+  const { plain = '', skilled = '' } = agreed ?? {}
+  if (plain === '' && skilled === '') return `No rate is agreed on. ${nothing}`
+  const rates = [
+    ...(plain === '' ? [] : [`${plain} ${currency} an hour for plain work`]),
+    ...(skilled === '' ? [] : [`${skilled} ${currency} for skilled work`]),
+  ]
+  return `Agreed: ${rates.join(', ')}.`
+}
+
 /** Beside the tick about hours beyond a ceiling. */
 export function ceilingHint({
   hours,

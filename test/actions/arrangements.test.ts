@@ -1,14 +1,19 @@
 import { beforeEach, describe, expect, test, vi } from 'vitest'
+import { hasMoreInstalment, withMoreInstalment } from '../../app/notebook/forms/moreInstalment.ts'
 import {
   beginArrangements,
   removeArrangements,
   saveArrangements,
 } from '../../app/notebook/server/arrangementActions.ts'
+import { instalmentsNow, moreInstalment } from '../../app/notebook/server/instalmentsNow.ts'
+import { openNotebook } from '../../app/notebook/server/opened.ts'
 import { statementOf } from '../../lib/core/shares/statement.ts'
 import { readDocument } from '../../lib/forms/readNotebook.ts'
 import { marksOf } from '../../lib/store/marks.ts'
+import { settledDocument } from '../core/ledger/settledBooks.ts'
 import { everyTable } from './everyTable.ts'
-import { openedPart } from './givenForms.ts'
+import { settledBooks } from './givenAccount.ts'
+import { openedPart, tomorrow } from './givenForms.ts'
 import { putArrangements } from './givenHours.ts'
 import { outcomeOf } from './outcome.ts'
 import { browseAs, documentOf, markEverything, worldForEachTest } from './world.ts'
@@ -78,6 +83,14 @@ describe('rates, tolerance and instalments', () => {
       ['arrangements.rates.skilled.on', /not a day/],
     ],
     [
+      'a quote of a day that is yet to come',
+      { rates: { plain: { rate: '30', quote: '40', quoteFrom: 'a builder', on: tomorrow() } } },
+      [
+        'arrangements.rates.plain.on',
+        /is yet to come: today is .* Enter the day on which the quote was given/,
+      ],
+    ],
+    [
       'a quote of nobody',
       { rates: { plain: { rate: '30', quote: '40', quoteFrom: ' ' } } },
       ['arrangements.rates.plain.quoteFrom', /who gave this quote/],
@@ -142,5 +155,61 @@ describe('rates, tolerance and instalments', () => {
     expect(await save(plan('100.00'), { totalIsMeant: true })).toEqual(saved)
     expect(await documentOf(world().notebook.id)).not.toHaveProperty('totalIsMeant')
     expect(await save(plan(planned))).toEqual(saved)
+  })
+})
+
+describe('a payment plan that falls short, since the fence came dearer', () => {
+  const wire = { item: 's1', pot: 'materials', what: 'wire', place: '1', amount: '204.00' }
+  // 404.00 in the place of 304.00: b has paid 152.00 of 202.00.
+  const dearer = {
+    arrangements: {
+      instalments: { from: 'b', total: '152.00', parts: parts(['2027-05-18', '152.00']) },
+    },
+    contributions: (settledDocument().contributions as object[]).map((entry, at) =>
+      at === 0
+        ? {
+            ...entry,
+            amount: '404.00',
+            lines: [wire, { ...wire, what: 'posts', place: '2', amount: '200.00' }],
+          }
+        : entry,
+    ),
+    books: {
+      bought: (settledDocument().books as { bought: object[] }).bought.map((one, at) =>
+        at === 0 ? { ...one, amount: '204.00' } : one,
+      ),
+    },
+  }
+
+  test('is offered one more instalment of just that, until the draft has it', async () => {
+    const { id } = world().notebook
+    await settledBooks(id, dearer)
+    const offered = moreInstalment(await openNotebook(id))
+    expect(offered).toEqual({ amount: '50.00', words: '$50.00', digits: 2 })
+    if (offered === undefined) throw new Error('something is offered')
+
+    const { draft } = await openedPart<{ arrangements: object }>(id, { part: 'arrangements' })
+    const longer = withMoreInstalment(draft, 'arrangements.instalments', offered) as typeof draft
+    expect(longer).toMatchObject({
+      arrangements: {
+        instalments: { total: '202.00', parts: [{ amount: '152.00' }, { on: '', amount: '50.00' }] },
+      },
+    })
+    expect(hasMoreInstalment(longer, 'arrangements.instalments', offered)).toBe(true)
+    expect(await save(longer.arrangements)).toEqual(
+      faults(['arrangements.instalments.parts[1].on', /Needed/]),
+    )
+    const dated = JSON.parse(JSON.stringify(longer.arrangements).replace('"on":""', '"on":"2027-07-01"'))
+    expect(await save(dated)).toEqual(saved)
+    expect(moreInstalment(await openNotebook(id))).toBeUndefined()
+  })
+
+  test('has nothing missing once nothing is owed, though not all of it was paid', async () => {
+    const { id } = world().notebook
+    await settledBooks(id, {
+      arrangements: { instalments: { from: 'b', total: '500.00', parts: parts(['2027-05-18', '500.00']) } },
+    })
+    const plan = instalmentsNow(await openNotebook(id))
+    expect(plan?.standing).toMatchObject({ paid: 15200n, met: 34800n, rest: 0n, overdue: 0n, short: 0n })
   })
 })

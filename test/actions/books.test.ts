@@ -118,6 +118,12 @@ describe('a receipt', () => {
       '“barbed wire” is no longer in the plan. Choose another line',
     ],
     [
+      'for one item with a line of another',
+      () => anEntry({ for: 's1', lines: [{ line: lineValue(augerHire), amount: '1.00' }] }),
+      'lines[0].line',
+      'This line is of “Auger hire”, and the entry is for “',
+    ],
+    [
       'with a row that names no line',
       () => anEntry({ lines: [{ line: 'constructor', amount: '1.00' }] }),
       'lines[0].line',

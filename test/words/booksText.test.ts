@@ -1,10 +1,15 @@
 import { describe, expect, test } from 'vitest'
+import type { Thing } from '../../lib/core/agreement/notebook.ts'
+import { plannedAgainstActual } from '../../lib/core/ledger/plannedAgainstActual.ts'
 import { plannedStatement, statementOf } from '../../lib/core/shares/statement.ts'
 import { booksCsv } from '../../lib/words/booksCsv.ts'
-import { differenceOf } from '../../lib/words/booksText.ts'
+import { differenceOf, lineStandingWords } from '../../lib/words/booksText.ts'
 import { linesLeftWords, valuationSentence } from '../../lib/words/entryFieldWords.ts'
+import { shareNames } from '../../lib/words/shareText.ts'
+import { actualBlocks } from '../../lib/words/summary/actualBlocks.ts'
 import type { Block } from '../../lib/words/summary/block.ts'
 import { summaryContent } from '../../lib/words/summary/summaryContent.ts'
+import { thingAgreedWords, thingStanding } from '../../lib/words/thingText.ts'
 import { cash, markedBy, notebookOf, on, wire } from '../core/ledger/madeBooks.ts'
 
 const receipt = cash('b', '118.00', { ...wire, amount: '112.40' })
@@ -84,4 +89,121 @@ test('both values of goods are told, and what counts', () => {
   expect(valuationSentence({ documented: undefined, byWeight: undefined, lower: undefined }, 1n, 'USD')).toBe(
     '',
   )
+})
+
+describe('where a line stands, as each household reads it', () => {
+  const names = shareNames(plain)
+  const held = { ...wire, amount: '112.40', marks }
+  const more = { ...receipt, lines: [{ ...wire, amount: '7.60' }], amount: '7.60' }
+  const half = { ...wire, amount: '120.00', marks: markedBy('b') }
+  const read = (contributions: readonly object[], bought: readonly object[]) => {
+    const [item] = plannedAgainstActual(notebookOf(contributions, { bought }), 2).items
+    const [line] = item?.lines ?? []
+    if (line === undefined) throw new Error('there is a line')
+    return (['a', 'b'] as const).map((own) => lineStandingWords(line, own, names))
+  }
+
+  test('both marked it, and it still comes to that', () => {
+    for (const { kind, text, more: said } of read([receipt], [held])) {
+      expect([kind, text]).toEqual(['agreed', 'Marked as bought by both: the actual amount counts'])
+      expect(said).toEqual([
+        'No. 12 marked $112.40 on 1 April 2027.',
+        'No. 14 marked $112.40 on 1 April 2027.',
+      ])
+    }
+  })
+
+  test('both marked it, and it has come to another amount since, of which nobody or one has said anything', () => {
+    const text = 'Both marked $112.40; it has come to $120.00 since'
+    for (const bought of [[held], [held, half]])
+      for (const standing of read([receipt, more], bought)) {
+        expect(standing).toMatchObject({ kind: 'changed', text })
+        expect(standing.more[0]).toBe('$112.40 counts until both mark another amount.')
+        expect(standing.more.includes('No. 14 marked $120.00 on 1 April 2027.')).toBe(bought.length > 1)
+      }
+  })
+
+  test('it came back to what both marked: a mark on another amount is told, and moves nothing', () => {
+    for (const standing of read([receipt], [held, half])) {
+      expect(standing.kind).toBe('agreed')
+      expect(standing.more.at(-1)).toBe('No. 14 marked $120.00 on 1 April 2027.')
+    }
+  })
+
+  test('more came back than was spent since both marked it', () => {
+    const back = { ...receipt, kind: 'refund', amount: '200.00', lines: [{ ...wire, amount: '200.00' }] }
+    expect(read([receipt, back], [held])[0]?.text).toBe(
+      'Both marked $112.40; since then more came back than was spent',
+    )
+  })
+
+  test('one has marked it, at what it comes to or at another amount', () => {
+    expect(read([receipt, more], [half]).map(({ text }) => text)).toEqual([
+      'No. 14 marked it as bought; it waits for your mark',
+      'You marked it; it waits for no. 12',
+    ])
+    for (const { kind, text } of read([receipt], [half]))
+      expect([kind, text]).toEqual([
+        'changed',
+        'Marked by one at another amount than it comes to now: the planned amount counts',
+      ])
+  })
+
+  test('both marked that it was not needed', () => {
+    expect(read([], [{ ...wire, amount: '0.00', marks }])[0]?.text).toBe(
+      'Marked as not needed by both: it counts as nothing',
+    )
+  })
+})
+
+describe('the paper, once a line has come to another amount than both marked', () => {
+  test('says which amount counts', () => {
+    const more = { ...receipt, amount: '7.60', lines: [{ ...wire, amount: '7.60' }] }
+    const [table] = actualBlocks(
+      notebookOf([receipt, more], { bought: [{ ...wire, amount: '112.40', marks }] }),
+    ).filter(({ kind }) => kind === 'table')
+    expect(JSON.stringify(table)).toContain('"$112.40, as both marked it"')
+  })
+})
+
+describe('a thing, as each household reads it', () => {
+  const thing: Thing = {
+    kind: 'leftover',
+    what: 'wire, 6 ft',
+    from: '',
+    item: 's1',
+    on: '',
+    due: '',
+    returned: '',
+    household: 'b',
+    sold: false,
+    value: '12.00',
+    marks: {},
+  }
+  const agreed = { ...thing, value: '20.00', marks }
+  const names = shareNames(plain)
+  const read = (one: Thing) => (['a', 'b'] as const).map((own) => thingStanding(one, own, names))
+
+  test('changed since both marked it, and by whom the change was marked', () => {
+    expect(read({ ...thing, agreed })).toEqual([
+      'Changed since both marked it',
+      'Changed since both marked it',
+    ])
+    expect(read({ ...thing, agreed, marks: markedBy('b') })).toEqual([
+      'Changed; waits for your mark',
+      'Changed; waits for no. 12',
+    ])
+    expect(thingAgreedWords(agreed, '$20.00', 'West side', names, false)).toBe(
+      'Both marked “wire, 6 ft”, kept by no. 14: $20.00 off the materials of West side, and off what no. 14 has given. That counts until both mark it as it stands now.',
+    )
+  })
+
+  test('taken off the list by one, and by both', () => {
+    const off = { on, by: 'b' } as const
+    expect(read({ ...thing, agreed, marks: markedBy('b'), off })).toEqual([
+      'Taken off the list by no. 14; waits for your mark',
+      'Taken off the list by no. 14; waits for no. 12',
+    ])
+    expect(read({ ...thing, marks, off })).toEqual(['Off the list', 'Off the list'])
+  })
 })

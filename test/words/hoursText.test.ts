@@ -4,7 +4,7 @@ import { statementOf } from '../../lib/core/shares/statement.ts'
 import { departsWords, ratesAlone, toleranceWords, totalQuestion } from '../../lib/words/arrangementText.ts'
 import { differences, differenceWords } from '../../lib/words/differences.ts'
 import { happeningWords } from '../../lib/words/happeningText.ts'
-import { entryHoursWords, hoursFigure, hoursWords } from '../../lib/words/hoursText.ts'
+import { entryHoursWords, hoursFigure, hoursWords, rateHint } from '../../lib/words/hoursText.ts'
 import { changedItemTitle } from '../../lib/words/itemWords.ts'
 import type { Block } from '../../lib/words/summary/block.ts'
 import { contentWithoutCosts } from '../../lib/words/summary/contentWithoutCosts.ts'
@@ -172,5 +172,22 @@ describe('the summary', () => {
   test('says nothing of rates, tolerance, instalments or hours to strangers', () => {
     const text = textOf(contentWithoutCosts({ notebook, standing, signatures: [] }))
     expect(text).not.toMatch(/arrangements|instalment|tolerance|dearer|an hour|hours-given|builder/i)
+  })
+})
+
+describe('beside the rate of hours', () => {
+  const agreed = { plain: '22', skilled: '34' }
+  test.each<[Parameters<typeof rateHint>[0], Parameters<typeof rateHint>[2], string]>([
+    [agreed, { rate: '25.00' }, 'The task is planned at 25.00 USD an hour.'],
+    [
+      agreed,
+      { rate: '' },
+      'The task has no rate in the plan. Without a rate the hours are worth nothing in money.',
+    ],
+    [agreed, undefined, 'Agreed: 22 USD an hour for plain work, 34 USD for skilled work.'],
+    [{ plain: '22', skilled: '' }, undefined, 'Agreed: 22 USD an hour for plain work.'],
+    [undefined, undefined, 'No rate is agreed on. Without a rate the hours are worth nothing in money.'],
+  ])('it says where the rate comes from: %o, %o', (rates, task, words) => {
+    expect(rateHint(rates, 'USD', task)).toBe(words)
   })
 })

@@ -7,6 +7,7 @@ import { FigureField } from '../../ui/draft/FigureField.tsx'
 import { TextField } from '../../ui/draft/TextField.tsx'
 import type { RemoveAction } from '../../ui/draft/useSaving.ts'
 import { InstalmentFields } from './InstalmentFields.tsx'
+import type { MoreInstalment } from './moreInstalment.ts'
 import { NotebookForm } from './NotebookForm.tsx'
 import type { PartFormProps } from './partForm.ts'
 
@@ -18,10 +19,12 @@ export function ArrangementsForm({
   remove,
   names,
   planned,
+  more,
 }: PartFormProps & {
   remove: RemoveAction
   /** What each household brings in money as planned, in words. */
   planned: { readonly a: string; readonly b: string } | undefined
+  more?: MoreInstalment | undefined
 }) {
   return (
     <NotebookForm
@@ -61,7 +64,7 @@ export function ArrangementsForm({
         hint="From 0 to 100. Beyond it the item needs both marks again. Empty: nothing is agreed."
         suffix="percent"
       />
-      <InstalmentFields names={names} planned={planned} />
+      <InstalmentFields names={names} planned={planned} more={more} />
       <TextField path="arrangements.notes" label="Notes" multiline />
     </NotebookForm>
   )

@@ -1,6 +1,6 @@
 'use client'
 
-import { ceilingHint, giftHint } from '../../../lib/words/hoursText.ts'
+import { ceilingHint, giftHint, rateHint } from '../../../lib/words/hoursText.ts'
 import { type Choice, ChoiceField } from '../../ui/draft/ChoiceField.tsx'
 import { useDraft } from '../../ui/draft/draftContext.ts'
 import { setAt, textAt } from '../../ui/draft/draftPath.ts'
@@ -33,6 +33,13 @@ export function HoursFields({
   const here = tasks.filter((one) => one.item === textAt(draft, 'for'))
   const chosen = here.find((one) => one.task === textAt(draft, 'task'))
   const household = textAt(draft, 'household') === 'b' ? 'b' : 'a'
+  const plain = names.rates?.plain ?? ''
+  const rateOf = (item: string, task: string) =>
+    tasks.find((one) => one.item === item && one.task === task)?.rate[household] ?? plain
+  // A rate that was filled in follows what is chosen; one that somebody typed stays.
+  const filledIn = new Set(['', plain, ...tasks.flatMap(({ rate }) => [rate.a, rate.b])])
+  const fillIn = (old: unknown, item: string, task: string) =>
+    filledIn.has(textAt(old, 'rate')) ? setAt(old, 'rate', rateOf(item, task)) : old
   return (
     <>
       <ChoiceField
@@ -40,7 +47,7 @@ export function HoursFields({
         label="For"
         optionalLabel="the whole fence"
         options={items}
-        onChosen={() => change((old) => setAt(old, 'task', ''))}
+        onChosen={(item) => change((old) => fillIn(setAt(old, 'task', ''), item, ''))}
       />
       {here.length === 0 ? null : (
         <ChoiceField
@@ -48,11 +55,7 @@ export function HoursFields({
           label="Task"
           optionalLabel="none of these"
           options={here.map(({ task }) => ({ value: task, label: task }))}
-          onChosen={(task) => {
-            const rate = here.find((one) => one.task === task)?.rate[household] ?? ''
-            if (rate === '') return
-            change((old) => (textAt(old, 'rate') === '' ? setAt(old, 'rate', rate) : old))
-          }}
+          onChosen={(task) => change((old) => fillIn(old, textAt(old, 'for'), task))}
         />
       )}
       <FieldLine>
@@ -61,7 +64,11 @@ export function HoursFields({
           path="rate"
           label="Rate an hour"
           suffix={names.currency}
-          hint={chosen?.gift[household] ? giftHint : 'Without a rate the hours are worth nothing in money.'}
+          hint={
+            chosen?.gift[household]
+              ? giftHint
+              : rateHint(names.rates, names.currency, chosen && { rate: chosen.rate[household] })
+          }
         />
       </FieldLine>
       {chosen?.ceiling === undefined || chosen.gift[household] ? null : (

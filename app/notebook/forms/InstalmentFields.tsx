@@ -1,5 +1,6 @@
 'use client'
 
+import { moreInstalmentWords } from '../../../lib/words/arrangementText.ts'
 import { dayWords } from '../../../lib/words/day.ts'
 import { ChoiceField } from '../../ui/draft/ChoiceField.tsx'
 import { DateField } from '../../ui/draft/DateField.tsx'
@@ -11,6 +12,7 @@ import { RowsField } from '../../ui/draft/RowsField.tsx'
 import { TakenOut } from '../../ui/draft/TakenOut.tsx'
 import { TickField } from '../../ui/draft/TickField.tsx'
 import { useOptionalPart } from '../../ui/draft/useOptionalPart.ts'
+import { hasMoreInstalment, type MoreInstalment, withMoreInstalment } from './moreInstalment.ts'
 import { type FormNames, householdChoices } from './partWords.ts'
 
 const path = 'arrangements.instalments'
@@ -19,11 +21,14 @@ const path = 'arrangements.instalments'
 export function InstalmentFields({
   names,
   planned,
+  more,
 }: {
   names: FormNames
   planned: { readonly a: string; readonly b: string } | undefined
+  /** What the signed plan falls short by, to be added with one press. */
+  more?: MoreInstalment | undefined
 }) {
-  const { draft } = useDraft()
+  const { draft, change, form } = useDraft()
   const { isThere, ready, begin, takeOut, putBack } = useOptionalPart(path)
   if (!isThere) {
     const first = { from: '', total: '', parts: [{ on: '', amount: '' }] }
@@ -67,6 +72,20 @@ export function InstalmentFields({
           </FieldLine>
         )}
       </RowsField>
+      {more === undefined || hasMoreInstalment(draft, path, more) ? null : (
+        <div className="field">
+          <p className="field-hint">{moreInstalmentWords.short(more.words)}</p>
+          <button
+            type="button"
+            id={`${form}-${path}.more`}
+            className="button button-plain"
+            disabled={!ready}
+            onClick={() => change((old) => withMoreInstalment(old, path, more))}
+          >
+            {moreInstalmentWords.add(more.words)}
+          </button>
+        </div>
+      )}
       <div className="button-row">
         <button type="button" className="button button-plain" disabled={!ready} onClick={takeOut}>
           No instalments

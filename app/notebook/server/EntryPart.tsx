@@ -1,4 +1,5 @@
 import { fileLimits, mediaTypes } from '../../../lib/core/agreement/attachedFile.ts'
+import { agreedRates } from '../../../lib/core/hours/rates.ts'
 import { placesOf } from '../../../lib/core/shares/itemShares.ts'
 import { findNotebook } from '../../../lib/store/notebooks.ts'
 import { filesOf } from '../../../lib/store/storedFiles.ts'
@@ -10,6 +11,7 @@ import { UploadForm } from '../../ui/files/UploadForm.tsx'
 import { Panel } from '../../ui/Panel.tsx'
 import { ContributionForm } from '../forms/ContributionForm.tsx'
 import { enterContribution } from './bookActions.ts'
+import { booksFigures } from './booksFigures.ts'
 import { lineChoices } from './lineChoices.ts'
 import type { Opened } from './opened.ts'
 import { addFiles } from './storedFileActions.ts'
@@ -43,7 +45,7 @@ export async function EntryPart({ opened }: { opened: Opened }) {
           }}
           base={`new ${notebook.contributions.length}`}
           save={enterContribution.bind(null, notebookId)}
-          names={shareNames(notebook)}
+          names={{ ...shareNames(notebook), rates: agreedRates(booksFigures(opened).notebook.arrangements) }}
           items={items}
           tasks={taskChoices(opened)}
           books={{

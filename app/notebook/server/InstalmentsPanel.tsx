@@ -1,9 +1,12 @@
+import { moreInstalmentWords } from '../../../lib/words/arrangementText.ts'
 import { dayWords } from '../../../lib/words/day.ts'
 import { instalmentSentences, instalmentWords, partStandingWords } from '../../../lib/words/instalmentText.ts'
 import { householdName } from '../../../lib/words/labels.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
+import { ButtonLink } from '../../ui/ButtonLink.tsx'
 import { FigureTable } from '../../ui/FigureTable.tsx'
 import { Panel } from '../../ui/Panel.tsx'
+import { moreAnchor } from '../forms/moreInstalment.ts'
 import { instalmentsNow } from './instalmentsNow.ts'
 import type { Opened } from './opened.ts'
 
@@ -11,7 +14,7 @@ import type { Opened } from './opened.ts'
 export function InstalmentsPanel({ opened }: { opened: Opened }) {
   const plan = instalmentsNow(opened)
   if (plan === undefined) return null
-  const { notebook, standing } = plan
+  const { notebook, standing, more } = plan
   const money = (minor: bigint) => moneyWords(minor, notebook.currency)
   const names = { a: householdName(notebook, 'a'), b: householdName(notebook, 'b') }
   const { columns, foot, heading } = instalmentWords
@@ -20,6 +23,15 @@ export function InstalmentsPanel({ opened }: { opened: Opened }) {
       {instalmentSentences(standing, names, notebook.currency).map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}
+      {standing.short === 0n ? null : more === 0n ? (
+        <p>{moreInstalmentWords.inDraft}</p>
+      ) : (
+        <div className="button-row">
+          <ButtonLink href={`/notebook/${opened.notebookId}/arrangements#${moreAnchor}`}>
+            {moreInstalmentWords.link(money(more))}
+          </ButtonLink>
+        </div>
+      )}
       <FigureTable
         caption={heading}
         captionUnseen

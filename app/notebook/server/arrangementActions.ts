@@ -10,6 +10,7 @@ import type { SaveAnswer } from '../../ui/draft/saveAnswer.ts'
 import { quoteQuestions, totalQuestions } from './arrangementQuestions.ts'
 import { readDraft, refusedDraft } from './readDraft.ts'
 import { editDocument, removePart, savePart } from './savePart.ts'
+import { today } from './today.ts'
 
 const part = { part: 'arrangements' } as const
 const baseSchema = z.string().max(200_000)
@@ -40,8 +41,8 @@ export async function saveArrangements(
   const { totalIsMeant, ...kept } = read.data.draft
   // A draft without them would take them out whole, which has a button of its own.
   if (!isObject(kept.arrangements)) return refusedDraft
-  return savePart(notebookId, part, read.data.base, kept, (next) => [
-    ...quoteQuestions(next),
+  return savePart(notebookId, part, read.data.base, kept, (next, before) => [
+    ...quoteQuestions(next, before, today()),
     ...(totalIsMeant === true ? [] : totalQuestions(next)),
   ])
 }

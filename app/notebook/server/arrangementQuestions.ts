@@ -1,8 +1,9 @@
 import { type Notebook, skills } from '../../../lib/core/agreement/notebook.ts'
+import { isCalendarDay } from '../../../lib/core/amounts/calendarDay.ts'
 import { minorUnits } from '../../../lib/core/amounts/money.ts'
 import { statementOf } from '../../../lib/core/shares/statement.ts'
 import { isObject, type NotebookDocument, readDocument } from '../../../lib/forms/readNotebook.ts'
-import { quoteSourceWords, totalQuestion } from '../../../lib/words/arrangementText.ts'
+import { quoteDayWords, quoteSourceWords, totalQuestion } from '../../../lib/words/arrangementText.ts'
 import type { Fault } from '../../ui/draft/saveAnswer.ts'
 import { typedText } from './typedText.ts'
 
@@ -17,13 +18,32 @@ export function totalQuestions(next: NotebookDocument): readonly Fault[] {
   return message === undefined ? [] : [{ path: 'totalIsMeant', message }]
 }
 
-/** A quote is worth something only with its source: who asks for so much. Told together with the faults of the file. */
-export function quoteQuestions(next: NotebookDocument): readonly Fault[] {
-  const rates = inside(inside(next, 'arrangements'), 'rates')
-  return skills
-    .map((skill) => ({ skill, typed: inside(rates, skill) }))
-    .filter(({ typed }) => typedText(typed.quote) !== '' && typedText(typed.quoteFrom) === '')
-    .map(({ skill }) => ({ path: `arrangements.rates.${skill}.quoteFrom`, message: quoteSourceWords }))
+/**
+ * A quote is worth something only with its source, who asks for so much, and on a day that has been; a day that stands there
+ * already is not judged again. Told together with the faults of the file.
+ */
+export function quoteQuestions(
+  next: NotebookDocument,
+  before: NotebookDocument,
+  today: string,
+): readonly Fault[] {
+  const rates = ratesIn(next)
+  return skills.flatMap((skill) => {
+    const { quote, quoteFrom, on } = inside(rates, skill)
+    const path = `arrangements.rates.${skill}`
+    const sourceless = typedText(quote) !== '' && typedText(quoteFrom) === ''
+    const day = typedText(on)
+    return [
+      ...(sourceless ? [{ path: `${path}.quoteFrom`, message: quoteSourceWords }] : []),
+      ...(isCalendarDay(day) && day > today && day !== typedText(inside(ratesIn(before), skill).on)
+        ? [{ path: `${path}.on`, message: quoteDayWords(day, today) }]
+        : []),
+    ]
+  })
+}
+
+function ratesIn(document: NotebookDocument) {
+  return inside(inside(document, 'arrangements'), 'rates')
 }
 
 function inside(object: Readonly<Record<string, unknown>>, key: string): Readonly<Record<string, unknown>> {

@@ -50,7 +50,7 @@ export async function savePart(
   part: Part,
   base: string,
   draft: unknown,
-  asks: (next: NotebookDocument) => readonly FieldFault[] = () => [],
+  asks: (next: NotebookDocument, before: NotebookDocument) => readonly FieldFault[] = () => [],
 ): Promise<SaveAnswer> {
   const { household } = await requireHousehold(notebookId)
   const read = readDraft.safeParse(draft)
@@ -67,7 +67,7 @@ export async function savePart(
     }
     const names =
       part.part === 'buildUps' ? nameFaults(keptBuildUps(next), (index) => `buildUps[${index}].name`) : []
-    const asked = part.part === 'letter' ? letterFaultsOf(next) : asks(next)
+    const asked = part.part === 'letter' ? letterFaultsOf(next) : asks(next, document)
     const renamed = part.part === 'decisions' ? renamedDecisions(document, next) : new Map()
     const sources = wantedSources(readPart(document, part), readPart(next, part))
     return { next, renamed, wanting: [...names, ...asked, ...sources] }

@@ -10,6 +10,7 @@ import { Panel } from '../../../ui/Panel.tsx'
 import { ArrangementsForm } from '../../forms/ArrangementsForm.tsx'
 import { beginArrangements, removeArrangements, saveArrangements } from '../../server/arrangementActions.ts'
 import { ItemConversation } from '../../server/ItemConversation.tsx'
+import { moreInstalment } from '../../server/instalmentsNow.ts'
 import { MarkBox } from '../../server/MarkBox.tsx'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { openNotebook } from '../../server/opened.ts'
@@ -64,6 +65,7 @@ export default async function ArrangementsPage({ params }: { params: Promise<{ n
                 save={saveArrangements.bind(null, notebookId)}
                 remove={removeArrangements.bind(null, notebookId)}
                 names={shareNames(notebook)}
+                more={moreInstalment(opened)}
                 planned={inMoney && { a: money(inMoney.a), b: money(inMoney.b) }}
               />
             </Panel>
