@@ -47,7 +47,7 @@ describe('cost by item', () => {
       fence({ contributions: [cash('b', '40.00', '2027-03-01', 's1'), cash('a', '9.00', '2027-03-01')] }),
     )
     expect(shown?.figure.groups.map(({ title, bars }) => [title, bars.map(({ text }) => text)])).toEqual([
-      ['Part 1', ['$100.00 planned', '$0.00 spent']],
+      ['Part 1', ['$100.00 planned']],
       ['Part 2', ['$300.00 planned', '$40.00 spent']],
       ['For the whole fence', ['$9.00 spent']],
     ])

@@ -22,6 +22,13 @@ export function countThatFits(ticksOf: (count: number) => readonly Tick[], room:
   return 1
 }
 
+/** How many ticks to ask for, so that as many as can be have their label: where it is long, every other one has. */
+export function countWithMostLabels(ticksOf: (count: number) => readonly Tick[], room: LabelRoom): number {
+  const counts = Array.from({ length: mostTicks }, (_, less) => mostTicks - less)
+  const named = (count: number) => withoutTouching(ticksOf(count), room).length
+  return counts.reduce((best, count) => (named(count) >= named(best) ? count : best), mostTicks)
+}
+
 /** The labels of an axis that lies along the drawing, on the base line `y`. One that would touch another is left out. */
 export function labelsBelow(ticks: readonly Tick[], y: number, room: LabelRoom): TextShape[] {
   return withoutTouching(ticks, room).map(({ at, text }) => ({

@@ -50,32 +50,32 @@ export function placesBeside(groups: readonly BarGroup[], columns: Columns, room
   return { bars, texts, bottom: y }
 }
 
-/** Each title above its bars, each text above its bar; in one row where a single bar has room for both. */
+/** Each title above its bars; what the bars say in one row below it where there is room, else each above its own bar. */
 export function placesBelow(groups: readonly BarGroup[], { width, size, top }: Room): BarPlaces {
   const row = size * 1.35
   const bars: BarPlace[] = []
   const texts: Shape[] = []
   let y = top
-  const put = (text: string, anchor: 'start' | 'end', ink: Ink, baseline: number) =>
-    texts.push(word(text, anchor === 'start' ? 0 : width, baseline, anchor, width, size, ink))
+  const put = (text: string, ink: Ink, bold = false) => {
+    texts.push({
+      ...word(fitted(text, size, width), 0, y + size, 'start', width, size, ink),
+      ...(bold && { bold }),
+    })
+    y += row
+  }
   for (const group of groups) {
-    const [only] = group.bars.length === 1 ? group.bars : []
-    const together = only && textWidth(`${group.title}  ${only.text}`, size) <= width
-    for (const line of linesUpTo(group.title, 2, size, width)) {
-      put(line, 'start', 'ink', y + size)
-      y += row
-    }
+    const said = group.bars.map(({ text }) => text).filter((text) => text !== '')
+    const together = said.join(', ')
+    const fits = textWidth(together, size) <= width
+    for (const line of linesUpTo(group.title, 2, size, width * 0.93)) put(line, 'ink', true)
+    if (fits && together !== '') put(together, 'quiet')
     for (const bar of group.bars) {
-      if (together) put(bar.text, 'end', 'ink', y - row + size)
-      else {
-        put(fitted(bar.text, size, width), 'end', 'quiet', y + size)
-        y += row
-      }
+      if (!fits && bar.text !== '') put(bar.text, 'quiet')
       const height = heightOf(bar, size)
       bars.push({ bar, top: y + size * 0.15, height })
-      y += height + size * 0.45
+      y += height + size * 0.3
     }
-    y += size * 0.55
+    y += size * 0.6
   }
   return { bars, texts, bottom: y }
 }

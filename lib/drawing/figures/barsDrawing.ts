@@ -47,7 +47,7 @@ export function barsDrawing(figure: BarsFigure, { width, text: size, words }: Fi
   // Beside the bars nothing else stands in the way of a rule; below words it reaches over its own bar only.
   const stretches = beside
     ? [{ from: top, to: places.bottom }]
-    : places.bars.map((bar) => ({ from: bar.top - 3, to: bar.top + bar.height + 3 }))
+    : places.bars.map((bar) => ({ from: bar.top - 2, to: bar.top + bar.height + 2 }))
   return {
     width,
     height: places.bottom + size * 1.6,

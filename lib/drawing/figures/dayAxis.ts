@@ -26,11 +26,8 @@ export function dayTicks(
   const round = days.ticks(count).filter((tick) => tick.getTime() % day === 0)
   // No round place lies within a short time: its first day is named.
   const ticks = round.length > 0 ? round : [utcDay.ceil(days.domain()[0] ?? new Date(0))]
-  const upTo = ticks.every((tick) => isFirst(tick) && tick.getUTCMonth() === 0)
-    ? 'year'
-    : ticks.every(isFirst)
-      ? 'month'
-      : 'day'
+  const inYears = ticks.length > 1 && ticks.every((tick) => isFirst(tick) && tick.getUTCMonth() === 0)
+  const upTo = inYears ? 'year' : ticks.every(isFirst) ? 'month' : 'day'
   return ticks.flatMap((tick) => {
     const iso = tick.toISOString()
     // Years that the calendar of the notebook does not have begin with a sign.

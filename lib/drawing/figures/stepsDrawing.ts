@@ -3,7 +3,7 @@ import type { StepsFigure } from '../../core/figures/figure.ts'
 import { households } from '../../core/people/household.ts'
 import type { Shape } from '../drawing.ts'
 import { fitted, textWidth } from '../textRoom.ts'
-import { countThatFits, labelsBelow } from './axisLabels.ts'
+import { countWithMostLabels, labelsBelow } from './axisLabels.ts'
 import { daysShown, dayTicks } from './dayAxis.ts'
 import type { DrawnFigure, FigureLook } from './figureDrawing.ts'
 import { againstStroke, dueShape, type KeyEntry, keyRows, sumStroke } from './keyRows.ts'
@@ -38,7 +38,7 @@ export function stepsDrawing(figure: StepsFigure, { width, text: size, words }: 
   const right = width - 4
   const days = scaleUtc().domain(daysShown(figure)).range([left, right])
   const room = { from: left - size, to: width, size }
-  const count = countThatFits((tried) => dayTicks(days, tried, words.day), room)
+  const count = countWithMostLabels((tried) => dayTicks(days, tried, words.day), room)
   const ticks = dayTicks(days, count, words.day)
   const dueRow = figure.dues.length === 0 ? 0 : size * 1.1
   // Nobody knows what will have been spent on a day to come.

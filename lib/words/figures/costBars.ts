@@ -27,7 +27,10 @@ export function costBars(
   if (shares.length < 2 || !hasAnything(costs)) return undefined
   const bars = (asked: ForBoth<Minor> | undefined, given: ForBoth<Minor> | undefined) => [
     ...(asked ? [{ parts: lengthsOf(asked), text: `${moneyOf(asked, names)} planned` }] : []),
-    ...(given ? [{ parts: lengthsOf(given), text: `${moneyOf(given, names)} spent`, thin: true }] : []),
+    // An empty bar for each item that is still to come would say nothing.
+    ...(given && (given.a !== 0n || given.b !== 0n)
+      ? [{ parts: lengthsOf(given), text: `${moneyOf(given, names)} spent`, thin: true }]
+      : []),
   ]
   const { items, others, onNothing, inAll } = costs
   return {
