@@ -1,3 +1,4 @@
+import { never } from '../core/assert.ts'
 import { otherHousehold } from '../core/people/household.ts'
 import type { ReachedCap } from '../core/shares/capReached.ts'
 import { moneyWords } from './money.ts'
@@ -23,4 +24,36 @@ export function reachedCapSentences(reached: ReachedCap, names: ShareNames, what
     ...(agreed > 0n ? [`${capitalised(other)} has marked that it bears ${money(agreed)} of this.`] : []),
     `Buying on ${what} pauses until you two agree: spend less, raise the cap, or put the new price into the plan and both mark it.`,
   ]
+}
+
+/**
+ * Which caps buying is held against.
+ *
+ * @param now.signed number of the revision that all have signed; undefined while there is none
+ * @param now.draftDiffers whether the notebook has other caps than these now
+ */
+export function whichCapsWords(
+  held: {
+    readonly from: 'signed' | 'marked since' | 'draft'
+    readonly marked: { readonly a: boolean; readonly b: boolean }
+  },
+  now: { readonly signed: number | undefined; readonly draftDiffers: boolean },
+  names: ShareNames,
+): string {
+  switch (held.from) {
+    case 'signed':
+      return `This goes by the caps of revision ${now.signed}, which all have signed.${now.draftDiffers ? ' The notebook has other caps now; they hold here once both of you have marked them.' : ''}`
+    case 'marked since':
+      return `This goes by the caps that both of you have marked since revision ${now.signed} was signed.`
+    case 'draft':
+      return `Nothing is signed yet, so this goes by the caps as they stand in the notebook. ${markedWords(held.marked, names)}`
+    default:
+      return never(held.from)
+  }
+}
+
+function markedWords({ a, b }: { readonly a: boolean; readonly b: boolean }, names: ShareNames): string {
+  if (a && b) return 'Both of you have marked them.'
+  if (!a && !b) return 'Nobody has marked them so far.'
+  return `${capitalised(names[a ? 'a' : 'b'])} has marked them, ${names[a ? 'b' : 'a']} has not.`
 }

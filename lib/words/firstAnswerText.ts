@@ -115,6 +115,7 @@ export const withoutMoneyWords = {
   stock:
     'Things that you have count at what they are worth: posts, mesh, a saw for hire. Say of a cost line that you supply it.',
   one: 'For single items all of it can be asked of one household. Choose that item by item, side by side.',
+  proposeOne: (a: string) => `Propose that ${a} bears all of it`,
   limit: (a: string) =>
     `A limit of nothing: the fence then asks nothing of you, hours included, and all of it moves to ${a}. It holds once both households mark it.`,
 } as const

@@ -5,7 +5,7 @@ import { describe, expect, test, vi } from 'vitest'
 import { giveFirstAnswer } from '../../app/notebook/server/firstAnswerActions.ts'
 import { sayAboutItem } from '../../app/notebook/server/messageActions.ts'
 import type { Household } from '../../lib/core/people/household.ts'
-import { statementOf } from '../../lib/core/shares/statement.ts'
+import { shareItems, statementOf } from '../../lib/core/shares/statement.ts'
 import { documentText } from '../../lib/forms/parts.ts'
 import { readNotebook } from '../../lib/forms/readNotebook.ts'
 import { newestFirstAnswer } from '../../lib/store/firstAnswers.ts'
@@ -14,6 +14,7 @@ import { editNotebook } from '../../lib/store/notebooks.ts'
 import { dayWords } from '../../lib/words/day.ts'
 import { moneyWords } from '../../lib/words/money.ts'
 import { everyTable } from './everyTable.ts'
+import { settledBooks, signedByAll } from './givenAccount.ts'
 import { anAddedPhoto } from './givenFiles.ts'
 import { formOf, tomorrow } from './givenForms.ts'
 import { outcomeOf, refusalOf } from './outcome.ts'
@@ -73,6 +74,15 @@ const changeDocument = (change: (document: Record<string, unknown>) => object) =
 
 const withoutCaps = (document: Record<string, unknown>) => ({ ...document, caps: {} })
 
+/** The gate between the gardens, shared by use, with other keys. */
+const byUse = (document: Record<string, unknown>, keys: object) => ({
+  ...document,
+  caps: {},
+  gates: (document.gates as { id: string }[]).map((gate) =>
+    gate.id === 'g3' ? { ...gate, share: { together: { principle: 'use' } }, ...keys } : gate,
+  ),
+})
+
 describe('the first screen', () => {
   test('shows the photo of the old fence, the most that is asked, that nothing binds, and five answers', async () => {
     await changeDocument(withoutCaps)
@@ -94,6 +104,33 @@ describe('the first screen', () => {
     expect(await pageOf('b', 'welcome/page.tsx')).toContain('That is the limit that you set.')
     await markEverything(world().notebook.id)
     expect(await pageOf('b', 'welcome/page.tsx')).toContain('which both households have marked')
+  })
+
+  test('says which gate is shared by halves for now, since its passages are not settled', async () => {
+    expect(await pageOf('b', 'welcome/page.tsx')).not.toContain('by halves for now')
+    await changeDocument((document) => byUse(document, { uses: undefined, passages: { takes: {} } }))
+    const html = await pageOf('b', 'welcome/page.tsx')
+    expect(html).toContain('Mower gate is shared by halves for now: the passages are not settled yet.')
+  })
+
+  test('says which gate nobody has counted, what to do, and what the other items ask for meanwhile', async () => {
+    await changeDocument((document) => byUse(document, { uses: undefined }))
+    const read = readNotebook(documentText(await documentOf(world().notebook.id)))
+    if (!read.ok) throw new Error('the document holds')
+    const { items, faults } = shareItems(read.value.notebook)
+    expect(faults.length).toBeGreaterThan(0)
+    const ofB = items.reduce((sum, item) => sum + item.b, 0n)
+    const said = 'Mower gate: nobody has counted its passages a week yet'
+    const meanwhile = `and ${moneyWords(ofB, 'USD')} of no. 14 so far, before caps.`
+    for (const page of ['welcome/page.tsx', 'shares/page.tsx']) {
+      const html = await pageOf('b', page)
+      expect(html).toContain(said)
+      expect(html).toContain(meanwhile)
+    }
+    expect(await pageOf('b', 'welcome/page.tsx')).toContain('Not worked out yet')
+    expect(await pageOf('b', 'terms/page.tsx')).toContain(
+      `href="/notebook/${world().notebook.id}/item/g3#passages">Shares can’t be worked out yet. ${said}`,
+    )
   })
 
   test('can be looked at by the household that asks, and answers nothing there', async () => {
@@ -135,6 +172,31 @@ describe('fine, but without money', () => {
     expect(await pageOf('a', 'terms/page.tsx')).toMatch(open)
     await markEverything(world().notebook.id, ['a'])
     expect(await pageOf('a', 'terms/page.tsx')).not.toMatch(open)
+  })
+
+  test('leads to a proposal that the other bears all of it, and is settled by what all sign afterwards', async () => {
+    const { id } = world().notebook
+    await settledBooks(id, { contributions: [], books: {} }, new Date('2020-03-01T10:00:00Z'))
+    await answer({ answer: 'fine without money' })
+    const html = await pageOf('b', 'answer/page.tsx')
+    expect(html).toContain(`href="/notebook/${id}/proposals/new?way=one-a">Propose that No. 12 bears all`)
+    const open = /No\. 14 answered on [^<]*: fine, but without money<\/a>/
+    expect(await pageOf('a', 'terms/page.tsx')).toMatch(open)
+    await changeDocument((document) => ({ ...document, title: 'The line once more' }))
+    await markEverything(id)
+    await signedByAll(id, new Date(Date.now() + 60_000))
+    expect(await pageOf('a', 'terms/page.tsx')).not.toMatch(open)
+  })
+
+  test('with a limit of nothing, marked by both, is asked for no hours either', async () => {
+    await changeDocument(withoutCaps)
+    expect(await pageOf('b', 'welcome/page.tsx')).toContain('of the planned hours fall to you')
+    await changeDocument((document) => ({ ...document, caps: { b: '0' } }))
+    await markEverything(world().notebook.id)
+    const html = await pageOf('b', 'welcome/page.tsx')
+    expect(html).toContain('at most <span class="figure">$0.00</span>')
+    expect(html).not.toContain('of the planned hours fall to you')
+    expect(await pageOf('b', 'shares/page.tsx')).toMatch(/and 0\.00 (h )?to no\. 14\./)
   })
 
   test('says how many hours the money would be at the agreed rate', async () => {

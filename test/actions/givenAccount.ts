@@ -20,10 +20,15 @@ import { settledDocument } from '../core/ledger/settledBooks.ts'
 import { formOf } from './givenForms.ts'
 import { documentOf, markEverything } from './world.ts'
 
-const at = new Date('2027-06-01T18:00:00Z')
+const settledAt = new Date('2027-06-01T18:00:00Z')
+const at = settledAt
 
 /** Puts a small fence into a notebook, whose books are settled, and has all parties sign the agreement about it. */
-export async function settledBooks(id: string, changed: Record<string, unknown> = {}): Promise<void> {
+export async function settledBooks(
+  id: string,
+  changed: Record<string, unknown> = {},
+  signedAt = settledAt,
+): Promise<void> {
   const document = settledDocument(changed)
   await editNotebook({
     id,
@@ -32,11 +37,11 @@ export async function settledBooks(id: string, changed: Record<string, unknown> 
     change: () => ({ document: documentText(document), changed: [], kept: undefined }),
   })
   await markEverything(id)
-  await signedByAll(id)
+  await signedByAll(id, signedAt)
 }
 
 /** Freezes the document of a notebook as its next revision, signed by all. */
-export async function signedByAll(id: string): Promise<void> {
+export async function signedByAll(id: string, at = settledAt): Promise<void> {
   const document = await documentOf(id)
   const read = readDocument(document)
   assert(read.ok, 'the document holds')

@@ -8,6 +8,8 @@ import { documentText } from '../../lib/forms/parts.ts'
 import { readDocument } from '../../lib/forms/readNotebook.ts'
 import { editNotebook } from '../../lib/store/notebooks.ts'
 import { moneyWords } from '../../lib/words/money.ts'
+import { settledBooks } from './givenAccount.ts'
+import { putInDocument } from './givenHours.ts'
 import { outcomeOf } from './outcome.ts'
 import { type AnyFunction, everyAddress } from './serverFiles.ts'
 import { browseAs, documentOf, markEverything, worldForEachTest } from './world.ts'
@@ -72,6 +74,28 @@ describe('a cap in a draft', () => {
     expect(html).toContain(`moves ${above}`)
     expect(html).toContain('Before caps')
     expect(html).not.toContain('would move')
+  })
+
+  test('is what the notice goes by while nothing is signed, and it says who has marked it', async () => {
+    await capOfTen()
+    await markEverything(world().notebook.id, ['b'])
+    browseAs(world(), 'a')
+    expect(await notice()).toContain('Nothing is signed yet, so this goes by the caps as they stand')
+    expect(await notice()).toContain('No. 14 has marked them, no. 12 has not.')
+  })
+
+  test('is held against once it was signed; another one after that only with both marks', async () => {
+    const { id } = world().notebook
+    await settledBooks(id, { caps: { b: '10.00' } })
+    browseAs(world(), 'b')
+    expect(await notice()).toContain('This goes by the caps of revision 1, which all have signed.')
+    expect(await notice()).not.toContain('The notebook has other caps now')
+    await putInDocument(id, (document) => ({ ...document, caps: { b: '20.00' } }))
+    expect(await notice()).toContain('The cap of No. 14, $10.00, is reached')
+    expect(await notice()).toContain('The notebook has other caps now')
+    await markEverything(id)
+    expect(await notice()).toContain('The cap of No. 14, $20.00, is reached')
+    expect(await notice()).toContain('caps that both of you have marked since revision 1 was signed')
   })
 
   test('pauses buying, in the book and on the items, until the other household agrees', async () => {

@@ -82,7 +82,7 @@ describe('passages of a gate', () => {
   test('where nobody has counted, what is still open leads to the panel where they are counted', async () => {
     const { page } = neighbours.a
     await visit(neighbours.a, 'The line')
-    await page.getByRole('link', { name: /both figures are zero/ }).click()
+    await page.getByRole('link', { name: /nobody has counted its passages/ }).click()
     await expectPage(page).toHaveURL(/\/item\/g1#passages$/)
     await expectPage(panel(page, 'Passages a week')).toContainText('Nobody has counted yet.')
   })

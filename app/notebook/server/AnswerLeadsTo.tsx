@@ -9,6 +9,7 @@ import { ButtonLink } from '../../ui/ButtonLink.tsx'
 import { Panel } from '../../ui/Panel.tsx'
 import { conversationPage } from './firstAnswerMatters.ts'
 import type { Opened } from './opened.ts'
+import { proposeWayHref } from './wayShares.ts'
 
 /** Where the invited household's answer leads. */
 export function AnswerLeadsTo({ opened, answer }: { opened: Opened; answer: FirstAnswer }) {
@@ -82,7 +83,9 @@ function WithoutMoney({ opened }: { opened: Opened }) {
           <p>{words.one}</p>
           <div className="button-row">
             <ButtonLink href={`${home}/side-by-side`}>Side by side</ButtonLink>
-            <ButtonLink href={`${home}/proposals`}>Proposals</ButtonLink>
+            <ButtonLink href={proposeWayHref(notebookId, 'one-a')}>
+              {withoutMoneyWords.proposeOne(householdName(notebook, 'a'))}
+            </ButtonLink>
           </div>
         </li>
         <li className="five-answers-one">

@@ -3,9 +3,12 @@ import { type AskedAtMost, askedAtMost } from '../../../lib/core/shares/askedAtM
 import { askedAtMostWords, nothingBinds, ofItWords } from '../../../lib/words/firstAnswerText.ts'
 import { householdName } from '../../../lib/words/labels.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
+import { halvesForNowWords } from '../../../lib/words/shareFaultText.ts'
 import { Panel } from '../../ui/Panel.tsx'
 import { agreedByBoth, type Opened } from './opened.ts'
+import { askedMeanwhile, gatesByHalves, shareFaults } from './shareFaults.ts'
 import { standingOf } from './standingOf.ts'
+import { wholeHours } from './wholeHours.ts'
 
 /** What is most asked of the invited household, and what that rests on; undefined while there is nothing to share. */
 export function mostAskedOfInvited(opened: Opened): AskedAtMost | undefined {
@@ -23,6 +26,18 @@ export function AskedOfInvited({ opened }: { opened: Opened }) {
   const { notebook, statement, household } = opened
   const heading = household === 'b' ? 'Asked of you' : `Asked of ${householdName(notebook, 'b')}`
   const most = mostAskedOfInvited(opened)
+  const faults = shareFaults(opened)
+  if (faults.length > 0)
+    return (
+      <Panel heading={heading}>
+        <p className="asked-figure">Not worked out yet</p>
+        {faults.map(({ text }) => (
+          <p key={text}>{text}</p>
+        ))}
+        <p>{askedMeanwhile(opened)}</p>
+        <p className="asked-binding">{nothingBinds}</p>
+      </Panel>
+    )
   if (most === undefined || !statement.ok)
     return (
       <Panel heading={heading}>
@@ -32,7 +47,8 @@ export function AskedOfInvited({ opened }: { opened: Opened }) {
       </Panel>
     )
   const money = (minor: bigint) => moneyWords(minor, notebook.currency)
-  const hours = statement.value.items.reduce((sum, item) => sum + item.hours.b, 0n)
+  const hours = wholeHours(statement.value).b
+  const byHalves = gatesByHalves(opened)
   return (
     <Panel heading={heading}>
       <p className="asked-figure">
@@ -47,6 +63,7 @@ export function AskedOfInvited({ opened }: { opened: Opened }) {
           whole: most.by === 'plan',
         })}
       </p>
+      {byHalves.length === 0 ? null : <p>{halvesForNowWords(byHalves)}</p>}
       <p className="asked-binding">{nothingBinds}</p>
     </Panel>
   )

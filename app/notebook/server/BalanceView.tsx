@@ -3,8 +3,8 @@ import { asBuilt } from '../../../lib/core/ledger/asBuilt.ts'
 import { waitingTransfers } from '../../../lib/core/ledger/transfers.ts'
 import { digitsOf } from '../../../lib/core/shares/statement.ts'
 import { balanceSentences, standingOfBooks } from '../../../lib/words/balanceText.ts'
-import { faultText } from '../../../lib/words/faultText.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
+import { shareFaultText } from '../../../lib/words/shareFaultText.ts'
 import { shareNames } from '../../../lib/words/shareText.ts'
 import { waitingTransferWords } from '../../../lib/words/transferText.ts'
 import { FigureTable } from '../../ui/FigureTable.tsx'
@@ -19,8 +19,8 @@ export function BalanceView({ opened }: { opened: Opened }) {
   if (!statement.ok) {
     return (
       <Panel heading="Where you stand">
-        {statement.faults.map((fault) => (
-          <p key={fault.path}>{faultText(fault)}</p>
+        {[...new Set(statement.faults.map((fault) => shareFaultText(notebook, fault)))].map((text) => (
+          <p key={text}>{text}</p>
         ))}
       </Panel>
     )

@@ -2,10 +2,8 @@ import type { ReactNode } from 'react'
 import { wholeNotebook } from '../../../lib/core/agreement/agreedItems.ts'
 import { never } from '../../../lib/core/assert.ts'
 import { type Clash, clashes } from '../../../lib/core/boundary/clashes.ts'
-import type { Fault } from '../../../lib/core/faults.ts'
 import { otherHousehold } from '../../../lib/core/people/household.ts'
 import { clashText } from '../../../lib/words/clashText.ts'
-import { faultText } from '../../../lib/words/faultText.ts'
 import { householdName, notebookTitle } from '../../../lib/words/labels.ts'
 import { unansweredObjections, unansweredWords } from '../../../lib/words/messageText.ts'
 import { waitingProposalsWords } from '../../../lib/words/proposalText.ts'
@@ -21,6 +19,7 @@ import { findingField } from './findingField.ts'
 import { firstAnswerMatters } from './firstAnswerMatters.ts'
 import { agreedByBoth, type Opened } from './opened.ts'
 import { notebookPages, pageOfItem } from './pages.ts'
+import { shareFaults } from './shareFaults.ts'
 import { draftDiffers, type FrozenRevision } from './standingRevision.ts'
 import { UnitsSwitch } from './UnitsSwitch.tsx'
 
@@ -69,9 +68,8 @@ export function NotebookShell({
 /** What is open, most pressing first; every page shows it. */
 export function openMatters(opened: Opened): OpenMatter[] {
   const [newest] = opened.revisions
-  const { notebook, notebookId, shared, statement, standings, household, unknownKeys } = opened
+  const { notebook, notebookId, standings, household, unknownKeys } = opened
   const home = `/notebook/${notebookId}`
-  const faults = shared.faults.length > 0 ? shared.faults : statement.ok ? [] : statement.faults
   const open = standings.filter((standing) => !agreedByBoth(standing))
   const mine = open.filter((standing) => standing.markedAt[household] === undefined).length
   const checks = notebook.checks.filter((check) => !check.done)
@@ -82,9 +80,9 @@ export function openMatters(opened: Opened): OpenMatter[] {
       text: clashText(notebook, clash),
       href: findingField(notebookId, notebook, { path: clashPath(clash), kind: clash.kind }).href,
     })),
-    ...faults.map((fault) => ({
-      text: `Shares can’t be worked out yet: ${faultText(fault)}`,
-      href: faultPage(opened, fault),
+    ...shareFaults(opened).map(({ text, href }) => ({
+      text: `Shares can’t be worked out yet. ${text}`,
+      href,
     })),
     ...(unknownKeys.length > 0
       ? [
@@ -181,17 +179,6 @@ function clashPath(clash: Clash): string {
     default:
       return never(clash)
   }
-}
-
-/** Where a fault is mended: an item's page, and there the panel of its passages where they are what is missing. */
-function faultPage(opened: Opened, { path, ...fault }: Fault): string {
-  const countedNowhere = fault.kind === 'weights-zero' && fault.principle === 'use'
-  const match = /^(sections|gates|common)\[([0-9]+)\]/.exec(path)
-  const item = match ? opened.notebook[match[1] as 'sections'][Number(match[2])] : undefined
-  const home = `/notebook/${opened.notebookId}`
-  if (item === undefined) return `${home}/shares#caps`
-  const page = `${home}/item/${encodeURIComponent(item.id)}`
-  return countedNowhere ? `${page}#passages` : page
 }
 
 /** How many of the open items wait for this household's own mark. */

@@ -1,10 +1,11 @@
+import Link from 'next/link'
 import type { ReactNode } from 'react'
-import { faultText } from '../../../lib/words/faultText.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
 import { shareNames, waitingCapSentence } from '../../../lib/words/shareText.ts'
 import { Panel } from '../../ui/Panel.tsx'
 import { ShareBar } from '../../ui/ShareBar.tsx'
 import type { Opened } from './opened.ts'
+import { askedMeanwhile, shareFaults } from './shareFaults.ts'
 
 /**
  * The whole fence as one bar of what each household is asked for; or why that can't be worked out yet. `moved` says what
@@ -22,11 +23,18 @@ export function WholeBar({
   const { notebook, statement, waitingCaps } = opened
   const names = shareNames(notebook)
   if (!statement.ok) {
+    const meanwhile = askedMeanwhile(opened)
     return (
       <Panel heading="The whole fence">
-        {statement.faults.map((fault) => (
-          <p key={fault.path}>{faultText(fault)}</p>
+        {shareFaults(opened).map(({ text, href }) => (
+          <p key={text}>
+            {text}{' '}
+            <Link href={href} prefetch={false}>
+              Go there
+            </Link>
+          </p>
         ))}
+        {meanwhile === undefined ? null : <p>{meanwhile}</p>}
       </Panel>
     )
   }

@@ -11,6 +11,7 @@ import { reachedCapSentences } from '../../../lib/words/capText.ts'
 import { shareNames } from '../../../lib/words/shareText.ts'
 import { spokenList } from '../../../lib/words/summary/names.ts'
 import type { Fault } from '../../ui/draft/saveAnswer.ts'
+import { heldCaps } from './heldCaps.ts'
 
 /**
  * Buying on an item pauses where a household's cap is reached, or would be, beyond what the other has agreed to bear: the
@@ -29,9 +30,9 @@ export function capFaults(
   capsMarked: ForBoth<boolean>,
 ): readonly Fault[] {
   const read = readDocument(next)
-  const agreed = read.ok && capsMarked.a && capsMarked.b ? read.value.notebook.caps : books.caps
-  const plan = { ...books, caps: agreed }
-  const marked = signed ? { a: true, b: true } : capsMarked
+  const draft = { caps: read.ok ? read.value.notebook.caps : books.caps, marked: capsMarked }
+  const { caps, marked } = heldCaps(books, signed, draft)
+  const plan = { ...books, caps }
   const entry = read.ok ? read.value.notebook.contributions.at(-1) : undefined
   if (entry?.kind !== 'cash') return []
   const names = shareNames(plan)

@@ -27,12 +27,23 @@ export function stillAsks(opened: Opened, answer: FirstAnswer, today: string): b
       )
     }
     case 'fine without money':
-      return opened.statement.ok && opened.statement.value.inMoney.b > 0n
+      return (
+        !signedByAllAfter(opened, answer.at) && opened.statement.ok && opened.statement.value.inMoney.b > 0n
+      )
     case 'not now':
-      return (answer.until ?? '') <= today
+      return !signedByAllAfter(opened, answer.at) && (answer.until ?? '') <= today
     default:
       return false
   }
+}
+
+/** Whether all have signed a revision since: what was answered before it is settled by it. */
+function signedByAllAfter({ revisions }: Pick<Opened, 'revisions'>, answered: Date): boolean {
+  return revisions.some(
+    ({ stillToSign, signatures }) =>
+      stillToSign.length === 0 &&
+      signatures.some(({ household, signedAt }) => household === 'b' && signedAt > answered),
+  )
 }
 
 /** What the invited household's answers leave open for the first: the one that stands, and each question not answered. */

@@ -46,15 +46,19 @@ type Way = PotPart['principle']
 
 /** How one pot is shared; nothing where it is empty. */
 function wayOf(pot: PotShare, names: ShareNames): string[] {
-  const [first, ...above] = pot.parts.filter((part) => part.pot > 0n)
+  const [first, ...others] = pot.parts
   if (first === undefined || pot.total === 0n) return []
   if (pot.principle.principle !== 'difference') return [wayWords(first.principle, names)]
-  const basic = `${moneyWords(first.pot, names.currency)} ${wayInside(first.principle, names)}`
+  const basic =
+    first.pot === 0n
+      ? 'no basic fence to pay for'
+      : `a basic fence of ${moneyWords(first.pot, names.currency)} ${wayInside(first.principle, names)}`
+  const above = others.filter((part) => part.pot > 0n)
   const rest = above.map((part) => {
     const what = part.part === 'named upgrade' ? clipped(part.what) || 'an upgrade' : 'what is above it'
     return `${what}, ${moneyWords(part.pot, names.currency)}, ${wayInside(part.principle, names)}`
   })
-  return [`${principleWords.difference} (a basic fence of ${[basic, ...rest].join('; ')})`]
+  return [`${principleWords.difference} (${[basic, ...rest].join('; ')})`]
 }
 
 function wayInside(principle: Way, names: ShareNames): string {

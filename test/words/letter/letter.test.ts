@@ -13,6 +13,7 @@ import { type LetterInvitation, letterOf, letterText } from '../../../lib/words/
 import { proposedFence } from '../../../lib/words/letter/proposedFence.ts'
 import { splitReasons } from '../../../lib/words/letter/splitReason.ts'
 import { shareNames } from '../../../lib/words/shareText.ts'
+import { documentWith, sectionOf } from '../../core/madeNotebook.ts'
 import { shortNotebook } from '../../screens/shortNotebook.ts'
 import { readingGrade } from '../readingGrade.ts'
 import { writtenLetter } from './writtenLetter.ts'
@@ -157,6 +158,26 @@ describe('why it is shared so', () => {
     expect(reasons({ ...shortNotebook, sections: [{ ...section, share }], contributions: [] })).toEqual([
       'One household (Bank Cottage): Along the bank (materials).',
       'Halves: Along the bank (labour) and Willow gate.',
+    ])
+  })
+
+  const reasonsOf = (section: Record<string, unknown>) => reasons(documentWith({ sections: [section] }))
+
+  test('does not call what is above it a basic fence where the basic fence costs nothing', () => {
+    const difference = (basic: string) => ({
+      principle: 'difference',
+      basic,
+      basicShare: { principle: 'equal' },
+      upgradeShare: { principle: 'one', household: 'a' },
+    })
+    expect(reasonsOf(sectionOf('100', difference('0')))).toEqual([
+      'Pay the difference (no basic fence to pay for; what is above it, $100.00, by no. 12): Section 1.',
+    ])
+    expect(reasonsOf(sectionOf('100', difference('40')))).toEqual([
+      'Pay the difference (a basic fence of $40.00 by halves; what is above it, $60.00, by no. 12): Section 1.',
+    ])
+    expect(reasonsOf(sectionOf('40', difference('40')))).toEqual([
+      'Pay the difference (a basic fence of $40.00 by halves): Section 1.',
     ])
   })
 

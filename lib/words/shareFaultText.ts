@@ -1,0 +1,49 @@
+import type { Notebook } from '../core/agreement/notebook.ts'
+import type { Fault } from '../core/faults.ts'
+import { placesOf } from '../core/shares/itemShares.ts'
+import { faultText } from './faultText.ts'
+import { itemTitle } from './itemWords.ts'
+
+/** The item that a fault of the shares is about, and what it is called; undefined where it is about the whole. */
+export function itemAtFault(
+  notebook: Notebook,
+  { path }: Fault,
+): { readonly id: string; readonly title: string } | undefined {
+  const place = placesOf(notebook).find((one) => path === one.path || path.startsWith(`${one.path}.`))
+  return place && { id: place.item.id, title: titleOf(place) }
+}
+
+function titleOf({ kind, item }: ReturnType<typeof placesOf>[number]): string {
+  return itemTitle({ kind, name: item.name, key: `item:${item.id}` })
+}
+
+/** A gate that is to be shared by use, and nobody has counted who goes through it. */
+export function isCountedNowhere(fault: Fault): boolean {
+  return fault.kind === 'weights-zero' && fault.principle === 'use'
+}
+
+/** Why the shares can't be worked out yet: of which item, and what to do. */
+export function shareFaultText(notebook: Notebook, fault: Fault): string {
+  const item = itemAtFault(notebook, fault)
+  if (item === undefined) return faultText(fault)
+  if (isCountedNowhere(fault))
+    return `${item.title}: nobody has counted its passages a week yet, so it can’t be shared by use. Count them on its page. From the first count on each is asked for half, until both take one count. Or share it another way.`
+  return `${item.title}: ${faultText(fault)}`
+}
+
+/** What the items that can be shared ask for meanwhile. */
+export function othersMeanwhileWords(asked: {
+  readonly a: string
+  readonly b: string
+  readonly nameA: string
+  readonly nameB: string
+}): string {
+  return `All other items ask ${asked.a} of ${asked.nameA} and ${asked.b} of ${asked.nameB} so far, before caps.`
+}
+
+/** Beside what is asked of the invited household: gates whose count is not settled. */
+export function halvesForNowWords(gates: readonly string[]): string {
+  const [one, ...more] = gates
+  const which = more.length === 0 ? `${one} is` : `${gates.slice(0, -1).join(', ')} and ${gates.at(-1)} are`
+  return `${which} shared by halves for now: the passages are not settled yet. Each of you counts them, and the share goes by the count that both take.`
+}
