@@ -1,47 +1,67 @@
 'use client'
 
-import { startTransition, useActionState, useRef, useState } from 'react'
-import { formWords } from '../ui/draft/formWords.ts'
-import { pressFailure } from '../ui/draft/pressFailure.ts'
-import { useReady } from '../ui/draft/useReady.ts'
-import type { CheckAnswer } from './actions.ts'
+import { useActionState, useRef, useState } from 'react'
+import { sizeWords } from '../../lib/words/fileText.ts'
+import { workWords } from '../../lib/words/workText.ts'
+import { askForWork } from '../ui/work/askForWork.ts'
+import { useStop } from '../ui/work/useStop.ts'
+import { WorkProgress } from '../ui/work/WorkProgress.tsx'
+import type { CheckAnswer } from './checkedRecord.ts'
+
+const words = workWords.check
+
+type Standing = { readonly file: string; readonly said: string; readonly fraction: number | undefined }
 
 const kindWords = { agrees: 'Agrees', fails: 'Does not hold', told: 'To know' } as const
 
-/** A place to drop a PDF, and what was found in it. */
+/** A place to drop a PDF, how far it is, and what was found in it. */
 export function RecordCheckForm({
   check,
+  largest,
 }: {
+  /** Takes the form where there is no script. */
   check: (previous: unknown, form: FormData) => Promise<CheckAnswer>
+  /** Bytes of a file at most. */
+  largest: number
 }) {
-  const ready = useReady()
   const input = useRef<HTMLInputElement>(null)
   const [over, setOver] = useState(false)
-  const [answer, send, pending] = useActionState<CheckAnswer | undefined, FormData>(
-    async (previous, form) => {
-      try {
-        return await check(previous, form)
-      } catch (error) {
-        return { refused: pressFailure(error) }
-      }
-    },
-    undefined,
-  )
+  const { begin, stop } = useStop()
+  // Only a form sent without script comes by this one.
+  const [plain, send] = useActionState<CheckAnswer | undefined, FormData>(check, undefined)
+  const [sent, setSent] = useState<CheckAnswer>()
+  const [standing, setStanding] = useState<Standing>()
+  const answer = sent ?? plain
 
-  function checkFile(file: File | undefined) {
-    const form = new FormData()
-    if (file) form.set('record', file)
-    startTransition(() => send(form))
+  async function checkFile(file: File | undefined) {
+    if (standing !== undefined) return
+    if (file === undefined || file.size === 0) return setSent({ refused: words.none })
+    if (file.size > largest)
+      return setSent({ refused: words.tooLarge(sizeWords(file.size), sizeWords(largest)) })
+    setSent(undefined)
+    setStanding({ file: file.name, said: words.sending(0, file.size), fraction: 0 })
+    const onSent = (bytes: number) => {
+      const fraction = Math.min(1, bytes / file.size)
+      const said = fraction < 1 ? words.sending(bytes, file.size) : words.checking
+      setStanding({ file: file.name, said, fraction: fraction < 1 ? fraction : undefined })
+    }
+    const ended = await askForWork('/check/record', file, begin(), { onSent, onLine: () => undefined })
+    setStanding(undefined)
+    if (ended.kind === 'stopped') return setSent({ refused: words.stopped })
+    if (ended.kind !== 'told') return setSent({ refused: workWords[ended.kind] })
+    const found = ended.line.answer as CheckAnswer
+    setSent('refused' in found ? found : { ...found, name: file.name.slice(0, 120) })
   }
 
   return (
     <>
       <form
         className="record-drop"
+        action={send}
         data-over={over || undefined}
         onSubmit={(event) => {
           event.preventDefault()
-          checkFile(input.current?.files?.[0])
+          void checkFile(input.current?.files?.[0])
         }}
         onDragOver={(event) => {
           event.preventDefault()
@@ -51,19 +71,27 @@ export function RecordCheckForm({
         onDrop={(event) => {
           event.preventDefault()
           setOver(false)
-          checkFile(event.dataTransfer.files[0])
+          void checkFile(event.dataTransfer.files[0])
         }}
       >
         <label className="field-label" htmlFor="record">
           Locked copy (PDF, at most 20 MB): drop it here, or choose it
         </label>
         <input id="record" name="record" type="file" accept=".pdf,application/pdf" ref={input} />
-        <button type="submit" className="button button-main" disabled={!ready || pending}>
+        <button type="submit" className="button button-main" disabled={standing !== undefined}>
           Check it
         </button>
       </form>
+      {standing === undefined ? null : (
+        <WorkProgress
+          label={words.label(standing.file)}
+          said={standing.said}
+          fraction={standing.fraction}
+          onStop={stop}
+        />
+      )}
       <div role="status" className="record-findings">
-        {pending ? <p>{formWords.working}</p> : answer ? <Findings answer={answer} /> : null}
+        {answer === undefined || standing !== undefined ? null : <Findings answer={answer} />}
       </div>
     </>
   )

@@ -1,81 +1,11 @@
 'use server'
 
-import { Semaphore } from 'async-mutex'
-import type { RecordFindings, RecordRevision } from '../../lib/core/agreement/recordFindings.ts'
-import { checkRecord, tooLargeRecord } from '../../lib/seal/checkRecord.ts'
-import { readLimits } from '../../lib/seal/readLimits.ts'
-import { sealKey } from '../../lib/seal/sealKey.ts'
-import { dataFolder } from '../../lib/store/dataFolder.ts'
-import { anythingSealed, revisionSealedAs } from '../../lib/store/sealedPapers.ts'
-import { sha256Hex } from '../../lib/store/sha256.ts'
-import { notProved, type RecordLine, recordLines, recordVerdict } from '../../lib/words/recordText.ts'
+import { type CheckAnswer, checkedRecord, noRecord } from './checkedRecord.ts'
 
-/** What the page tells of a file; `refused` where no file came with the form. */
-export type CheckAnswer =
-  | { readonly refused: string }
-  | {
-      readonly name: string
-      readonly holds: boolean
-      readonly verdict: string
-      readonly lines: readonly RecordLine[]
-      readonly notProved: readonly string[]
-    }
-
-/** The page is open to everyone, and a check takes a moment of one core: no more than two at once, and few that wait. */
-const atOnce = new Semaphore(2)
-const mostWaiting = 4
-let waiting = 0
-
-/** Checks a PDF that anyone brings. Nothing of it is kept. */
+/** Checks a PDF that comes with a form, as it does without script; with script it goes to `check/record`. */
 export async function checkThisRecord(_previous: unknown, form: FormData): Promise<CheckAnswer> {
   const upload = form instanceof FormData ? form.get('record') : null
-  if (!(upload instanceof File) || upload.size === 0)
-    return { refused: 'Record: choose a PDF file first. Nothing was chosen, or the file is empty.' }
-  const name = upload.name.slice(0, 120)
-  if (upload.size > readLimits.file) return answerFor(name, tooLargeRecord(upload.size))
-  if (waiting >= mostWaiting)
-    return { refused: 'Others are checking records just now. Nothing was looked at; try again in a minute.' }
-  waiting += 1
-  try {
-    return await atOnce.runExclusive(async () => {
-      const bytes = new Uint8Array(await upload.arrayBuffer())
-      return answerFor(name, await checkRecord(bytes), bytes)
-    })
-  } finally {
-    waiting -= 1
-  }
-}
-
-async function answerFor(name: string, findings: RecordFindings, bytes?: Uint8Array): Promise<CheckAnswer> {
-  const kept = findings.holds && bytes ? await revisionSealedAs(sha256Hex(bytes)) : undefined
-  const about = {
-    // A copy that is kept here was locked here, whatever seal the install has today.
-    ...(findings.seal
-      ? {
-          sealedHere: kept !== undefined || findings.seal.certificateSha256 === (await ownFingerprint()),
-        }
-      : {}),
-    ...(findings.holds ? { revision: revisionOf(kept) } : {}),
-  }
-  return {
-    name,
-    holds: findings.holds,
-    verdict: recordVerdict(findings, about),
-    lines: recordLines(findings, about),
-    notProved,
-  }
-}
-
-function revisionOf(kept: Awaited<ReturnType<typeof revisionSealedAs>>): RecordRevision {
-  if (!kept) return { kind: 'not kept here' }
-  return kept.newest
-    ? { kind: 'newest', number: kept.number }
-    : { kind: 'older', number: kept.number, newest: kept.newestSealed }
-}
-
-/** The fingerprint of this install's own seal, where it has made one and it is in order. */
-async function ownFingerprint(): Promise<string | undefined> {
-  if (!(await anythingSealed())) return undefined
-  const key = await sealKey(dataFolder(), new Date(), { sealedBefore: true })
-  return key.ok ? key.value.fingerprint : undefined
+  if (!(upload instanceof File) || upload.size === 0) return noRecord
+  const read = async () => new Uint8Array(await upload.arrayBuffer())
+  return checkedRecord(upload.name.slice(0, 120), upload.size, read)
 }

@@ -1,3 +1,4 @@
+import { readLimits } from '../../lib/seal/readLimits.ts'
 import { whatThisIs } from '../../lib/words/standingTexts.ts'
 import { BareFrame } from '../ui/BareFrame.tsx'
 import { Page } from '../ui/Page.tsx'
@@ -15,7 +16,7 @@ export default function CheckPage() {
         lead="Whether a locked copy is still what was locked. Anyone may check one; the file is looked through here and not kept."
       >
         <Panel heading="The record">
-          <RecordCheckForm check={checkThisRecord} />
+          <RecordCheckForm check={checkThisRecord} largest={readLimits.file} />
         </Panel>
         <Panel heading="Without this page">
           <p>

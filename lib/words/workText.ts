@@ -22,6 +22,15 @@ export const workWords = {
     done: 'The PDF is made, and being saved by your browser.',
     stopped: 'Stopped. Nothing was saved.',
   },
+  check: {
+    label: (file: string) => `How far ${file} is`,
+    none: 'Record: choose a PDF file first. Nothing was chosen, or the file is empty.',
+    tooLarge: (size: string, most: string) =>
+      `Nothing was looked at: the file has ${size}, and at most ${most} are looked through.`,
+    sending: (sent: number, all: number) => `${sizeWords(sent)} of ${sizeWords(all)} sent.`,
+    checking: 'All is sent. It is being looked through\u00a0…',
+    stopped: 'Stopped. Nothing was found out about it, and nothing of it was kept.',
+  },
   import: {
     label: 'How far the notebook file is',
     none: 'Choose a notebook file first.',

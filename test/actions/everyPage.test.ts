@@ -176,8 +176,8 @@ const keptOpen = [at('live/route.ts#GET')]
 const forEveryone = ['app/page.tsx#default', 'app/start/page.tsx#default', 'app/check/page.tsx#default']
 /** A file that is the same for everyone. */
 const sameForEveryone = ['app/print-font/[face]/route.ts#GET']
-/** Takes a notebook file to be checked, from whoever is on the start page: told in longWork.test.ts. */
-const checkedForEveryone = ['app/start/import/route.ts#POST']
+/** Takes a file to be checked, from whoever is on the start page or on that of a record: told in longWork.test.ts. */
+const checkedForEveryone = ['app/start/import/route.ts#POST', 'app/check/record/route.ts#POST']
 const byToken = ['app/open/[token]/page.tsx#default']
 /** Told address by address in readers.test.ts. */
 const byReadersLink = readerThings.map((thing) => readerFile(thing))

@@ -1,6 +1,7 @@
 import { existsSync, readdirSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, test, vi } from 'vitest'
+import { POST as checkRecord } from '../../app/check/record/route.ts'
 import { DELETE as stopUpload, POST as upload } from '../../app/notebook/[notebookId]/files/upload/route.ts'
 import { GET as getPack, POST as makePack } from '../../app/notebook/[notebookId]/record-pack.zip/route.ts'
 import { replaceByFile } from '../../app/notebook/server/fileActions.ts'
@@ -13,6 +14,7 @@ import { documentText } from '../../lib/forms/parts.ts'
 import type * as papers from '../../lib/pdf/summaryPaper.ts'
 import { dataFolder } from '../../lib/store/dataFolder.ts'
 import { filesOf } from '../../lib/store/storedFiles.ts'
+import { madePdf } from '../files/madePictures.ts'
 import { openBrowser } from './browser.ts'
 import { everyTable } from './everyTable.ts'
 import { anAddedPhoto, aPhoto, ownHost, uploadRequest } from './givenFiles.ts'
@@ -299,5 +301,44 @@ describe('a record pack that is made ready', () => {
   test('is made for no page of another site', async () => {
     browseAs(world(), 'a')
     expect((await make(undefined, { ...own, origin: 'https://elsewhere.example' })).status).toBe(403)
+  })
+})
+
+describe('a record on its way to be checked', () => {
+  const check = (body: BodyInit | null, headers: Record<string, string> = own, signal?: AbortSignal) =>
+    checkRecord(
+      new Request(`http://${ownHost}/check/record`, {
+        method: 'POST',
+        body,
+        headers,
+        duplex: 'half',
+        ...(signal ? { signal } : {}),
+      } as RequestInit),
+    )
+
+  test.each<[string, () => BodyInit | null, object]>([
+    ['that is no locked copy', () => madePdf(), { holds: false, lines: expect.any(Array) }],
+    ['that is empty', () => null, { refused: expect.stringContaining('choose a PDF file first') }],
+    ['of more than 20 MB', () => new Uint8Array(20_000_001), { holds: false, lines: expect.any(Array) }],
+  ])('%s is answered as the page shows it, and nothing is kept', async (_what, body, answer) => {
+    const before = await everyTable({ withDoor: true })
+    expect(await linesOf(await check(body()))).toEqual([{ answer: expect.objectContaining(answer) }])
+    expect(await everyTable({ withDoor: true })).toEqual(before)
+    expect(bytesOnDisk()).toEqual([])
+  })
+
+  test('is not looked through any more once it is stopped, and makes room for the next', async () => {
+    for (let turn = 0; turn < 10; turn += 1) {
+      const away = new AbortController()
+      const response = await check(madePdf(), own, away.signal)
+      away.abort()
+      expect((await linesOf(response)).filter((line) => 'broke' in line)).toEqual([])
+    }
+    const [line] = await linesOf(await check(madePdf()))
+    expect(line?.answer).toMatchObject({ holds: false })
+  })
+
+  test('is not taken from a page of another site', async () => {
+    expect((await check(madePdf(), { ...own, origin: 'https://elsewhere.example' })).status).toBe(403)
   })
 })
