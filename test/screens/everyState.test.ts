@@ -1,11 +1,11 @@
-import type { Browser, Page } from '@playwright/test'
+import type { Browser, Locator, Page } from '@playwright/test'
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest'
 import { agreeToAll, putUp, sign } from './agreeing.ts'
 import { openBrowser } from './browser.ts'
 import { examplePages, openExample } from './examplePages.ts'
 import { expectPage } from './expectPage.ts'
 import { shortNotebook } from './shortNotebook.ts'
-import { homeOf, keepPrivateLink, type Neighbours, neighboursWith } from './twoHouseholds.ts'
+import { homeOf, keepPrivateLink, type Neighbours, neighboursWith, openLaptop } from './twoHouseholds.ts'
 import { formOf, put, save, trySaving } from './typing.ts'
 import { lookAt, lookAtAll, wrongWith } from './wrongWith.ts'
 
@@ -46,11 +46,13 @@ test('every page of a notebook that holds nothing yet', { timeout: 600_000 }, as
 // A day is chosen, not typed: what is left in its field is always one.
 const typed = 'input.figure:not([type=date])'
 
-test('every form with figures or lengths in it, refused', { timeout: 600_000 }, async () => {
-  const page = await openNarrow()
+/** Opens every form of every page with fields for figures, types nonsense into them, presses its button, and looks. */
+async function refuseEvery(
+  page: Page,
+  look: (form: Locator, place: string) => Promise<void>,
+): Promise<number> {
   const home = await openExample(page.context(), inject('baseUrl'))
-  const wrong: string[] = []
-  const refused: string[] = []
+  const refused = new Set<string>()
   for (const place of examplePages) {
     await page.goto(home + place)
     const forms = page.locator('form.draft-form', { has: page.locator(typed) })
@@ -63,14 +65,43 @@ test('every form with figures or lengths in it, refused', { timeout: 600_000 }, 
       for (const figure of await form.locator(`${typed}:visible`).all()) await figure.fill('?!')
       await form.locator('.save-bar button[type=submit]').click()
       await expectPage(form.locator('.summary-faults')).toBeFocused()
-      refused.push(place)
-      wrong.push(...(await wrongWith(page)).map((one) => `${place}: ${one}`))
+      refused.add(place)
+      await look(form, place)
       await page.reload()
     }
   }
+  return refused.size
+}
+
+test('every form with figures or lengths in it, refused', { timeout: 600_000 }, async () => {
+  const page = await openNarrow()
+  const wrong: string[] = []
+  const forms = await refuseEvery(page, async (_, place) => {
+    wrong.push(...(await wrongWith(page)).map((one) => `${place}: ${one}`))
+  })
 
   expect(wrong).toEqual([])
-  expect(new Set(refused).size).toBeGreaterThan(12)
+  expect(forms).toBeGreaterThan(12)
+  await page.context().close()
+})
+
+test('on a laptop every refusal leads to its field, and what was typed stays', {
+  timeout: 600_000,
+}, async () => {
+  const page = await (await openLaptop(browser)).newPage()
+  const forms = await refuseEvery(page, async (form, place) => {
+    const faults = form.locator('.summary-faults a')
+    expect(await faults.count(), place).toBeGreaterThan(0)
+    const field = (await faults.first().getAttribute('href')) ?? ''
+    await faults.first().press('Enter')
+    const target = page.locator(`[id="${field.slice(1)}"]`)
+    await expectPage(target).toBeFocused()
+    await expectPage(target).toHaveAttribute('aria-invalid', 'true')
+    for (const figure of await form.locator(`${typed}:visible`).all())
+      expect(await figure.inputValue()).toBe('?!')
+  })
+
+  expect(forms).toBeGreaterThan(12)
   await page.context().close()
 })
 
