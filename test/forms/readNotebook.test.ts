@@ -149,7 +149,7 @@ const refusals: [string, Record<string, unknown>, string, Fault['kind'], string]
     section({ from: '0' }),
     'sections[0].from',
     'length-form',
-    'a figure with its unit',
+    'has no unit: write "0 ft"',
   ],
   ['a negative place', section({ to: '-1 ft' }), 'sections[0].to', 'length-negative', 'without the minus'],
   [
