@@ -15,6 +15,8 @@ export type PackContents = {
   readonly accounts: readonly PackAccount[]
   readonly draft: string
   readonly notebook: string
+  /** The first letter as text; undefined where none was written. */
+  readonly letter?: string
   readonly history: {
     readonly name: string
     readonly entries: number
@@ -98,6 +100,7 @@ function contents(pack: PackContents): string[] {
     ...accounts.map(accountLines),
     `${pack.draft}: the notebook as it stands now, as a PDF. It is a draft: nobody has signed it as such.`,
     `${pack.notebook}: the notebook as it stands now, with its books. Mearing can read it in again, and any text editor shows it.`,
+    ...(pack.letter === undefined ? [] : [`${pack.letter}: ${letterAsItStands}`]),
     `${pack.history.name}: every change, who made it and when, ${count(pack.history.entries, 'entry', 'entries')}. Any text editor shows it.`,
     `${pack.sums}: the hash of every file here.`,
     named.length === 0 ? 'There are no photos or papers.' : 'The photos and papers:',
@@ -105,6 +108,16 @@ function contents(pack: PackContents): string[] {
     ...(lost.length === 0 ? [] : ['These are on record, but they could not be put in:']),
     ...lost.map(fileLines),
   ]
+}
+
+/** Said of the first letter and at its head: the notebook keeps the letter, not its posting. */
+export const letterAsItStands =
+  'the first letter to the other household, as it stands in the notebook now, with the figures of now. Whether and when it was sent, and in what words, is not on record here.'
+
+/** The letter as the pack has it, with what it is at its head. */
+export function packedLetter(letter: string): string {
+  const head = `This is ${letterAsItStands}`
+  return `${wrapped(head)}\n\n${'-'.repeat(78)}\n\n${wrapped(letter)}`
 }
 
 function revisionLines(revision: PackRevision): string {

@@ -16,6 +16,7 @@ import { newestRevision, revisionsOf } from '../../lib/store/revisions.ts'
 import { sealedPaperOf } from '../../lib/store/sealedPapers.ts'
 import { filesOf } from '../../lib/store/storedFiles.ts'
 import { madePdf } from '../files/madePictures.ts'
+import { writtenLetter } from '../words/letter/writtenLetter.ts'
 import { aPhoto } from './givenFiles.ts'
 import { formOf, openedPart, signingPlace } from './givenForms.ts'
 import { outcomeOf } from './outcome.ts'
@@ -104,6 +105,25 @@ sys.exit(0 if newest == {'entry': len(history['entries']), 'hash': before} else 
 }
 
 describe('a record pack', () => {
+  test('holds the first letter as it stands, and says that it is not known to be what was sent', async () => {
+    const { id } = world().notebook
+    browseAs(world(), 'a')
+    const letter = { part: 'letter' } as const
+    const { base } = await openedPart(id, letter)
+    expect(await saveNotebookPart(id, letter, base, { letter: writtenLetter })).toHaveProperty('saved')
+    const names = await unpacked()
+    expect(names).toContain('letter/first-letter.txt')
+    expect(flat('read-me-first.txt')).toContain('letter/first-letter.txt: the first letter')
+    const told = flat('letter/first-letter.txt')
+    expect(told).toMatch(
+      /^This is the first letter .* as it stands in the notebook now.*Whether and when it was sent, and in what words, is not on record here\./,
+    )
+    expect(told).toContain('Three posts are rotten.')
+    expect(told).toContain('The invitation that went with this letter is not printed on this copy.')
+    for (const line of text('letter/first-letter.txt').split('\n'))
+      expect(line.length).toBeLessThanOrEqual(78)
+  })
+
   test('holds what was signed and sealed, the notebook, the history and the files, in one order', async () => {
     const { id } = world().notebook
     await signedByAll()

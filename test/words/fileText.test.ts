@@ -119,6 +119,7 @@ const pack: PackContents = {
   ],
   draft: 'summaries/draft.pdf',
   notebook: 'notebook.json',
+  letter: 'letter/first-letter.txt',
   history: { name: 'history.json', entries: 12, hash: hash('a') },
   sums: 'sha256sums.txt',
   files: [
@@ -159,6 +160,7 @@ describe('the text of a record pack', () => {
       ...pack.accounts.flatMap(({ paper, text: account, sha256 }) => [paper, account, sha256]),
       pack.draft,
       pack.notebook,
+      pack.letter ?? 'the letter',
       pack.history.name,
       pack.history.hash,
       pack.sums,

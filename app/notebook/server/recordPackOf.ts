@@ -13,11 +13,13 @@ import { sha256Hex } from '../../../lib/store/sha256.ts'
 import { filesOf, type StoredFile } from '../../../lib/store/storedFiles.ts'
 import { itemTitle } from '../../../lib/words/itemWords.ts'
 import { householdName, notebookTitle } from '../../../lib/words/labels.ts'
+import { letterOf, letterText } from '../../../lib/words/letter/letterText.ts'
 import {
   type PackAccount,
   type PackContents,
   type PackFile,
   type PackRevision,
+  packedLetter,
   recordPackText,
 } from '../../../lib/words/recordPackText.ts'
 import { accountPaper } from './account/accountPaper.ts'
@@ -95,6 +97,16 @@ export async function recordPackOf(
     ),
   )
   const notebookEntry = made('notebook.json', madeAt, documentText(document))
+  const letterEntries =
+    notebook.letter === undefined
+      ? []
+      : [
+          made(
+            'letter/first-letter.txt',
+            madeAt,
+            packedLetter(letterText(letterOf(notebook, opened.statement, { kind: 'none' }))),
+          ),
+        ]
   const historyEntry = made('history.json', history.at(-1)?.at ?? madeAt, historyFile(history))
   const files = await fileEntries(opened, stored, ready)
   const contents: PackContents = {
@@ -105,6 +117,7 @@ export async function recordPackOf(
     accounts: accounts.map(({ about }) => about),
     draft: draft.name,
     notebook: notebookEntry.name,
+    ...(letterEntries[0] && { letter: letterEntries[0].name }),
     history: { name: historyEntry.name, entries: head.entry, hash: head.hash },
     sums,
     files: files.map(({ about }) => about),
@@ -115,6 +128,7 @@ export async function recordPackOf(
     ...accounts.flatMap((account) => account.entries),
     draft,
     notebookEntry,
+    ...letterEntries,
     historyEntry,
     ...files.flatMap(({ entry }) => (entry === undefined ? [] : [entry])),
   ]
