@@ -47,6 +47,65 @@ describe('what is open before the final account', () => {
     ])
   })
 
+  test('is a line that has come to another amount since both marked it, whoever has marked that already', () => {
+    const more = {
+      household: 'a',
+      kind: 'cash',
+      amount: '6.00',
+      date: '2027-05-21',
+      for: 's1',
+      lines: [{ item: 's1', pot: 'materials', what: 'wire', place: '1', amount: '6.00' }],
+    }
+    const wire = { item: 's1', pot: 'materials', what: 'wire', place: '1', amount: '110.00' }
+    for (const half of [[], [{ ...wire, marks: { a: bothMarked.a } }]]) {
+      const found = open(
+        settled(({ contributions, books }) => ({
+          contributions: [...contributions, more],
+          books: { bought: [...books.bought, ...half] },
+        })),
+      )
+      expect(found).toMatchObject([
+        {
+          kind: 'line moved',
+          moved: {
+            line: { what: 'wire' },
+            held: 10400n,
+            actual: 11000n,
+            markedBy: half.length === 0 ? [] : ['a'],
+          },
+        },
+        { kind: 'outstanding', amount: -600n },
+      ])
+    }
+  })
+
+  test.each([
+    ['changed it', { value: '2.00' }, 'changed since both marked it'],
+    [
+      'changed it to nothing that has a value',
+      { kind: 'borrowed', returned: '2027-05-21' },
+      'changed since both marked it',
+    ],
+    [
+      'took it off the list',
+      { off: { on: '2027-05-21', by: 'a' }, marks: { a: bothMarked.a } },
+      'taken off by one',
+    ],
+  ])('is a thing that both marked, after one household %s', (_case, change, why) => {
+    const thing = { kind: 'tool', what: 'pliers', item: 's1', household: 'a', value: '5.00' }
+    const changed = { ...thing, ...change, agreed: { ...thing, marks: bothMarked } }
+    expect(open(settled(({ books }) => ({ books: { ...books, things: [changed] } })))).toContainEqual({
+      kind: 'thing',
+      what: 'pliers',
+      why,
+    })
+  })
+
+  test('is nothing of a thing that is off the list', () => {
+    const thing = { kind: 'borrowed', what: 'auger', off: { on: '2027-05-21', by: 'a' } }
+    expect(kinds(({ books }) => ({ books: { ...books, things: [thing] } }))).toEqual([])
+  })
+
   test('is a line of which nothing was bought, until both marked that it was not needed', () => {
     expect(kinds(({ books }) => ({ books: { bought: books.bought.slice(0, 2) } }))).toContain('lines')
   })
