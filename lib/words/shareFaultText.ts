@@ -31,6 +31,11 @@ export function shareFaultText(notebook: Notebook, fault: Fault): string {
   return `${item.title}: ${faultText(fault)}`
 }
 
+/** The same of several faults, each sentence once: a gate lacks its count for both of its pots. */
+export function faultTexts(notebook: Notebook, faults: readonly Fault[]): readonly string[] {
+  return [...new Set(faults.map((fault) => shareFaultText(notebook, fault)))]
+}
+
 /** What the items that can be shared ask for meanwhile. */
 export function othersMeanwhileWords(asked: {
   readonly a: string

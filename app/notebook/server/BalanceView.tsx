@@ -4,7 +4,7 @@ import { waitingTransfers } from '../../../lib/core/ledger/transfers.ts'
 import { digitsOf } from '../../../lib/core/shares/statement.ts'
 import { balanceSentences, standingOfBooks } from '../../../lib/words/balanceText.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
-import { shareFaultText } from '../../../lib/words/shareFaultText.ts'
+import { faultTexts } from '../../../lib/words/shareFaultText.ts'
 import { shareNames } from '../../../lib/words/shareText.ts'
 import { waitingTransferWords } from '../../../lib/words/transferText.ts'
 import { FigureTable } from '../../ui/FigureTable.tsx'
@@ -19,7 +19,7 @@ export function BalanceView({ opened }: { opened: Opened }) {
   if (!statement.ok) {
     return (
       <Panel heading="Where you stand">
-        {[...new Set(statement.faults.map((fault) => shareFaultText(notebook, fault)))].map((text) => (
+        {faultTexts(notebook, statement.faults).map((text) => (
           <p key={text}>{text}</p>
         ))}
       </Panel>

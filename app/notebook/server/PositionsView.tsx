@@ -3,10 +3,10 @@ import type { Distance } from '../../../lib/core/shares/distance.ts'
 import { middleShare } from '../../../lib/core/shares/middleShare.ts'
 import { dayWords } from '../../../lib/words/day.ts'
 import { apartWords, distanceSentences, type SaidPositions } from '../../../lib/words/distanceText.ts'
-import { faultText } from '../../../lib/words/faultText.ts'
 import { householdName } from '../../../lib/words/labels.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
 import { proposalWords, sinceProposedWords } from '../../../lib/words/proposalText.ts'
+import { faultTexts } from '../../../lib/words/shareFaultText.ts'
 import { type ShareNames, shareNames } from '../../../lib/words/shareText.ts'
 import { ButtonLink } from '../../ui/ButtonLink.tsx'
 import { Panel } from '../../ui/Panel.tsx'
@@ -35,8 +35,8 @@ export function PositionsView({ opened, positions }: Props) {
   if (!apart.ok)
     return (
       <Panel heading="Where you two stand">
-        {apart.faults.map((fault) => (
-          <p key={fault.path}>This can’t be worked out yet: {faultText(fault)}</p>
+        {faultTexts(opened.notebook, apart.faults).map((text) => (
+          <p key={text}>This can’t be worked out yet. {text}</p>
         ))}
         <SinceThen opened={opened} positions={positions} />
       </Panel>

@@ -1,10 +1,10 @@
 import Link from 'next/link'
 import { momentWords } from '../../../lib/words/day.ts'
 import { movesWords } from '../../../lib/words/distanceText.ts'
-import { faultText } from '../../../lib/words/faultText.ts'
 import { householdName } from '../../../lib/words/labels.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
 import { endWords, proposalWords } from '../../../lib/words/proposalText.ts'
+import { faultTexts } from '../../../lib/words/shareFaultText.ts'
 import { shareNames } from '../../../lib/words/shareText.ts'
 import { HouseholdTag } from '../../ui/HouseholdTag.tsx'
 import { Panel } from '../../ui/Panel.tsx'
@@ -112,7 +112,7 @@ function Asks({ opened, shown }: { opened: Opened; shown: ShownProposal }) {
   const { distance } = shown
   const names = shareNames(opened.notebook)
   if (distance === undefined) return null
-  if (!distance.ok) return <p>{distance.faults.map(faultText).join(' ')}</p>
+  if (!distance.ok) return <p>{faultTexts(opened.notebook, distance.faults).join(' ')}</p>
   const { to, moves, items } = distance.value
   const money = (minor: bigint) => moneyWords(minor, names.currency)
   const more = movesWords(moves, names)

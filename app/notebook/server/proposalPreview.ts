@@ -5,6 +5,7 @@ import type { ProposedItem } from '../../../lib/store/proposals.ts'
 import { askSentences } from '../../../lib/words/distanceText.ts'
 import { faultText } from '../../../lib/words/faultText.ts'
 import { proposalRefusalWords } from '../../../lib/words/proposalText.ts'
+import { faultTexts } from '../../../lib/words/shareFaultText.ts'
 import { shareNames } from '../../../lib/words/shareText.ts'
 import { itemTitles } from './itemTitles.ts'
 import { isFitting, proposedNow } from './proposedNow.ts'
@@ -26,6 +27,6 @@ export function previewOf(
   const [now, plan] = [readDocument(document), proposedPlan(document, fitting, caps)]
   if (!now.ok || !plan.ok) return { refused: [] }
   const distance = distanceBetween({ ...now.value.notebook, caps }, plan.value.inForce)
-  if (!distance.ok) return { refused: distance.faults.map(faultText) }
+  if (!distance.ok) return { refused: faultTexts(now.value.notebook, distance.faults) }
   return { asks: askSentences(distance.value, titleOf, shareNames(now.value.notebook)) }
 }

@@ -2,8 +2,8 @@ import Link from 'next/link'
 import { itemKey } from '../../../../lib/core/agreement/agreedItems.ts'
 import { placesOf } from '../../../../lib/core/shares/itemShares.ts'
 import { wholeSideBySide } from '../../../../lib/core/shares/sideBySide.ts'
-import { faultText } from '../../../../lib/words/faultText.ts'
 import { itemTitle } from '../../../../lib/words/itemWords.ts'
+import { faultTexts } from '../../../../lib/words/shareFaultText.ts'
 import { shareNames } from '../../../../lib/words/shareText.ts'
 import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
@@ -33,8 +33,8 @@ export default async function SideBySidePage({ params }: { params: Promise<{ not
           <WholeWays found={found.value} names={shareNames(notebook)} notebookId={notebookId} />
         ) : (
           <Panel heading="This can’t be shared yet">
-            {found.faults.map((fault) => (
-              <p key={fault.path}>{faultText(fault)}</p>
+            {faultTexts(notebook, found.faults).map((text) => (
+              <p key={text}>{text}</p>
             ))}
           </Panel>
         )}

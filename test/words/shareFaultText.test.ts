@@ -1,0 +1,58 @@
+import { expect, test } from 'vitest'
+import { shareItems } from '../../lib/core/shares/statement.ts'
+import { faultTexts, halvesForNowWords, itemAtFault, shareFaultText } from '../../lib/words/shareFaultText.ts'
+import { bought, notebookWith } from '../core/madeNotebook.ts'
+
+const use = { principle: 'use' }
+const notebook = notebookWith({
+  sections: [
+    {
+      id: 's1',
+      name: 'Along the lane',
+      materials: [bought('10')],
+      share: { together: { principle: 'benefit', a: '0', b: '0' } },
+    },
+  ],
+  gates: [
+    {
+      id: 'g1',
+      name: 'Garden gate',
+      materials: [bought('10')],
+      labour: [{ task: 'hang', hours: '1', rate: '20', by: 'a' }],
+      share: { materials: use, labour: use },
+    },
+  ],
+})
+
+test('a gate that nobody counted is named once, with what to do', () => {
+  const { faults } = shareItems(notebook)
+  const texts = faultTexts(notebook, faults)
+  expect(texts).toHaveLength(2)
+  expect(texts[1]).toMatch(
+    /Garden gate: nobody has counted its passages a week yet.*Count them on its page\./,
+  )
+})
+
+test('any other fault names its item before what is wrong', () => {
+  expect(faultTexts(notebook, shareItems(notebook).faults)[0]).toMatch(
+    /Along the lane: There is something to share by benefit, but both figures are zero/,
+  )
+})
+
+test('a fault of the whole names no item', () => {
+  const fault = {
+    path: 'caps',
+    kind: 'caps-short',
+    a: '1.00',
+    b: '1.00',
+    total: '5.00',
+    short: '3.00',
+  } as const
+  expect(itemAtFault(notebook, fault)).toBeUndefined()
+  expect(shareFaultText(notebook, fault)).toMatch(/3\.00/)
+})
+
+test('gates by halves for now are listed as one says it', () => {
+  expect(halvesForNowWords(['Garden gate'])).toMatch(/^Garden gate is shared by halves for now/)
+  expect(halvesForNowWords(['A', 'B', 'C'])).toMatch(/^A, B and C are shared by halves for now/)
+})
