@@ -1,7 +1,7 @@
 import { letterOverflow } from '../../../lib/pdf/letterPdf.ts'
 import { momentWords } from '../../../lib/words/day.ts'
-import { householdName } from '../../../lib/words/labels.ts'
 import { letterText, tooLongWords } from '../../../lib/words/letter/letterText.ts'
+import { householdStart } from '../../../lib/words/summary/names.ts'
 import { ButtonLink } from '../../ui/ButtonLink.tsx'
 import { CopyText } from '../../ui/draft/CopyText.tsx'
 import { FoldedPart } from '../../ui/FoldedPart.tsx'
@@ -51,7 +51,7 @@ export function HandOutPart({
       <Panel heading="Hand it over" id="hand-over">
         {bothIn ? (
           <p>
-            {householdName(notebook, 'b')} has come in, so the letter has done its work. For the record you
+            {householdStart(notebook, 'b')} has come in, so the letter has done its work. For the record you
             can have it without an invitation.
           </p>
         ) : null}

@@ -19,9 +19,9 @@ export function LabourTables({ opened }: { opened: Opened }) {
   const digits = digitsOf(notebook)
   const money = (minor: bigint) => moneyWords(minor, notebook.currency)
   const by = { hired: 'hired', a: householdName(notebook, 'a'), b: householdName(notebook, 'b') }
-  const rateCell = (line: LabourLine) => {
-    const departs = departsWords(line, notebook.arrangements)
-    return [line.rate === '' ? 'no rate yet' : line.rate, departs && `(${departs})`].filter(Boolean).join(' ')
+  const departs = (line: LabourLine) => {
+    const words = departsWords(line, notebook.arrangements)
+    return words === undefined ? [] : [`rate ${words}`]
   }
   return placesOf(notebook).map(({ item, kind }) => {
     const title = itemTitle({ kind, name: item.name, key: `item:${item.id}` })
@@ -50,10 +50,10 @@ export function LabourTables({ opened }: { opened: Opened }) {
               { label: 'Amount', figures: true },
             ]}
             rows={item.labour.map((line) => [
-              [line.task || 'unnamed', ...labourNotes(line)].join(', '),
+              [line.task || 'unnamed', ...labourNotes(line), ...departs(line)].join(', '),
               line.counts ? by[line.by] : `${by[line.by]}, a gift`,
               line.hours,
-              rateCell(line),
+              line.rate === '' ? 'no rate yet' : line.rate,
               line.counts ? money(labourAmount(line, digits)) : 'in no sum',
             ])}
             foot={[

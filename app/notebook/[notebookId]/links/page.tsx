@@ -3,6 +3,7 @@ import { readNewLinkCookie } from '../../../../lib/access/sessionCookie.ts'
 import { hasLink, openInvitation } from '../../../../lib/store/entryKeys.ts'
 import { momentWords } from '../../../../lib/words/day.ts'
 import { householdName } from '../../../../lib/words/labels.ts'
+import { capitalised } from '../../../../lib/words/summary/names.ts'
 import { ButtonLink } from '../../../ui/ButtonLink.tsx'
 import { CopyField } from '../../../ui/draft/CopyField.tsx'
 import { PressForm } from '../../../ui/draft/PressForm.tsx'
@@ -43,7 +44,7 @@ export default async function LinksPage({ params }: { params: Promise<{ notebook
         <Panel heading="The second household">
           {household === 'b' ? <p>You are the second household; you came in by your own link.</p> : null}
           {household === 'a' && bothIn ? (
-            <p>{other} has come in and holds a link of its own, which only it can replace.</p>
+            <p>{capitalised(other)} has come in and holds a link of its own, which only it can replace.</p>
           ) : null}
           {household === 'a' && !bothIn ? (
             <>
