@@ -101,6 +101,11 @@ export function writerOf(entry: { readonly enteredBy?: unknown; readonly househo
   return entry.enteredBy || entry.household
 }
 
+/** How many entries the book has, those that were taken back too. */
+export function entryCount(document: NotebookDocument): number {
+  return book(document).length
+}
+
 function book(document: NotebookDocument): unknown[] {
   return Array.isArray(document.contributions) ? document.contributions : []
 }

@@ -43,3 +43,10 @@ export const earlierIsMeantWords = 'The day is right, although it is before the 
 
 export const noSuchReceipt =
   'This photo or paper is not with the notebook any more. Choose another, or leave it out.'
+
+/** Why an entry is not taken back. */
+export const takeBackRefusals = {
+  why: 'Why: needed, in a few words (at most 500 characters), such as “entered twice”.',
+  changed:
+    'This entry was changed or taken back in the meantime, or the other household wrote it. Load the page again.',
+} as const

@@ -7,13 +7,14 @@ import {
   addContribution,
   contributionPath,
   entryAt,
+  entryCount,
   hasEntered,
   strikeContribution,
 } from '../../../lib/forms/book.ts'
 import { entryOfDraft, pathInForm } from '../../../lib/forms/entryDraft.ts'
-import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
 import { withTransferEntered } from '../../../lib/forms/transfers.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
+import { takeBackRefusals } from '../../../lib/words/entryText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import type { SaveAnswer } from '../../ui/draft/saveAnswer.ts'
 import { booksPlan, signedBefore } from './booksPlan.ts'
@@ -65,7 +66,7 @@ export async function enterContribution(
         ...capFaults(next, notebook, signed !== undefined, capsMarked),
         ...(ofHours?.faults ?? []),
       ]
-      const recorded = entryRecord(next, 'entered', { index: entriesIn(document), by: household })
+      const recorded = entryRecord(next, 'entered', { index: entryCount(document), by: household })
       return { next, prefix: contributionPath(document), wanting, ...recorded }
     },
     'also while closed',
@@ -73,10 +74,6 @@ export async function enterContribution(
   if ('saved' in answer) redirect(`/notebook/${notebookId}/money`)
   if (!('faults' in answer)) return answer
   return { faults: answer.faults.map((fault) => ({ ...fault, path: pathInForm(fault.path) })) }
-}
-
-function entriesIn({ contributions }: NotebookDocument): number {
-  return Array.isArray(contributions) ? contributions.length : 0
 }
 
 /** Of a base like `new 12`: 12. */
@@ -98,8 +95,7 @@ export async function takeEntryBack(
 ): Promise<PressAnswer> {
   const { household } = await requireHousehold(notebookId)
   const read = strikeSchema.safeParse(pressFields(form))
-  if (!read.success)
-    return { refused: 'Why: needed, in a few words (at most 500 characters), such as “entered twice”.' }
+  if (!read.success) return { refused: takeBackRefusals.why }
   const { index, fingerprint, why } = read.data
   const answer = await editDocument(
     notebookId,
@@ -117,8 +113,5 @@ export async function takeEntryBack(
   )
   if ('saved' in answer) redirect(`/notebook/${notebookId}/money`)
   if ('faults' in answer) return { refused: answer.faults.map(({ message }) => message).join(' ') }
-  return {
-    refused:
-      'This entry was changed or taken back in the meantime, or the other household wrote it. Load the page again.',
-  }
+  return { refused: takeBackRefusals.changed }
 }
