@@ -81,7 +81,7 @@ export function FootingFields({ path }: { path: string }) {
         <FigureField path={`${path}.bagYield.figure`} label="One bag makes" />
         <ChoiceField
           path={`${path}.bagYield.unit`}
-          label="in"
+          label="Measured in"
           optionalLabel="not said"
           options={[
             { value: 'cu ft', label: 'cubic feet' },
@@ -121,7 +121,7 @@ export function FinishFields({ path }: { path: string }) {
             <FigureField path={`${row}.coverage`} label="One unit covers" />
             <ChoiceField
               path={`${row}.coverageUnit`}
-              label="in"
+              label="Covered in"
               optionalLabel="not said"
               options={['sq ft', 'sq m', 'ft', 'm'].map((unit) => ({ value: unit, label: unit }))}
               asRadios={false}

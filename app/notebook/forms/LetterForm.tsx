@@ -48,7 +48,7 @@ export function LetterForm({ initial, base, save, names }: PartFormProps) {
       <DateField
         path="letter.answerBy"
         label="Answer by"
-        hint={`Empty: the end of the notice. ${names.b} may answer later all the same.`}
+        hint={`Empty: the end of the notice. A later answer from ${names.b} still counts.`}
       />
     </NotebookForm>
   )

@@ -40,7 +40,7 @@ export function MeasuredForm({
       <RowsField
         path="measured"
         label="Posts found off their plan"
-        hint="Posts are counted from the beginning of the section, from 1. What was measured goes before the plan."
+        hint="Posts are counted from the beginning of the section, from 1. What was measured counts in the place of the plan."
         rowLabel={(row) => {
           const post = String((row as { post?: unknown } | null)?.post ?? '').trim()
           return post === '' ? '' : `post ${post}`

@@ -34,7 +34,7 @@ export function SiteFields() {
           />
           <ChoiceField
             path={`${site}.wind.unit`}
-            label="in"
+            label="Measured in"
             optionalLabel="Not said yet"
             options={unitChoices(windUnits)}
             asRadios={false}
@@ -67,7 +67,7 @@ export function SiteFields() {
           />
           <ChoiceField
             path={`${site}.soil.unit`}
-            label="in"
+            label="Given in"
             optionalLabel="Not said yet"
             options={unitChoices(lateralUnits)}
             asRadios={false}

@@ -13,7 +13,7 @@ export function WeighedFields({ path, label = 'Weight' }: { path: string; label?
       <FigureField path={`${path}.figure`} label={label} />
       <ChoiceField
         path={`${path}.per`}
-        label="in"
+        label={`${label} given in`}
         optionalLabel="not said"
         options={bases.map((base) => ({ value: base, label: base }))}
       />

@@ -111,7 +111,11 @@ function costSentences(
     0,
   )
   const missing =
-    unpriced === 0 ? '' : ` Of its lines, ${unpriced} ${unpriced === 1 ? 'has' : 'have'} no price yet.`
+    unpriced === 0
+      ? ''
+      : unpriced === 1
+        ? ' One line has no price yet.'
+        : ` ${unpriced} lines have no price yet.`
   return [
     `${money(total)} in all: ${money(materials)} for materials and ${money(labour)} for labour, own hours counted at their rates.${missing}`,
   ]

@@ -124,7 +124,7 @@ describe('the letter', () => {
     const text = textFor(
       notebookOf({ ...shortNotebook, sections, caps: { b: '400.00' }, letter: writtenLetter }),
     )
-    expect(text).toContain('Of its lines, 1 has no price yet.')
+    expect(text).toContain('One line has no price yet.')
     // 425.00 were asked of b, halves of 850.01 pot by pot.
     expect(text).toContain('The cap of Bank Cottage moves $25.00 to Heron House.')
   })

@@ -44,7 +44,7 @@ export default async function MeasuredPage({
     <NotebookShell opened={opened} page="">
       <Page
         title={`Posts of ${itemTitle(item)} as measured`}
-        lead="Rock and roots move holes. Write down where a post stands and how deep its hole is; it goes before the plan."
+        lead="Rock and roots move holes. Write down where a post stands and how deep its hole is; that then counts, and no longer the plan."
         back={{
           href: `/notebook/${notebookId}/item/${encodeURIComponent(id)}`,
           label: itemTitle(item),
