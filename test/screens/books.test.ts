@@ -88,7 +88,7 @@ describe('two households keep the books', () => {
     await expectPage(a.page.getByText('$850.01').first()).toBeVisible()
   })
 
-  test('money back for the line takes the marks’ force, and both see why', async () => {
+  test('after money back for the line what both marked counts on, until both mark what it comes to now', async () => {
     const { a, b } = neighbours
     await b.page.goto(`${b.home}/money`)
     await typeFields(b.page, '', { household: 'b', kind: 'refund', amount: '10.00', for: 's1' })
@@ -98,11 +98,28 @@ describe('two households keep the books', () => {
     await put(b.page, 'lines[0].amount', '10.00')
     await trySaving(b.page, 'Enter it')
     await expectPage(panel(b.page, 'The book').locator('.book-entry')).toHaveCount(2)
+
+    for (const household of [a, b]) {
+      await openBooks(household)
+      await expectPage(household.page.locator('.open-matters')).toContainText(
+        'both marked $324.00; it has come to $314.00 since. $324.00 counts until both mark another amount',
+      )
+      const row = lineRow(household, 'Along the bank', 'mesh')
+      await expectPage(row).toContainText('Both marked $324.00; it has come to $314.00 since')
+      await expectPage(row.getByRole('button', { name: /^Take your mark off/ })).toHaveCount(0)
+    }
+    expect((await statementPrinted(await exported(a))).asked.total).toBe('874.01')
+
+    const ofB = lineRow(b, 'Along the bank', 'mesh')
+    await ofB.getByRole('button', { name: 'Mark as bought, at $314.00' }).click()
+    await expectPage(ofB.getByRole('button', { name: 'Take your mark off $314.00' })).toBeVisible()
+    await expectPage(ofB).toContainText('$324.00 counts until both mark another amount.')
     await openBooks(a)
-    await expectPage(lineRow(a, 'Along the bank', 'mesh')).toContainText(
-      'It was marked at another amount, which no longer holds',
-    )
-    expect((await statementPrinted(await exported(a))).asked.total).toBe('850.01')
+    const ofA = lineRow(a, 'Along the bank', 'mesh')
+    await expectPage(ofA).toContainText('Bank Cottage marked $314.00')
+    await ofA.getByRole('button', { name: 'Mark as bought, at $314.00' }).click()
+    await expectPage(ofA).toContainText('Marked as bought by both: the actual amount counts')
+    expect((await statementPrinted(await exported(a))).asked.total).toBe('864.01')
   })
 
   test('goods in kind show the lower of their two values while they are typed', async () => {
@@ -151,21 +168,39 @@ describe('two households keep the books', () => {
     await expectPage(
       panel(a.page, 'Tools, leftovers and salvage').getByRole('button', { name: 'Agree to $12.00' }),
     ).toBeVisible()
-    for (const household of [a, b]) {
-      await openBooks(household)
-      await panel(household.page, 'Tools, leftovers and salvage')
-        .getByRole('button', { name: 'Agree to $12.00' })
-        .click()
-      await expectPage(
-        panel(household.page, 'Tools, leftovers and salvage').getByRole('button', {
-          name: /^Take your mark off/,
-        }),
-      ).toBeVisible()
-    }
+    const things = ({ page }: AtHome) => panel(page, 'Tools, leftovers and salvage')
+    await openBooks(a)
+    await things(a).getByRole('button', { name: 'Agree to $12.00' }).click()
+    await expectPage(things(a).getByRole('button', { name: /^Take your mark off/ })).toBeVisible()
+    await openBooks(b)
+    await things(b).getByRole('button', { name: 'Agree to $12.00' }).click()
+    await expectPage(things(b)).toContainText('Marked by both')
+    await expectPage(things(b).getByRole('button', { name: /^Take your mark off/ })).toHaveCount(0)
     const printed = await statementPrinted(await exported(b))
-    expect(printed.asked.total).toBe('838.01')
+    expect(printed.asked.total).toBe('852.01')
     // 330.00 − 10.00 − 12.00.
     expect(printed.contributed.b).toBe('308.00')
     await expectPage(panel(b.page, 'Do the books add up?')).toContainText('the two sums are equal')
+  })
+
+  test('the leftover is taken off the list by both, not by one; and it can be put back', async () => {
+    const { a, b } = neighbours
+    const things = ({ page }: AtHome) => panel(page, 'Tools, leftovers and salvage')
+    await things(b)
+      .getByRole('button', { name: /^Take it off the list/ })
+      .click()
+    await expectPage(things(b)).toContainText('counts until the other household marks this too')
+    await things(b).getByRole('button', { name: /^Yes/ }).click()
+    await expectPage(things(b)).toContainText('Taken off the list by Bank Cottage; waits for Heron House')
+    expect((await statementPrinted(await exported(b))).asked.total).toBe('852.01')
+
+    await openBooks(a)
+    await expectPage(things(a)).toContainText('That counts until both mark that it is off the list.')
+    await things(a).getByRole('button', { name: 'Agree that it is off the list' }).click()
+    await things(a).getByText('One thing that was taken off the list').click()
+    expect((await statementPrinted(await exported(a))).asked.total).toBe('864.01')
+    await things(a).getByRole('button', { name: 'Put it back on the list' }).click()
+    await expectPage(things(a).getByRole('button', { name: 'Agree to $12.00' })).toBeVisible()
+    expect((await statementPrinted(await exported(a))).asked.total).toBe('864.01')
   })
 })

@@ -28,7 +28,7 @@ export default async function BooksPage({ params }: { params: Promise<{ notebook
     <NotebookShell opened={opened} page="money">
       <Page
         title="The books"
-        lead="What was planned, what it came to, and who paid. Where both households mark a line as bought, its actual amount takes the planned one’s place in the balance. What was signed stays as it was signed."
+        lead="What was planned, what it came to, and who paid. What both households marked of a line takes the planned amount’s place in the balance, and counts until both mark another. What was signed stays as it was signed."
         back={{ href: `${home}/money`, label: 'Money and hours' }}
       >
         <GoneLines opened={opened} standing={standing} />
