@@ -1,4 +1,5 @@
 import { jobInOneSentence, whatThisIs } from '../lib/words/standingTexts.ts'
+import { largestImport } from './notebook/server/readImport.ts'
 import { openExample, startFromFile } from './start/actions.ts'
 import { BareFrame } from './ui/BareFrame.tsx'
 import { ButtonLink } from './ui/ButtonLink.tsx'
@@ -54,6 +55,7 @@ export default function FrontPage() {
             action={startFromFile}
             label="Start from this file"
             fileLabel="Notebook file (JSON, at most 2 MB)"
+            largest={largestImport}
           />
         </Panel>
       </Page>

@@ -3,6 +3,7 @@ import { parseLength } from '../core/amounts/length.ts'
 import { never } from '../core/assert.ts'
 import type { FaultFacts, ValueKind } from '../core/faults.ts'
 import { dayWords } from './day.ts'
+import { tooLargeText } from './tooLargeText.ts'
 
 /** The sentence for one fault: what is wrong and what would be right. The path is shown beside it, not in it. */
 export function faultText(fault: FaultFacts): string {
@@ -17,7 +18,7 @@ export function faultTextIn(fault: FaultFacts, units: Units | undefined): string
     case 'unreadable':
       return `The file can't be read: ${fault.detail}.`
     case 'too-large':
-      return `The file has ${fault.bytes} bytes; at most ${fault.limit} are taken.`
+      return tooLargeText(fault.bytes, fault.limit)
     case 'too-deep':
       return `Lists and objects lie more than ${fault.limit} deep inside one another; a notebook file never does.`
     case 'wrong-format':

@@ -178,7 +178,7 @@ describe('a notebook file on its way', () => {
   })
 
   test.each<[string, () => BodyInit | null, string | RegExp]>([
-    ['is empty', () => null, /^\(file\): This is not a notebook file/],
+    ['is empty', () => null, /no file was chosen, or it is empty/],
     ['is no notebook file', () => '{"format":"other"}', /^[a-z(].*: /],
     ['holds a length that is none', () => text.replace('"0 ft"', '"0 fathoms"'), /: .*fathoms|: .*length/],
     ['has more than 2 MB', () => `${text}${' '.repeat(2_000_000)}`, /at most 2000000 are taken/],

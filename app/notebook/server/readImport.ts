@@ -36,17 +36,22 @@ export async function readImport(fields: Readonly<Record<string, FormDataEntryVa
 }
 
 async function uploaded(upload: FormDataEntryValue | undefined): Promise<Result<ReadNotebook>> {
-  if (!(upload instanceof File) || upload.size === 0) {
-    return refused({ path: wholeFile, kind: 'unreadable', detail: 'no file was chosen, or it is empty' })
-  }
+  if (!(upload instanceof File)) return nothingThere
   if (upload.size > largestImport) {
     return refused({ path: wholeFile, kind: 'too-large', bytes: upload.size, limit: largestImport })
   }
   return checkedImport(new Uint8Array(await upload.arrayBuffer()))
 }
 
+const nothingThere = refused({
+  path: wholeFile,
+  kind: 'unreadable',
+  detail: 'no file was chosen, or it is empty',
+})
+
 /** Reads the bytes of a notebook file, and takes off what never comes with a file. */
 export function checkedImport(bytes: Uint8Array): Result<ReadNotebook> {
+  if (bytes.length === 0) return nothingThere
   const read = readNotebook(bytes)
   return read.ok ? readDocument(withoutMarks(withoutTakes(read.value.document))) : read
 }

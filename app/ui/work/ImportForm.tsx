@@ -1,6 +1,7 @@
 'use client'
 
 import { type SubmitEvent, startTransition, useActionState, useRef, useState } from 'react'
+import { tooLargeText } from '../../../lib/words/tooLargeText.ts'
 import { workWords } from '../../../lib/words/workText.ts'
 import { AskFirst } from '../draft/AskFirst.tsx'
 import type { PressAction, PressAnswer } from '../draft/PressForm.tsx'
@@ -22,11 +23,14 @@ export function ImportForm({
   action,
   label,
   fileLabel,
+  largest,
   confirm,
 }: {
   action: PressAction
   label: string
   fileLabel: string
+  /** Bytes of a file at most. */
+  largest: number
   /** A question asked in the page before anything is sent; what takes something away is asked about. */
   confirm?: string | undefined
 }) {
@@ -59,6 +63,7 @@ export function ImportForm({
     if (busy.current) return
     const file = new FormData(event.currentTarget).get('file')
     if (!(file instanceof File) || file.name === '') return setSaid({ refused: words.none })
+    if (file.size > largest) return setSaid({ refused: `(file): ${tooLargeText(file.size, largest)}` })
     busy.current = true
     setSaid({})
     const sent = (bytes: number): Standing =>

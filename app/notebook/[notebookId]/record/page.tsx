@@ -13,6 +13,7 @@ import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { openNotebook } from '../../server/opened.ts'
 import { ReadersLink } from '../../server/ReadersLink.tsx'
 import { RecordFiles } from '../../server/RecordFiles.tsx'
+import { largestImport } from '../../server/readImport.ts'
 import { draftDiffers } from '../../server/standingRevision.ts'
 
 /** One page each, made from a revision. */
@@ -141,6 +142,7 @@ export default async function RecordPage({ params }: { params: Promise<{ noteboo
             action={replaceByFile.bind(null, notebookId)}
             label="Put this file in its place"
             fileLabel="Notebook file (JSON, at most 2 MB)"
+            largest={largestImport}
             confirm="Replace the whole notebook by this file? What it changes loses both marks."
           />
         </Panel>
