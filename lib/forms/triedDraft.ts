@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { dimensionFields, lineFields, type Tried } from '../core/trying/tried.ts'
+import { shareFields, sharePots } from '../core/trying/triedShare.ts'
 
 const item = z.string().min(1).max(200_000)
 const text = z.string().max(1000)
@@ -11,6 +12,13 @@ const schema = z.object({
         z.object({
           item,
           field: z.enum(lineFields),
+          line: z.number().int().min(0).max(1_000_000),
+          text,
+        }),
+        z.object({
+          item,
+          field: z.enum(shareFields),
+          pot: z.enum(sharePots),
           line: z.number().int().min(0).max(1_000_000),
           text,
         }),

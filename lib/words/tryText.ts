@@ -1,11 +1,14 @@
 import type { Notebook } from '../core/agreement/notebook.ts'
+import { never } from '../core/assert.ts'
 import type { Influence } from '../core/trying/influences.ts'
 import type { TriedEdit, TriedMoves } from '../core/trying/tried.ts'
+import type { ShareAmount, SharePot } from '../core/trying/triedShare.ts'
 import { moneyWords } from './money.ts'
+import { capitalised } from './summary/names.ts'
 import { titleOfItem } from './titleOfItem.ts'
 
 export const tryWords = {
-  lead: 'Move heights, lengths, prices, hours and rates, and see what each household would be asked for. Nothing here touches the plan; what you try stays in this browser until you propose it or put it back.',
+  lead: 'Move heights, lengths, prices, hours, rates and what a share is held against, and see what each household would be asked for. Nothing here touches the plan; what you try stays in this browser until you propose it or put it back.',
   planned: (text: string) => `planned: ${text || 'nothing'}`,
   putBack: 'Put back',
   putAllBack: 'Put everything back as planned',
@@ -32,6 +35,10 @@ export const triedFaultWords: Readonly<Record<TriedEdit['field'], string>> = {
   unitPrice: 'A number such as 18.50, without a sign. Until then the planned price is taken.',
   hours: 'A number such as 7.5. Until then the planned hours are taken.',
   rate: 'A number such as 28. Until then the planned rate is taken.',
+  basic: 'An amount such as 450.00, without a sign. Until then the planned basic fence is taken.',
+  upgrade: 'An amount such as 120.00, without a sign. Until then the planned upgrade is taken.',
+  aloneA: 'An amount such as 900.00, without a sign. Until then the planned figure is taken.',
+  aloneB: 'An amount such as 900.00, without a sign. Until then the planned figure is taken.',
   buildUp: 'One of the build-ups in the list.',
 }
 
@@ -52,19 +59,51 @@ const fieldNames: Readonly<Record<TriedEdit['field'], string>> = {
   unitPrice: 'price',
   hours: 'hours',
   rate: 'rate',
+  basic: 'cost of the basic fence',
+  upgrade: 'cost of an upgrade',
+  aloneA: 'building alone',
+  aloneB: 'building alone',
   buildUp: 'build-up',
 }
 
 /** What an input is called: "Along the gardens: price of steel strip". */
 export function inputName(notebook: Notebook, input: TriedEdit): string {
   const title = titleOfItem(notebook, input.item)
-  if (!('line' in input)) return `${title}: ${fieldNames[input.field]}`
+  if (!('line' in input) || 'pot' in input) return `${title}: ${fieldNames[input.field]}`
   const item = [...notebook.sections, ...notebook.gates, ...notebook.common].find(
     ({ id }) => id === input.item,
   )
   const ofCost = input.field === 'quantity' || input.field === 'unitPrice'
   const line = ofCost ? item?.materials[input.line]?.what : item?.labour[input.line]?.task
   return `${title}: ${fieldNames[input.field]} of ${line || `line ${input.line + 1}`}`
+}
+
+/** What an amount of a share is called where it is tried: "“one foot more height”, asked of no. 14". */
+export function shareAmountName(
+  { field, what, household }: ShareAmount,
+  names: { readonly a: string; readonly b: string },
+): string {
+  switch (field) {
+    case 'basic':
+      return 'Cost of the basic fence'
+    case 'aloneA':
+      return `${capitalised(names.a)} building alone`
+    case 'aloneB':
+      return `${capitalised(names.b)} building alone`
+    case 'upgrade': {
+      const name = what.trim() === '' ? 'An upgrade without a name' : `“${what.trim()}”`
+      return household === undefined ? name : `${name}, asked of ${names[household]}`
+    }
+    default:
+      return never(field)
+  }
+}
+
+/** Over the amounts of one pot's share. */
+export const sharePotWords: Readonly<Record<SharePot, string>> = {
+  materials: 'How the materials are shared',
+  labour: 'How the labour is shared',
+  together: 'How it is shared',
 }
 
 /** What ten percent of an input do to a share: "10 percent more asks $31.20 more, 10 percent less $31.20 less". */

@@ -1,5 +1,6 @@
 import { beforeEach, describe, expect, test, vi } from 'vitest'
 import { keepTried } from '../../app/notebook/server/tryActions.ts'
+import { proposedKeys } from '../../lib/forms/proposedOnto.ts'
 import { proposalsOf } from '../../lib/store/proposals.ts'
 import { everyTable } from './everyTable.ts'
 import { browseAs, worldForEachTest } from './world.ts'
@@ -24,6 +25,16 @@ describe('a tried change that is kept as a proposal', () => {
     expect(lines[0]?.unitPrice).toBe('21.50')
     // Nothing else of the item is other than it stands: a draft of defaults would be another item.
     expect(Object.keys(lines[0] ?? {})).toEqual(['what', 'quantity', 'unit', 'unitPrice', 'suppliedBy'])
+  })
+
+  test('of an amount that a share is held against proposes that amount alone', async () => {
+    const { id } = world().notebook
+    const edits = [{ item: 'g4', field: 'basic', pot: 'materials', line: 0, text: '120.00' }]
+    expect(await keepTried(id, { edits, moves: asPlanned }, '')).toHaveProperty('made')
+    const [item] = (await proposalsOf(id))[0]?.items ?? []
+    expect(item?.id).toBe('g4')
+    expect(item && proposedKeys(item.was ?? {}, item.item)).toEqual(['share'])
+    expect(item?.item.share).toMatchObject({ materials: { principle: 'difference', basic: '120.00' } })
   })
 
   test.each([

@@ -1,6 +1,7 @@
 import type { CommonCost, CostLine, Gate, LabourLine, Notebook, Section } from '../agreement/notebook.ts'
 import { lengthOf, parseLength } from '../amounts/length.ts'
 import { type Ratio, ratio } from '../amounts/ratio.ts'
+import { digitsOf } from '../shares/statement.ts'
 import type { BuildUp, GateBuildUp } from '../takeoff/buildUp.ts'
 import { divideRatios, subtractRatios } from '../takeoff/exact.ts'
 import { fromTakeOff, mergeOffered, offeredLines } from '../takeoff/offeredLines.ts'
@@ -9,6 +10,7 @@ import { takeOff } from '../takeoff/takeOff.ts'
 import { type MovedBy, moveByHandTyped, moveHours } from './movedLines.ts'
 import { movedNumber, moveFactor } from './movedNumber.ts'
 import { type DimensionField, moveHolds, type Tried, type TriedEdit, triedTextHolds } from './tried.ts'
+import { withShareAmounts } from './triedShare.ts'
 
 /** Build-ups that can be tried, by name; and what a worked-out quantity is called, where one is new. */
 export type TryingWith = {
@@ -21,14 +23,15 @@ type Item = Section | Gate | CommonCost
 type Dimensions = Partial<Record<DimensionField | 'buildUp', string>>
 
 /**
- * The notebook as it would be with what is tried: first the lines as they were typed anew, then the dimensions with what
+ * The notebook as it would be with what is tried: first the lines and the amounts of the shares as they were typed anew, then the dimensions with what
  * follows them (the take-off's quantities, and by proportion what was typed by hand), then the moves of all prices, hours
  * and rates. An edit that does not hold, or of what is not in the plan, is left out. The plan itself stays as it is.
  */
 export function applyTried(notebook: Notebook, tried: Tried, using: TryingWith): Notebook {
   const byItem = new Map<string, TriedEdit[]>()
+  const digits = digitsOf(notebook)
   for (const edit of tried.edits) {
-    if (!triedTextHolds(edit.field, edit.text)) continue
+    if (!triedTextHolds(edit.field, edit.text, digits)) continue
     byItem.set(edit.item, [...(byItem.get(edit.item) ?? []), edit])
   }
   const changed = new Set<string>()
@@ -37,7 +40,7 @@ export function applyTried(notebook: Notebook, tried: Tried, using: TryingWith):
     if (edits === undefined) return item
     const dimensions = dimensionsOf(edits)
     if (Object.keys(dimensions).length > 0) changed.add(item.id)
-    return withDimensions(withLines(item, edits), dimensions, edits, using)
+    return withDimensions(withShare(withLines(item, edits), edits), dimensions, edits, using)
   }
   const turned: Notebook = {
     ...notebook,
@@ -46,6 +49,11 @@ export function applyTried(notebook: Notebook, tried: Tried, using: TryingWith):
     common: notebook.common.map(turn),
   }
   return movedAltogether(followTakeOff(turned, changed, using.nameOf), tried, byItem)
+}
+
+function withShare<One extends Item>(item: One, edits: readonly TriedEdit[]): One {
+  const amounts = edits.flatMap((edit) => ('pot' in edit ? [edit] : []))
+  return amounts.length === 0 ? item : { ...item, share: withShareAmounts(item.share, amounts) }
 }
 
 function dimensionsOf(edits: readonly TriedEdit[]): Dimensions {

@@ -1,6 +1,7 @@
 import type { Notebook } from '../agreement/notebook.ts'
 import { parseLength } from '../amounts/length.ts'
 import { isNumber } from '../amounts/typedNumber.ts'
+import { type SharePlace, shareAmounts } from './triedShare.ts'
 
 /**
  * A change that is tried: typed texts in place of the plan's, and percentages that move many of them together. It lies
@@ -21,6 +22,8 @@ export type TriedEdit =
   | { readonly item: string; readonly field: DimensionField; readonly text: string }
   /** `line` is the place in the item's `materials` (`quantity`, `unitPrice`) or `labour` (`hours`, `rate`), from 0. */
   | { readonly item: string; readonly field: LineField; readonly line: number; readonly text: string }
+  /** An amount of the item's share; `line` says which of its upgrades. */
+  | (SharePlace & { readonly item: string; readonly text: string })
   /** `text` is the name of a ready or kept build-up; its infill comes with it. */
   | { readonly item: string; readonly field: 'buildUp'; readonly text: string }
 
@@ -33,9 +36,18 @@ export const moveKinds = ['prices', 'hours', 'rates'] as const
 
 export const nothingTried: Tried = { edits: [], moves: { prices: '', hours: '', rates: '' } }
 
-/** Whether a text can be tried at a field: what does not hold is left as planned until it does. */
-export function triedTextHolds(field: TriedEdit['field'], text: string): boolean {
+/**
+ * Whether a text can be tried at a field: what does not hold is left as planned until it does.
+ *
+ * @param digits of the currency, after the point
+ */
+export function triedTextHolds(field: TriedEdit['field'], text: string, digits: number): boolean {
   switch (field) {
+    case 'basic':
+    case 'upgrade':
+    case 'aloneA':
+    case 'aloneB':
+      return isNumber(text, digits)
     case 'quantity':
     case 'hours':
       return isNumber(text, 6)
@@ -66,7 +78,13 @@ export function isTried({ edits, moves }: Tried): boolean {
 /** The same input: two edits of it can't stand side by side. */
 export function sameInput(left: TriedEdit, right: TriedEdit): boolean {
   const line = (edit: TriedEdit) => ('line' in edit ? edit.line : -1)
-  return left.item === right.item && left.field === right.field && line(left) === line(right)
+  const pot = (edit: TriedEdit) => ('pot' in edit ? edit.pot : '')
+  return (
+    left.item === right.item &&
+    left.field === right.field &&
+    line(left) === line(right) &&
+    pot(left) === pot(right)
+  )
 }
 
 /**
@@ -94,6 +112,15 @@ export function plannedText(notebook: Notebook, edit: Omit<TriedEdit, 'text'>): 
     case 'hours':
     case 'rate':
       return 'line' in edit ? item.labour[edit.line as number]?.[edit.field] : undefined
+    case 'basic':
+    case 'upgrade':
+    case 'aloneA':
+    case 'aloneB': {
+      const { pot, line, field } = edit as Partial<SharePlace>
+      return shareAmounts(item.share).find(
+        (one) => one.pot === pot && one.line === line && one.field === field,
+      )?.text
+    }
     case 'height':
       return 'height' in item ? item.height.agreed : undefined
     case 'from':

@@ -12,10 +12,13 @@ export function TriedField({
   suffix,
   edit,
   planned,
+  digits = 0,
   onTry,
 }: {
   label: string
   suffix?: string | undefined
+  /** Of the currency, after the point; needed for amounts of money. */
+  digits?: number
   /** The input, with the text that stands in the field. */
   edit: TriedEdit
   planned: string
@@ -23,7 +26,8 @@ export function TriedField({
 }) {
   const id = useId()
   const changed = edit.text !== planned
-  const errors = changed && !triedTextHolds(edit.field, edit.text) ? [triedFaultWords[edit.field]] : []
+  const errors =
+    changed && !triedTextHolds(edit.field, edit.text, digits) ? [triedFaultWords[edit.field]] : []
   const isLength = !('line' in edit) && edit.field !== 'buildUp'
   const reading = isLength && errors.length === 0 ? lengthReading(edit.text) : undefined
   return (

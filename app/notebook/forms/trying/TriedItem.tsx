@@ -2,10 +2,14 @@
 
 import { memo, useId, useState } from 'react'
 import type { CommonCost, Gate, Section } from '../../../../lib/core/agreement/notebook.ts'
+import { currencyDigits } from '../../../../lib/core/amounts/currency.ts'
+import { spreadOf } from '../../../../lib/core/shares/itemShares.ts'
 import { followsHeight } from '../../../../lib/core/trying/movedLines.ts'
 import { sameInput, type TriedEdit } from '../../../../lib/core/trying/tried.ts'
-import { tryWords } from '../../../../lib/words/tryText.ts'
+import { shareAmounts, sharePots } from '../../../../lib/core/trying/triedShare.ts'
+import { shareAmountName, sharePotWords, tryWords } from '../../../../lib/words/tryText.ts'
 import { FieldLine } from '../../../ui/draft/FieldLine.tsx'
+import type { FormNames } from '../partWords.ts'
 import { TriedField } from './TriedField.tsx'
 
 export type TriedItemProps = {
@@ -15,7 +19,7 @@ export type TriedItemProps = {
   figures: string
   /** The edits of this item: the same list as long as nothing of it was tried anew. */
   edits: readonly TriedEdit[]
-  currency: string
+  names: FormNames
   /** Names of the build-ups that can be tried; empty for a common cost. */
   buildUps: readonly string[]
   onTry: (edit: TriedEdit, planned: string) => void
@@ -41,7 +45,8 @@ export const TriedItem = memo(function TriedItem(props: TriedItemProps) {
   )
 })
 
-function ItemFields({ item, edits, currency, buildUps, onTry }: TriedItemProps) {
+function ItemFields({ item, edits, names, buildUps, onTry }: TriedItemProps) {
+  const { currency } = names
   const tried = (input: TriedEdit): TriedEdit => edits.find((one) => sameInput(one, input)) ?? input
   const dimension = (field: 'height' | 'from' | 'to' | 'opening', label: string, planned: string) => (
     <TriedField
@@ -112,8 +117,45 @@ function ItemFields({ item, edits, currency, buildUps, onTry }: TriedItemProps) 
           </fieldset>
         ) : null,
       )}
+      <ShareAmounts item={item} tried={tried} names={names} onTry={onTry} />
     </div>
   )
+}
+
+/** The amounts that the item's share is worked out from: the basic fence, named upgrades, building alone. */
+function ShareAmounts({
+  item,
+  tried,
+  names,
+  onTry,
+}: Pick<TriedItemProps, 'item' | 'names' | 'onTry'> & { tried: (input: TriedEdit) => TriedEdit }) {
+  // What is laid on the sections and gates is not shared by a way of its own.
+  const amounts = spreadOf(item) === undefined ? shareAmounts(item.share) : []
+  return sharePots
+    .filter((pot) => amounts.some((one) => one.pot === pot))
+    .map((pot) => (
+      <fieldset className="try-line" key={pot}>
+        <legend>{sharePotWords[pot]}</legend>
+        <FieldLine>
+          {amounts
+            .filter((one) => one.pot === pot)
+            .map((one) => {
+              const { field, line, text } = one
+              return (
+                <TriedField
+                  key={`${field} ${line}`}
+                  label={shareAmountName(one, names)}
+                  suffix={names.currency}
+                  digits={currencyDigits(names.currency) ?? 0}
+                  edit={tried({ item: item.id, field, pot, line, text })}
+                  planned={text}
+                  onTry={onTry}
+                />
+              )
+            })}
+        </FieldLine>
+      </fieldset>
+    ))
 }
 
 function plannedBuildUp(item: TriedItemProps['item']): string {

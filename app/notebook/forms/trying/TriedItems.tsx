@@ -50,7 +50,7 @@ export function TriedItems({
             title={itemTitle({ kind, name: item.name, key: `item:${item.id}` })}
             figures={triedItemWords(before.get(item.id), after.get(item.id), names.currency)}
             edits={own.length === 0 ? none : own}
-            currency={names.currency}
+            names={names}
             buildUps={buildUps[kind]}
             onTry={onTry}
           />
