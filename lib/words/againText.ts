@@ -3,3 +3,7 @@ export const againWords = {
   label: 'Enter it again',
   gone: 'Nothing was entered: this entry is not one that you took back, or the book has changed since. Load the page again.',
 } as const
+
+/** Above the form that asks for money in the place of hours, after one's own request was taken back. */
+export const conversionBackWords =
+  'What you took back stands in the form again: send it once more if you did not mean to.'

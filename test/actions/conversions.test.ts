@@ -6,6 +6,7 @@ import {
   askConversion,
   withdrawConversion,
 } from '../../app/notebook/server/conversionActions.ts'
+import { withdrawnLately } from '../../app/notebook/server/withdrawnLately.ts'
 import { conversionsIn } from '../../lib/forms/conversions.ts'
 import { marksOf } from '../../lib/store/marks.ts'
 import { everyTable } from './everyTable.ts'
@@ -65,12 +66,13 @@ describe('money in the place of hours', () => {
     browseAs(world(), 'a')
     await outcomeOf(async () => agreeToConversion(id, {}, await conversionForm(id, 'b')))
     const { Change: changes = [] } = await everyTable()
+    const said = { books: 'conversion', to: 'money', hours: '2.5', rate: '22', why: 'a bad back' }
     const books = changes.filter((change) => change.kind === 'books' && change.notebookId === id)
     expect(
       books.map(({ household, itemKey, detail }) => [household, itemKey, JSON.parse(String(detail))]),
     ).toEqual([
-      ['b', 'item:s2', { books: 'conversion', step: 'asked', to: 'money', hours: '2.5', rate: '22' }],
-      ['a', 'item:s2', { books: 'conversion', step: 'agreed', to: 'money', hours: '2.5', rate: '22' }],
+      ['b', 'item:s2', { ...said, step: 'asked' }],
+      ['a', 'item:s2', { ...said, step: 'agreed' }],
     ])
   })
 
@@ -97,6 +99,22 @@ describe('money in the place of hours', () => {
       answer: { refused: expect.stringContaining('in the meantime') },
     })
     expect(await stored()).toHaveLength(1)
+  })
+
+  test('that was taken back stands in the form again, for who took it back, for an hour', async () => {
+    const { id } = world().notebook
+    await ask()
+    const back = (household: 'a' | 'b', later = 0) =>
+      withdrawnLately(id, household, new Date(Date.now() + later))
+    expect(await back('b')).toBeUndefined()
+    await outcomeOf(async () => withdrawConversion(id, {}, await conversionForm(id, 'b')))
+    expect(await back('b')).toEqual(aConversion)
+    expect(await back('a')).toBeUndefined()
+    expect(await back('b', 3_600_001)).toBeUndefined()
+    const again = await back('b')
+    expect(await outcomeOf(() => askConversion(id, 'new', again))).toEqual(toWork)
+    expect(await stored()).toHaveLength(1)
+    expect(await back('b')).toBeUndefined()
   })
 
   test('is agreed to by the other household alone', async () => {
@@ -159,7 +177,7 @@ describe('money in the place of hours', () => {
   test('the other way round gives hours in the place of money', async () => {
     expect(await ask({ to: 'hours', hours: '4' })).toEqual(toWork)
     expect(await workPage()).toContain(
-      'no. 14 gives 4 h on Along the gardens in the place of $88.00, at 22 an hour',
+      'no. 14 gives 4 h on Along the gardens in the place of $88.00, at $22.00 an hour',
     )
   })
 })

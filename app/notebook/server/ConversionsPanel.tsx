@@ -5,6 +5,7 @@ import { otherHousehold } from '../../../lib/core/people/household.ts'
 import { digitsOf } from '../../../lib/core/shares/statement.ts'
 import { conversionsIn } from '../../../lib/forms/conversions.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
+import { conversionBackWords } from '../../../lib/words/againText.ts'
 import { dayWords } from '../../../lib/words/day.ts'
 import { conversionWords, hoursWords, turnedMoneySentences } from '../../../lib/words/hoursText.ts'
 import { itemTitle } from '../../../lib/words/itemWords.ts'
@@ -18,13 +19,15 @@ import { ConversionForm } from '../forms/ConversionForm.tsx'
 import { booksHours } from './booksHours.ts'
 import { agreeToConversion, askConversion, withdrawConversion } from './conversionActions.ts'
 import type { Opened } from './opened.ts'
+import { withdrawnLately } from './withdrawnLately.ts'
 
 /** Hours turned into money and money into hours, and the form to ask for it. */
-export function ConversionsPanel({ opened }: { opened: Opened }) {
+export async function ConversionsPanel({ opened }: { opened: Opened }) {
   const { notebook, notebookId, household } = opened
   const { conversions } = notebook.books
   const { items } = booksHours(opened)
   const rates = agreedRates(notebook.arrangements)
+  const back = await withdrawnLately(notebookId, household, new Date())
   const choices = items.map(({ id, kind, name }) => ({
     value: id,
     label: itemTitle({ kind, name, key: `item:${id}` }),
@@ -53,10 +56,11 @@ export function ConversionsPanel({ opened }: { opened: Opened }) {
       {turnedMoneySentences(notebook, turnedMoney(conversions, digitsOf(notebook))).map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}
+      {back === undefined ? null : <p className="on-screen-only">{conversionBackWords}</p>}
       <div className="on-screen-only">
         <ConversionForm
           key={conversions.length}
-          initial={{ to: 'money', item: '', hours: '', rate: rates.plain || rates.skilled, why: '' }}
+          initial={back ?? { to: 'money', item: '', hours: '', rate: rates.plain || rates.skilled, why: '' }}
           save={askConversion.bind(null, notebookId)}
           names={{ ...shareNames(notebook), rates }}
           items={choices}

@@ -51,11 +51,11 @@ export async function pressConversion(
 
 /** What goes on record: the step, and what the conversion says, so that it is still told once it was taken back. */
 export function recorded(step: string, conversion: Readonly<Record<string, unknown>>) {
-  const { to, item, hours, rate } = conversion
+  const { to, item, hours, rate, why } = conversion
   return {
     kind: 'books' as const,
     itemKey: itemKey(String(item ?? '')),
-    detail: { books: 'conversion', step, to, hours, rate },
+    detail: { books: 'conversion', step, to, hours, rate, ...(why === undefined ? {} : { why }) },
   }
 }
 

@@ -37,7 +37,7 @@ export default async function WorkPage({ params }: { params: Promise<{ notebookI
                 <ButtonLink href={`/notebook/${notebookId}/arrangements`}>{arrangementsTitle}</ButtonLink>
               </div>
             </Panel>
-            <ConversionsPanel opened={opened} />
+            {await ConversionsPanel({ opened })}
           </>
         )}
       </Page>
