@@ -1,8 +1,6 @@
-import { currencyDigits } from '../core/amounts/currency.ts'
-import { minorUnits } from '../core/amounts/money.ts'
 import { isNumber } from '../core/amounts/typedNumber.ts'
 import { dayWords } from './day.ts'
-import { moneyWords } from './money.ts'
+import { typedMoneyWords } from './money.ts'
 import { quantityWords } from './quantityWords.ts'
 
 /** What stands around a typed value: the keys of its own object, the key of that object, and the notebook's currency. */
@@ -23,20 +21,13 @@ export function valueInWords(typed: string, key: string, { siblings, inside, cur
   if (/^\d{4}-\d{2}-\d{2}$/.test(typed)) return dayWords(typed)
   if (!isNumber(typed, 6)) return typed
   const pair = key === 'a' || key === 'b'
-  if (amounts.has(key) || (pair && inside === 'caps')) return amountWords(typed, currency)
-  if (rates.has(key)) return `${amountWords(typed, currency)} an hour`
+  if (amounts.has(key) || (pair && inside === 'caps')) return typedMoneyWords(typed, currency)
+  if (rates.has(key)) return `${typedMoneyWords(typed, currency)} an hour`
   if (hours.has(key)) return typed === '1' ? '1 hour' : `${typed} hours`
   if (key === 'quantity') return quantityWords(typed, textAt(siblings, 'unit'))
   if (pair && siblings.principle === 'percent') return `${typed} percent`
   if (pair && siblings.principle === 'benefit') return typed === '1' ? '1 point' : `${typed} points`
   return typed
-}
-
-/** A figure of money, or a price finer than the smallest coin, with its currency; as typed where none is known. */
-function amountWords(typed: string, currency: string): string {
-  const digits = currencyDigits(currency)
-  if (digits === undefined) return typed
-  return isNumber(typed, digits) ? moneyWords(minorUnits(typed, digits), currency) : `${typed} ${currency}`
 }
 
 function textAt(siblings: Readonly<Record<string, unknown>>, key: string): string {

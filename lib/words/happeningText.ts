@@ -98,13 +98,13 @@ const linkWords: Readonly<Record<string, string>> = {
 const replyWords: Readonly<Record<string, string>> = {
   accepted: 'Accepted',
   declined: 'Declined',
-  answered: 'Answered, with another one,',
   withdrawn: 'Withdrew',
 }
 
 function replySentence(detail: Readonly<Record<string, unknown>>): string {
   const [kind, number, by] = [textOf(detail.reply), textOf(detail.proposal), textOf(detail.by)]
-  if (kind === 'answered' && by !== '') return `Answered proposal ${number} with proposal ${by}.`
+  if (kind === 'answered')
+    return `Answered proposal ${number} with ${by === '' ? 'another one' : `proposal ${by}`}.`
   const ended = by === '' ? '' : ` Proposal ${by} takes its place.`
   return `${wordsFor(replyWords, kind) ?? 'Replied to'} proposal ${number}.${ended}${quoted(textOf(detail.text))}`
 }

@@ -7,7 +7,7 @@ import { type ExactHours, exactHours } from '../core/hours/ownHours.ts'
 import { type ForBoth, households } from '../core/people/household.ts'
 import { digitsOf } from '../core/shares/statement.ts'
 import { householdName } from './labels.ts'
-import { moneyWords } from './money.ts'
+import { moneyWords, typedMoneyWords } from './money.ts'
 import { capitalised } from './summary/names.ts'
 
 /** Exact hours for a table: at least two digits after the point, "8.25", "−3.00", "0.333". */
@@ -52,14 +52,15 @@ export const noSuchTaskWords =
 
 export const giftRateWords = 'This work is planned as a gift, and a gift is in no sum: leave the rate empty.'
 
-/** What a conversion says: "no. 14 gives $210.00 in the place of 7.5 h on Lane to the gardens, at 28 an hour". */
+/** What a conversion says: "no. 14 gives $210.00 in the place of 7.5 h on Lane to the gardens, at $28.00 an hour". */
 export function conversionWords(notebook: Notebook, conversion: Conversion, item: string): string {
   const name = householdName(notebook, conversion.household)
   const amount = moneyWords(conversionAmount(conversion, digitsOf(notebook)), notebook.currency)
   const hours = hoursWords(exactHours(conversion.hours))
+  const rate = typedMoneyWords(conversion.rate, notebook.currency)
   return conversion.to === 'money'
-    ? `${name} gives ${amount} in the place of ${hours} on ${item}, at ${conversion.rate} an hour`
-    : `${name} gives ${hours} on ${item} in the place of ${amount}, at ${conversion.rate} an hour`
+    ? `${name} gives ${amount} in the place of ${hours} on ${item}, at ${rate} an hour`
+    : `${name} gives ${hours} on ${item} in the place of ${amount}, at ${rate} an hour`
 }
 
 /** Why hours can’t be turned into money: there are not so many still to give. */

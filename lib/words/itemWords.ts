@@ -5,6 +5,7 @@ import { never } from '../core/assert.ts'
 import { faultText } from './faultText.ts'
 import { householdName, kindWords } from './labels.ts'
 import { capitalised } from './summary/names.ts'
+import { placeOfFault } from './summary/placeOfFault.ts'
 
 /** What an agreed item is called. */
 export function itemTitle(item: Pick<AgreedItem, 'kind' | 'name' | 'key'>): string {
@@ -47,13 +48,13 @@ export function obstacleWords(obstacle: Obstacle, notebook: Notebook): string {
     case 'party unnamed':
       return `Party ${obstacle.partyIndex + 1} of ${householdName(notebook, obstacle.household)} has no name.`
     case 'party without capacity':
-      return `It is not said as what party ${obstacle.partyIndex + 1} of ${householdName(notebook, obstacle.household)} signs.`
+      return `Party ${obstacle.partyIndex + 1} of ${householdName(notebook, obstacle.household)} has not said yet as what it signs, such as “owner”.`
     case 'nothing to build':
       return 'There is no section and no gate yet.'
     case 'unknown key':
       return `The file has a key that this program does not know: ${obstacle.path}. Nobody can sign what a program can’t show.`
     case 'fault':
-      return `The shares can’t be worked out yet (${obstacle.fault.path}): ${faultText(obstacle.fault)}`
+      return `The shares can’t be worked out yet. ${placeOfFault(notebook, obstacle.fault.path)}: ${faultText(obstacle.fault)}`
     default:
       return never(obstacle)
   }

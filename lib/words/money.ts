@@ -1,5 +1,6 @@
 import { currencyDigits } from '../core/amounts/currency.ts'
-import { type Minor, moneyText } from '../core/amounts/money.ts'
+import { type Minor, minorUnits, moneyText } from '../core/amounts/money.ts'
+import { isNumber } from '../core/amounts/typedNumber.ts'
 
 /**
  * Minor units for a reader: (90000n, 'USD') is "$900.00", (-1200n, 'JPY') is "−¥1,200". The digits are ISO 4217's, not
@@ -16,4 +17,14 @@ export function moneyWords(minor: Minor, currency: string): string {
   const size = minor < 0n ? -minor : minor
   const words = format.format(moneyText(size, digits) as `${number}`)
   return minor < 0n ? `−${words}` : words
+}
+
+/**
+ * A typed price or rate for a reader: "28" is "$28.00", "0.385", finer than the smallest coin, "0.385 USD". As typed where
+ * it is no figure or no currency is known.
+ */
+export function typedMoneyWords(typed: string, currency: string): string {
+  const digits = currencyDigits(currency)
+  if (digits === undefined || !isNumber(typed, 6)) return typed
+  return isNumber(typed, digits) ? moneyWords(minorUnits(typed, digits), currency) : `${typed} ${currency}`
 }

@@ -75,7 +75,7 @@ describe('putting it up for signing is refused where', () => {
     },
     'party without capacity': {
       spoil: (document) => delete document.households.b.parties[0].capacity,
-      said: 'It is not said as what party 1 of no. 14 signs.',
+      said: 'Party 1 of no. 14 has not said yet as what it signs, such as “owner”.',
     },
     'nothing to build': {
       spoil: (document) => {
@@ -91,7 +91,7 @@ describe('putting it up for signing is refused where', () => {
     },
     fault: {
       spoil: (document) => (document.caps = { a: '1.00', b: '1.00' }),
-      said: 'The shares can’t be worked out yet (caps)',
+      said: 'The shares can’t be worked out yet. The caps: ',
     },
   }
 

@@ -164,7 +164,7 @@ describe('the summary', () => {
     expect(text).toContain('"No. 12","4.00","0.00","6.00","−2.00","2.00","0.00"')
     expect(text).toContain('"No. 14","4.00","0.00","0.00","0.00","0.00","0.00"')
     expect(text).toContain(
-      'No. 14 gives $80.00 in the place of 4 h on Section 1: Lane end, at 20 an hour. Both agreed to it.',
+      'No. 14 gives $80.00 in the place of 4 h on Section 1: Lane end, at $20.00 an hour. Both agreed to it.',
     )
     expect(text).toContain('2 h of them beyond what was agreed')
   })

@@ -71,7 +71,7 @@ describe('what stands in the way of signing, in words', () => {
     [{ kind: 'party unnamed', household: 'a', partyIndex: 1 }, 'Party 2 of no. 12 has no name.'],
     [
       { kind: 'party without capacity', household: 'a', partyIndex: 0 },
-      'It is not said as what party 1 of no. 12 signs.',
+      'Party 1 of no. 12 has not said yet as what it signs, such as “owner”.',
     ],
     [{ kind: 'nothing to build' }, 'There is no section and no gate yet.'],
   ]
@@ -83,10 +83,10 @@ describe('what stands in the way of signing, in words', () => {
     expect(obstacleWords({ kind: 'unknown key', path: 'caps.c' }, notebookWith())).toContain('caps.c')
   })
 
-  test('a fault of the shares is told with its path and what would be right', () => {
+  test('a fault of the shares is told with its place and what would be right', () => {
     const fault = { path: 'sections[0].share.labour', kind: 'weights-zero', principle: 'use' } as const
     const words = obstacleWords({ kind: 'fault', fault }, notebookWith())
-    expect(words).toContain('sections[0].share.labour')
+    expect(words).toContain('Section 1, work: ')
     expect(words).toContain('above zero')
   })
 })

@@ -3,7 +3,7 @@ import type { HeightSeen, LimitHeld } from '../../core/takeoff/heightsSeen.ts'
 import type { TakeOff } from '../../core/takeoff/takeOff.ts'
 import { dayWords } from '../day.ts'
 import { householdName } from '../labels.ts'
-import { lengthWords } from '../length.ts'
+import { lengthWords, typedLengthWords } from '../length.ts'
 
 /** Heights as each household sees them, and against the limits that somebody named; in words for screens and paper alike. */
 
@@ -18,7 +18,10 @@ export function limitSentences(notebook: Notebook, { limits }: Pick<TakeOff, 'li
 export function limitSentence(notebook: Notebook, held: LimitHeld): string {
   const long = (length: LimitHeld['at']) => lengthWords(length, notebook.units)
   const limit = notebook.line.limits[held.index]
-  const stretch = [limit?.from ? ` from ${limit.from}` : '', limit?.to ? ` to ${limit.to}` : ''].join('')
+  const stretch = [
+    limit?.from ? ` from ${typedLengthWords(limit.from, notebook.units)}` : '',
+    limit?.to ? ` to ${typedLengthWords(limit.to, notebook.units)}` : '',
+  ].join('')
   const who = limit?.saidBy.trim() ? `, as said by ${limit.saidBy.trim()}` : ''
   const when = limit?.on ? ` on ${dayWords(limit.on)}` : ''
   return `The limit${stretch} is ${long(held.limit)} over ${groundWords(notebook, held.from)}${who}${when}. The fence is ${long(held.height)} high there at most, at ${long(held.at)}: ${held.over ? 'that is over the limit' : 'that is within it'}.`
