@@ -8,6 +8,7 @@ import { useDraft } from '../../ui/draft/draftContext.ts'
 import { textAt } from '../../ui/draft/draftPath.ts'
 import { FieldLine } from '../../ui/draft/FieldLine.tsx'
 import { FigureField } from '../../ui/draft/FigureField.tsx'
+import { fieldId } from '../../ui/draft/fieldId.ts'
 import { RowsField } from '../../ui/draft/RowsField.tsx'
 import { TakenOut } from '../../ui/draft/TakenOut.tsx'
 import { TickField } from '../../ui/draft/TickField.tsx'
@@ -77,7 +78,7 @@ export function InstalmentFields({
           <p className="field-hint">{moreInstalmentWords.short(more.words)}</p>
           <button
             type="button"
-            id={`${form}-${path}.more`}
+            id={fieldId(form, `${path}.more`)}
             className="button button-plain"
             disabled={!ready}
             onClick={() => change((old) => withMoreInstalment(old, path, more))}

@@ -1,6 +1,7 @@
 import { minorUnits, moneyText } from '../../../lib/core/amounts/money.ts'
 import { isNumber } from '../../../lib/core/amounts/typedNumber.ts'
 import { getAt, setAt, textAt } from '../../ui/draft/draftPath.ts'
+import { fieldId } from '../../ui/draft/fieldId.ts'
 
 /** What the payment plan falls short by, as the form is given it. */
 export type MoreInstalment = {
@@ -12,7 +13,7 @@ export type MoreInstalment = {
 }
 
 /** The field at which the amount is offered: the form of what is agreed begins its ids with `field`. */
-export const moreAnchor = 'field-arrangements.instalments.more'
+export const moreAnchor = fieldId('field', 'arrangements.instalments.more')
 
 /** A draft with one more instalment of that amount, whose day is still to be said, and its total that much higher. */
 export function withMoreInstalment(
