@@ -1,9 +1,11 @@
 'use client'
 
+import { useState } from 'react'
 import { startingTopic, startingTopics } from '../../../lib/words/startingTerms.ts'
 import { Caution } from '../../ui/Caution.tsx'
 import { useDraft } from '../../ui/draft/draftContext.ts'
 import { getAt, setAt } from '../../ui/draft/draftPath.ts'
+import { formWords } from '../../ui/draft/formWords.ts'
 import { RowsField } from '../../ui/draft/RowsField.tsx'
 import { TextField } from '../../ui/draft/TextField.tsx'
 import type { SaveAction } from '../../ui/draft/useSaving.ts'
@@ -29,6 +31,7 @@ export function TermsForm({ initial, base, save }: { initial: object; base: stri
 
 function TermFields({ row }: { row: string }) {
   const { draft, change, ready } = useDraft()
+  const [before, setBefore] = useState<{ readonly text: unknown } | null>(null)
   const known = startingTopic(String(getAt(draft, `${row}.topic`) ?? ''))
   const text = getAt(draft, `${row}.text`)
   return (
@@ -47,7 +50,10 @@ function TermFields({ row }: { row: string }) {
                   type="button"
                   className="button button-plain"
                   disabled={!ready}
-                  onClick={() => change((old) => setAt(old, `${row}.text`, wording.text))}
+                  onClick={() => {
+                    setBefore({ text })
+                    change((old) => setAt(old, `${row}.text`, wording.text))
+                  }}
                 >
                   {wording.label}
                 </button>
@@ -55,6 +61,21 @@ function TermFields({ row }: { row: string }) {
           </div>
         </div>
       ) : null}
+      {before === null || before.text === text ? null : (
+        <p className="rows-removed" role="status">
+          {formWords.writtenOver}{' '}
+          <button
+            type="button"
+            className="button button-plain"
+            onClick={() => {
+              setBefore(null)
+              change((old) => setAt(old, `${row}.text`, before.text))
+            }}
+          >
+            {formWords.putBackText}
+          </button>
+        </p>
+      )}
       {known?.caution ? (
         <Caution>
           <p>{known.caution}</p>

@@ -65,6 +65,8 @@ export const formWords = {
   rowRemoved: (name: string) => `Removed ${name}.`,
   takenOut: (name: string) => `Taken out: ${name}. Nothing of it counts before you save.`,
   rowUndo: 'Put it back',
+  writtenOver: 'The text was replaced. Nothing of it counts before you save.',
+  putBackText: 'Put back what stood there',
   rowsNone: 'None yet.',
   rowsFull: (max: number) => `There is room for ${max}.`,
   lengthUnread: 'Not read as a length yet. Write the unit too: 6 ft, 6\' 2-1/2" or 1.83 m.',
