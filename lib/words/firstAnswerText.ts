@@ -86,7 +86,7 @@ export const firstAnswerRefusals = {
   tooLong: (length: number, most: number) => `Your words: at most ${most} characters; this has ${length}.`,
   about: 'What it is about: this item was removed in the meantime. Choose another, or the whole fence.',
   day: 'The day: needed, when to ask again.',
-  noDay: 'The day: this is no day of the calendar. Type it as year, month and day, such as 2027-04-30.',
+  noDay: 'The day: this is no day of the calendar. Choose one that is.',
   past: 'The day: it is past. Choose today or a later day.',
   tooFar: (last: string) => `The day: at most two years from now, so ${dayWords(last)} or before.`,
 } as const
