@@ -69,7 +69,7 @@ function askedLink(
 
 function dayFaults(day: string, at: Date): Fault[] {
   const path = 'through'
-  if (!isCalendarDay(day)) return [{ path, message: 'Needed: the last day on which the link is to work.' }]
+  if (!isCalendarDay(day)) return [{ path, message: 'Needed: a day, the last on which the link works.' }]
   const today = at.toISOString().slice(0, 10)
   const last = new Date(at.getTime() + longestReading * 86_400_000).toISOString().slice(0, 10)
   // Days as ISO 8601 writes them are in order as texts.
