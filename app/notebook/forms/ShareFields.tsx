@@ -1,5 +1,6 @@
 'use client'
 
+import { useRef } from 'react'
 import { savingFits } from '../../../lib/words/savingText.ts'
 import { ChoiceField } from '../../ui/draft/ChoiceField.tsx'
 import { useDraft } from '../../ui/draft/draftContext.ts'
@@ -33,12 +34,16 @@ export function ShareFields({
   const { draft, change, ready, form } = useDraft()
   const potsId = path === 'share' ? 'pots' : fieldId(form, `${path}.pots`)
   const together = getAt(draft, `${path}.together`) !== undefined
-  const choose = (pots: 'each' | 'together') =>
-    change((old) => {
-      const first = getAt(old, together ? `${path}.together` : `${path}.materials`) ?? { principle: 'equal' }
-      const share = pots === 'together' ? { together: first } : { materials: first, labour: first }
-      return setAt(old, path, share)
-    })
+  // Who goes back before changing anything finds what was typed there.
+  const left = useRef<{ readonly was: unknown; readonly made: string } | null>(null)
+  const choose = (pots: 'each' | 'together') => {
+    const now = getAt(draft, path)
+    const first = getAt(draft, together ? `${path}.together` : `${path}.materials`) ?? { principle: 'equal' }
+    const anew = pots === 'together' ? { together: first } : { materials: first, labour: first }
+    const share = left.current?.made === JSON.stringify(now) ? left.current.was : anew
+    left.current = { was: now, made: JSON.stringify(share) }
+    change((old) => setAt(old, path, share))
+  }
   return (
     <>
       <fieldset className="field">
