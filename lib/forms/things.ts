@@ -90,10 +90,12 @@ export function takeThingOff(document: NotebookDocument, index: number, { househ
   })
 }
 
-/** The document with a thing on the list again: as both marked it, where that was never undone; else nobody has marked it. */
+/** The document with a thing on the list again: as both marked it, where that was never undone; else nobody has marked it. One that was never taken off stays as it is. */
 export function putThingBack(document: NotebookDocument, index: number) {
   return withThing(document, index, (thing) =>
-    withAgreed(thingAsTyped(thing), isObject(thing.agreed) ? thing.agreed : undefined),
+    thing.off === undefined
+      ? thing
+      : withAgreed(thingAsTyped(thing), isObject(thing.agreed) ? thing.agreed : undefined),
   )
 }
 

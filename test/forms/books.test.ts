@@ -104,6 +104,7 @@ describe('a thing that both marked', () => {
     const off = takeThingOff(kept, 0, { household: 'b', on })
     expect(thingIn(off)).toEqual({ ...plain, agreed, marks: markedBy('b'), off: { on, by: 'b' } })
     expect(thingIn(putThingBack(off, 0))).toEqual(agreed)
+    expect(thingIn(putThingBack(putThingBack(off, 0), 0)), 'it is back already').toEqual(agreed)
     const gone = markThing(off, 0, { household: 'a', on })
     expect(thingIn(gone)).toEqual({ ...plain, marks, off: { on, by: 'b' } })
     expect(thingIn(putThingBack(gone, 0))).toEqual(plain)
