@@ -50,7 +50,7 @@ export function lineStandingWords(
   const { marks, moved, entries, markable, line } = standing
   const { held, pending } = marks
   const money = (minor: Minor) => moneyWords(minor, names.currency)
-  const more = lineMarksWords(standing, names)
+  const more = lineMarksWords(standing, own, names)
   const other = otherHousehold(own)
   if (held !== undefined && !moved)
     return {
@@ -90,22 +90,28 @@ export function lineStandingWords(
 }
 
 /** Who marked which amount of a line, and when: what both marked, then what waits for a second mark. */
-export function lineMarksWords(
-  { marks: { held, pending } }: LineStanding,
+function lineMarksWords(
+  { marks: { held, pending }, markable }: LineStanding,
+  own: Household,
   names: ShareNames,
 ): readonly string[] {
-  const said = (household: Household, amount: Minor, on: string) =>
-    `${capitalised(names[household])} marked ${moneyWords(amount, names.currency)} on ${dayWords(on)}.`
-  return [
-    ...households.flatMap((household) => {
-      const mark = held?.marks[household]
-      return held === undefined || mark === undefined ? [] : [said(household, held.amount, mark.on)]
-    }),
-    ...households.flatMap((household) => {
-      const mark = pending[household]
-      return mark === undefined ? [] : [said(household, mark.amount, mark.on)]
-    }),
-  ]
+  const money = (minor: Minor) => moneyWords(minor, names.currency)
+  const { a, b } = held?.marks ?? {}
+  const both =
+    held === undefined || a === undefined || b === undefined
+      ? []
+      : [
+          `${capitalised(names.a)} marked ${money(held.amount)} on ${dayWords(a.on)}, ${names.b} on ${dayWords(b.on)}.`,
+        ]
+  const waiting = households.flatMap((household) => {
+    const mark = pending[household]
+    if (mark === undefined) return []
+    const marked = `${capitalised(names[household])} marked ${money(mark.amount)} on ${dayWords(mark.on)}`
+    if (mark.amount !== markable) return [`${marked}, which it does not come to now.`]
+    const by = household === own ? names[otherHousehold(own)] : 'your mark'
+    return [`${marked}; that waits for ${by}.`]
+  })
+  return [...both, ...waiting]
 }
 
 function movedWords(held: Minor, actual: Minor, currency: string): string {

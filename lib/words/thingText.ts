@@ -44,7 +44,7 @@ export function thingWords(thing: Thing, names: ShareNames, today: string): stri
   if (household === '') return `${origin}It is not said yet who keeps it.`
   return sold
     ? `${origin}Sold${since}; ${names[household]} took the money.`
-    : `${origin}${names[household]} keeps it.`
+    : `${origin}${capitalised(names[household])} keeps it.`
 }
 
 /** Whether its value counts, or what it waits for. */
