@@ -72,6 +72,13 @@ export function proposedChangeWords({ label, before, after }: Difference): strin
   return after === none ? `${label}: ${before} now, left out` : `${label}: ${before} now, ${after} proposed`
 }
 
+/** Of a proposal that is for the other pot alone. */
+export function potStaysWords(pot: 'materials' | 'labour'): string {
+  return pot === 'labour'
+    ? 'The labour stays shared as it is now.'
+    : 'The materials stay shared as they are now.'
+}
+
 /** What a proposal would have changed in an item as it was when it was made. */
 export function thenProposedWords({ label, before, after }: Difference): string {
   const none = '(nothing)'

@@ -430,7 +430,20 @@ describe('the page', () => {
     expect(tried).toContain('Shared as it is now, it would ask:')
     expect(tried).toMatch(/Cost line 1, unit price: \$[0-9.]+ now, \$999\.00 proposed/)
     expect(shared).not.toContain('Shared as it is now')
+    expect(shared).not.toContain('stay shared')
     expect(shared).not.toContain('What would be different')
+  })
+
+  test('of a share of the work alone says the work, and that the materials stay as they are', async () => {
+    const share = (await shareOf('s1')) as { materials: unknown }
+    await aProposal(id(), 'a', 's1', {
+      share: { materials: share.materials, labour: { principle: 'one', household: 'b' } },
+    })
+    browseAs(world(), 'b')
+    const [, card] = (await page()).split('id="proposal-1"')
+    expect(card).toContain('<strong>Labour.</strong>')
+    expect(card).not.toContain('<strong>Materials.</strong>')
+    expect(card).toContain('The materials stay shared as they are now.')
   })
 
   test('offers the middle of both positions as an answer', async () => {

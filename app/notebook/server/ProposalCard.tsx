@@ -3,7 +3,7 @@ import { momentWords } from '../../../lib/words/day.ts'
 import { movesWords } from '../../../lib/words/distanceText.ts'
 import { householdName } from '../../../lib/words/labels.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
-import { endWords, proposalWords } from '../../../lib/words/proposalText.ts'
+import { endWords, potStaysWords, proposalWords } from '../../../lib/words/proposalText.ts'
 import { faultTexts } from '../../../lib/words/shareFaultText.ts'
 import { shareNames } from '../../../lib/words/shareText.ts'
 import { HouseholdTag } from '../../ui/HouseholdTag.tsx'
@@ -64,7 +64,7 @@ export function ProposalCard({ opened, shown, numbers, endedBy }: Props) {
 
 /** What a proposal has for one item. */
 function ProposedItemView({ item, home }: { item: ShownItem; home: string }) {
-  const { id, title, since, changed, shares, differs, sharedAnew } = item
+  const { id, title, since, changed, shares, differs, sharedAnew, stays } = item
   const fits = since === 'as it was' || since === 'moved on'
   return (
     <>

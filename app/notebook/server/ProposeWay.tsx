@@ -4,7 +4,8 @@ import { ButtonLink } from '../../ui/ButtonLink.tsx'
 export function ProposeWay({ href, what }: { href: string; what: string }) {
   return (
     <ButtonLink href={href}>
-      Propose this<span className="only-read-out">: {what}</span>
+      <span className="unbroken">Propose this</span>
+      <span className="only-read-out">: {what}</span>
     </ButtonLink>
   )
 }

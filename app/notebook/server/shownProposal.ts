@@ -3,7 +3,9 @@ import { type Distance, distanceBetween } from '../../../lib/core/shares/distanc
 import { placesOf } from '../../../lib/core/shares/itemShares.ts'
 import { sharedUses } from '../../../lib/core/shares/passages.ts'
 import { shareItems } from '../../../lib/core/shares/statement.ts'
+import { saysTheSame } from '../../../lib/forms/mergeDrafts.ts'
 import { proposedKeys } from '../../../lib/forms/proposedOnto.ts'
+import { isObject } from '../../../lib/forms/readNotebook.ts'
 import type { Proposal, ProposedItem } from '../../../lib/store/proposals.ts'
 import { differences, differenceWords } from '../../../lib/words/differences.ts'
 import { proposedChangeWords, thenProposedWords } from '../../../lib/words/proposalText.ts'
@@ -22,7 +24,9 @@ export type ShownItem = {
   readonly changed: readonly string[]
   /** Another way to share is proposed. */
   readonly sharedAnew: boolean
-  /** What it would ask, on the item as it is now; empty where that can't be worked out. */
+  /** The pot whose way to share is left as it is, where another one is proposed for the other pot. */
+  readonly stays: 'materials' | 'labour' | undefined
+  /** What it would ask, on the item as it is now, of the pots that it proposes for; empty where that can't be worked out. */
   readonly shares: readonly { readonly pot: string; readonly sentence: string }[]
   /** What is proposed besides how it is shared; all that is, where it can't be worked out. */
   readonly differs: readonly string[]
@@ -51,13 +55,18 @@ export function shownProposal(opened: Opened, proposal: Proposal): ShownProposal
     const would = asked.find((one) => one.id === id)
     const place = places.find((one) => one.item.id === id)
     const names = shareNames(inForce, place && sharedUses(place.item))
+    const stays = isFitting(now) ? potThatStays(now.now.share, now.item.share) : undefined
     return {
       id,
       title: titleOf(id),
       since: now.since,
       changed: now.since === 'gone' ? [] : now.changed.map(differenceWords),
       sharedAnew: isFitting(now) && proposedKeys(now.now, now.item).includes('share'),
-      shares: would === undefined ? [] : itemShareSentences(would, names),
+      stays,
+      shares:
+        would === undefined
+          ? []
+          : itemShareSentences(would, names).filter((_, at) => pots[at] === undefined || pots[at] !== stays),
       differs: isFitting(now)
         ? differences(
             withoutShare(now.now, would !== undefined),
@@ -78,6 +87,16 @@ export function shownProposal(opened: Opened, proposal: Proposal): ShownProposal
       .filter((one) => !knownToProposer(document, one, marked))
       .map(({ id }) => titleOf(id)),
   }
+}
+
+/** In the order of their sentences, where each is shared by itself. */
+const pots = ['materials', 'labour'] as const
+
+/** Where two pots are shared each by itself, before and after, and only one of them anew: the other. */
+function potThatStays(before: unknown, after: unknown): (typeof pots)[number] | undefined {
+  if (!isObject(before) || !isObject(after) || 'together' in before || 'together' in after) return undefined
+  const same = pots.filter((pot) => saysTheSame(pot, before[pot], after[pot]))
+  return same.length === 1 ? same[0] : undefined
 }
 
 /** What was proposed for an item as it then was. */
