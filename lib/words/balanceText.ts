@@ -8,11 +8,13 @@ export function balanceSentences(statement: Statement, names: ShareNames): reado
   const money = (minor: bigint) => moneyWords(minor, statement.currency)
   const { outstanding, transfer } = statement
   return [
-    outstanding > 0n
-      ? `${money(outstanding)} of the whole has not been given by anyone yet.`
-      : outstanding < 0n
-        ? `Together you have given ${money(-outstanding)} more than the plan asks for.`
-        : 'Together you have given what the plan asks for.',
+    statement.total === 0n && outstanding === 0n
+      ? 'Nothing is asked of anyone yet.'
+      : outstanding > 0n
+        ? `${money(outstanding)} of the whole has not been given by anyone yet.`
+        : outstanding < 0n
+          ? `Together you have given ${money(-outstanding)} more than the plan asks for.`
+          : 'Together you have given what the plan asks for.',
     transfer
       ? `One payment evens the two as things stand: ${names[transfer.from]} pays ${money(transfer.amount)} to ${names[transfer.to]}.`
       : 'No payment between you is needed as things stand.',

@@ -32,6 +32,9 @@ export function firstAnswerMeaning(answer: FirstAnswerName, a: string): string {
 /** At the top of the first screen and beside its figure. */
 export const nothingBinds = 'Nothing binds until you sign.'
 
+/** In the place of the drawing on the first screen while nothing has a place along the line. */
+export const firstScreenNothing = 'Nothing is laid out along the line yet.'
+
 /** Under the title of the first screen. `most` undefined: nothing is asked yet. */
 export function firstScreenLead(household: 'a' | 'b', b: string, most: string | undefined): string {
   const asked = most === undefined ? 'nothing yet' : `at most ${most}`

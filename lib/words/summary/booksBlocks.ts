@@ -111,7 +111,9 @@ function balanceBlocks(notebook: Notebook, statement: Balanced): Block[] {
   const open =
     outstanding < 0n
       ? `More has been given than is asked for in all: the outstanding sum is ${money(outstanding)}.`
-      : `${money(outstanding)} of the whole has not been given by anyone yet.`
+      : outstanding === 0n
+        ? 'All that is asked for has been given.'
+        : `${money(outstanding)} of the whole has not been given by anyone yet.`
   const evening = transfer
     ? `One payment evens the two: ${householdName(notebook, transfer.from)} pays ${money(transfer.amount)} to ${householdName(notebook, transfer.to)}.`
     : 'No payment between the two is due now.'

@@ -2,6 +2,7 @@ import {
   firstAnswerSentence,
   firstAnswerWords,
   firstScreenLead,
+  firstScreenNothing,
 } from '../../../../lib/words/firstAnswerText.ts'
 import { householdName } from '../../../../lib/words/labels.ts'
 import { moneyWords } from '../../../../lib/words/money.ts'
@@ -23,6 +24,11 @@ export default async function WelcomePage({ params }: { params: Promise<{ notebo
   const { notebookId } = await params
   const opened = await openNotebook(notebookId)
   const { notebook, household } = opened
+  const {
+    sections,
+    gates,
+    line: { stations },
+  } = notebook
   const [firstAnswer] = opened.firstAnswers
   const home = `/notebook/${notebookId}`
   const asked = mostAskedOfInvited(opened)
@@ -46,7 +52,11 @@ export default async function WelcomePage({ params }: { params: Promise<{ notebo
         </Panel>
         <Panel heading="What is planned">
           {notebook.letter?.proposed ? <p>{notebook.letter.proposed}</p> : null}
-          <LineDrawing notebook={notebook} home={home} />
+          {stations.length + sections.length + gates.length > 0 ? (
+            <LineDrawing notebook={notebook} home={home} />
+          ) : (
+            <p>{firstScreenNothing}</p>
+          )}
         </Panel>
         <AskedOfInvited opened={opened} />
         <Panel heading={household === 'b' ? 'What do you say?' : `What ${b} can say`} id="answers">
