@@ -85,6 +85,7 @@ function ProposedItemView({ item, home }: { item: ShownItem; home: string }) {
           <strong>{pot}.</strong> {sentence}
         </p>
       ))}
+      {stays === undefined ? null : <p>{potStaysWords(stays)}</p>}
       {differs.length === 0 ? null : <p>{fits ? proposalWords.wouldDiffer : proposalWords.wasProposed}</p>}
       <Lines lines={differs} />
     </>
