@@ -24,11 +24,7 @@ export default async function WelcomePage({ params }: { params: Promise<{ notebo
   const { notebookId } = await params
   const opened = await openNotebook(notebookId)
   const { notebook, household } = opened
-  const {
-    sections,
-    gates,
-    line: { stations },
-  } = notebook
+  const { sections, gates, line } = notebook
   const [firstAnswer] = opened.firstAnswers
   const home = `/notebook/${notebookId}`
   const asked = mostAskedOfInvited(opened)
@@ -52,7 +48,7 @@ export default async function WelcomePage({ params }: { params: Promise<{ notebo
         </Panel>
         <Panel heading="What is planned">
           {notebook.letter?.proposed ? <p>{notebook.letter.proposed}</p> : null}
-          {stations.length + sections.length + gates.length > 0 ? (
+          {line.stations.length + sections.length + gates.length > 0 ? (
             <LineDrawing notebook={notebook} home={home} />
           ) : (
             <p>{firstScreenNothing}</p>
