@@ -8,9 +8,19 @@ import { paintSequences } from './paintSequences.ts'
 import type { PrintFonts } from './pdfInput.ts'
 import { writeStructureTree } from './structureTree.ts'
 
+/** A page takes a few milliseconds. */
+const pagesAtATime = 4
+
+async function nextTurn(stop: AbortSignal | undefined): Promise<void> {
+  await new Promise((resolve) => setImmediate(resolve))
+  stop?.throwIfAborted()
+}
+
 /**
  * A tagged PDF document of laid-out pages, each printed `reduction` times smaller than it is laid out. Same pages and dates, same bytes: nothing is taken from the
- * clock.
+ * clock. Between its pages others have their turn, and whoever stops it ends it there.
+ *
+ * @throws the reason of the stop
  */
 export async function makeDocument(
   pages: readonly (readonly Mark[])[],
@@ -20,6 +30,7 @@ export async function makeDocument(
     readonly language: string
     readonly madeAt?: Date | undefined
     readonly reduction?: number
+    readonly stop?: AbortSignal | undefined
   },
   fonts: PrintFonts,
 ): Promise<PDFDocument> {
@@ -38,12 +49,15 @@ export async function makeDocument(
     semibold: await document.embedFont(fonts.semibold, options),
   }
   const { reduction = 1 } = about
-  const taggedPages = withFewerElements(pages).map((marks) => {
+  const taggedPages: Parameters<typeof writeStructureTree>[1][number][] = []
+  for (const [index, marks] of withFewerElements(pages).entries()) {
+    if (index % pagesAtATime === 0) await nextTurn(about.stop)
     const sheet = document.addPage([page.width, page.height])
     const contents = paintSequences(sheet, contentSequences(marks), faces, reduction)
     if (reduction !== 1) sheet.scale(1 / reduction, 1 / reduction)
-    return { page: sheet, contents }
-  })
+    taggedPages.push({ page: sheet, contents })
+  }
+  await nextTurn(about.stop)
   writeStructureTree(document, taggedPages)
   return document
 }

@@ -23,5 +23,7 @@ export type SummaryPdfInput = {
   }
   /** The date of the file. Missing on drafts, which carry none. */
   readonly madeAt?: Date
+  /** Ends the making between two pages. */
+  readonly stop?: AbortSignal
   readonly fonts: PrintFonts
 }

@@ -13,19 +13,24 @@ import { summaryPdf } from './summaryPdf.ts'
 
 /**
  * The summary of a notebook as a PDF, for the app and for the command line alike, with the canonical bytes of the
- * agreement and the signatures inside. `agreementText` has the SHA-256 that `summary.standing` names.
+ * agreement and the signatures inside. `agreementText` has the SHA-256 that `summary.standing` names. Where
+ * it is stopped, it ends between two pages.
+ *
+ * @throws the reason of the stop
  */
 export function summaryPaper(
   summary: SummaryInput,
   agreementText: string,
   fonts: PrintFonts,
   madeAt?: Date,
+  stop?: AbortSignal,
 ): Promise<Uint8Array> {
   return summaryPdf({
     ...contentOf(summary),
     language: 'en',
     attachments: { agreementText, signatures: summary.signatures.map(withoutIds) },
     ...(madeAt ? { madeAt } : {}),
+    ...(stop ? { stop } : {}),
     fonts,
   })
 }

@@ -13,10 +13,15 @@ import type { SummaryPdfInput } from './pdfInput.ts'
  * signatures as `signatures.json` where there are any; without attachments where none are given. Same input, same bytes.
  */
 export async function summaryPdf(input: SummaryPdfInput): Promise<Uint8Array> {
-  const { content, drawing, standing, title, language, units, madeAt, fonts, attachments } = input
+  const { content, drawing, standing, title, language, units, madeAt, fonts, attachments, stop } = input
   const page = pageSize(units)
   const pages = layOut(content, drawing, { title, standing }, facesOf(fonts), page)
-  const document = await makeDocument(pages, page, { title: plainTitle(title), language, madeAt }, fonts)
+  const document = await makeDocument(
+    pages,
+    page,
+    { title: plainTitle(title), language, madeAt, stop },
+    fonts,
+  )
   const dates = madeAt === undefined ? {} : { creationDate: madeAt, modificationDate: madeAt }
   const attach = (text: string, name: string, description: string) =>
     document.attach(new TextEncoder().encode(text), name, {

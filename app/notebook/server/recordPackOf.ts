@@ -61,7 +61,7 @@ export type Watching = {
 /**
  * Everything that is kept of a notebook, for handing over with the house: the text that explains it first, then in one
  * fixed order summaries, agreement files, notebook file, history, files by kind, and the hash of each. Where it is stopped,
- * it ends before the next paper or file.
+ * it ends before the next page of a paper, or the next file. A locked copy is made whole, for it is kept.
  *
  * @throws the reason of the stop
  */
@@ -82,7 +82,7 @@ export async function recordPackOf(
   }
   const revisions: { entries: readonly Hashed[]; about: PackRevision }[] = []
   for (const frozen of opened.revisions.toReversed())
-    revisions.push(await ready(await revisionEntries(opened, frozen)))
+    revisions.push(await ready(await revisionEntries(opened, frozen, watching?.stop)))
   const accounts: { entries: readonly Hashed[]; about: PackAccount }[] = []
   for (const frozen of opened.accounts.toReversed())
     accounts.push(await ready(await accountEntries(opened, frozen)))
@@ -93,7 +93,13 @@ export async function recordPackOf(
     made(
       'summaries/draft.pdf',
       madeAt,
-      await summaryPaper(draftSummary(opened), agreementText(document), printFonts()),
+      await summaryPaper(
+        draftSummary(opened),
+        agreementText(document),
+        printFonts(),
+        undefined,
+        watching?.stop,
+      ),
     ),
   )
   const notebookEntry = made('notebook.json', madeAt, documentText(document))
@@ -140,6 +146,7 @@ export async function recordPackOf(
 async function revisionEntries(
   opened: Packed,
   frozen: FrozenRevision,
+  stop: AbortSignal | undefined,
 ): Promise<{ entries: readonly Hashed[]; about: PackRevision }> {
   const { number, canonicalText, sha256, frozenAt } = frozen.revision
   const agreement = made(`agreements/revision-${number}.json`, frozenAt, canonicalText)
@@ -159,7 +166,7 @@ async function revisionEntries(
     return { entries: [summary, agreement], about: { ...about, summary: summary.name, standing: 'locked' } }
   }
   const at = paperDate(frozen)
-  const pdf = await summaryPaper(revisionSummary(frozen, revisions), canonicalText, printFonts(), at)
+  const pdf = await summaryPaper(revisionSummary(frozen, revisions), canonicalText, printFonts(), at, stop)
   const summary = made(`summaries/revision-${number}.pdf`, at, pdf)
   return { entries: [summary, agreement], about: { ...about, summary: summary.name, standing: 'waiting' } }
 }

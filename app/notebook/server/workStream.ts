@@ -41,6 +41,16 @@ export function workStream(
   })
 }
 
+/** Work for one answer that heeds the request's signal: where the browser is gone by then, nobody reads the answer. */
+export async function unlessGone(asked: AbortSignal, work: () => Promise<Response>): Promise<Response> {
+  try {
+    return await work()
+  } catch (error) {
+    if (asked.aborted) return new Response(null, { status: 499 })
+    throw error
+  }
+}
+
 /** Lets what was told get out, and whoever else waits have a turn, before work goes on that holds the thread. */
 export async function nextTurn(stop: AbortSignal | undefined): Promise<void> {
   await new Promise((resolve) => setImmediate(resolve))

@@ -4,7 +4,7 @@ import { streamed } from '../../server/download.ts'
 import { type Opened, openNotebook } from '../../server/opened.ts'
 import { recordPackOf, type Watching } from '../../server/recordPackOf.ts'
 import { isFromOwnPage } from '../../server/sameSite.ts'
-import { workStream } from '../../server/workStream.ts'
+import { unlessGone, workStream } from '../../server/workStream.ts'
 
 type Asked = { readonly params: Promise<{ notebookId: string }> }
 
@@ -16,8 +16,11 @@ export async function GET(request: Request, { params }: Asked): Promise<Response
   const opened = await openNotebook((await params).notebookId)
   const token = new URL(request.url).searchParams.get('ready')
   const made = heldUnder('record pack', owner(opened), token) as readonly PackEntry[] | undefined
-  const pack = recordPack(made ?? (await entriesOf(opened, { stop: request.signal, ready: () => undefined })))
-  return streamed(pack, opened.notebook.title, '-record-pack.zip', 'application/zip')
+  const stop = request.signal
+  return unlessGone(stop, async () => {
+    const pack = recordPack(made ?? (await entriesOf(opened, { stop, ready: () => undefined })))
+    return streamed(pack, opened.notebook.title, '-record-pack.zip', 'application/zip')
+  })
 }
 
 /**

@@ -8,6 +8,7 @@ import { lockedCopy } from '../../server/lockedCopy.ts'
 import { type Opened, openNotebook } from '../../server/opened.ts'
 import type { FrozenRevision } from '../../server/standingRevision.ts'
 import { draftSummary, paperDate, revisionSummary } from '../../server/summaryOf.ts'
+import { unlessGone } from '../../server/workStream.ts'
 
 /**
  * The summary: of the notebook as it stands, marked as a draft; of a revision that not all have signed, as it is; of one
@@ -19,14 +20,24 @@ export async function GET(
 ): Promise<Response> {
   const opened = await openNotebook((await params).notebookId)
   const frozen = askedRevision(opened, request)
+  return unlessGone(request.signal, () => paperFile(opened, frozen, request.signal))
+}
+
+async function paperFile(
+  opened: Opened,
+  frozen: FrozenRevision | undefined,
+  stop: AbortSignal,
+): Promise<Response> {
   if (frozen === undefined) {
-    const pdf = await summaryPaper(draftSummary(opened), agreementText(opened.document), printFonts())
+    const text = agreementText(opened.document)
+    const pdf = await summaryPaper(draftSummary(opened), text, printFonts(), undefined, stop)
     return pdfFile(pdf, opened, '-draft.pdf')
   }
   const number = frozen.revision.number
   if (frozen.stillToSign.length === 0) return lockedFile(opened, frozen)
   const summary = revisionSummary(frozen, opened.revisions)
-  const pdf = await summaryPaper(summary, frozen.revision.canonicalText, printFonts(), paperDate(frozen))
+  const { canonicalText } = frozen.revision
+  const pdf = await summaryPaper(summary, canonicalText, printFonts(), paperDate(frozen), stop)
   return pdfFile(pdf, opened, `-revision-${number}.pdf`)
 }
 

@@ -2,6 +2,7 @@ import { notFound } from 'next/navigation'
 import { recordPack } from '../../../../lib/files/recordPack.ts'
 import { frozenAccounts } from '../../../notebook/server/account/frozenAccounts.ts'
 import { recordPackOf } from '../../../notebook/server/recordPackOf.ts'
+import { unlessGone } from '../../../notebook/server/workStream.ts'
 import { everythingLocked } from '../../server/everythingLocked.ts'
 import { streamForReader } from '../../server/forReader.ts'
 import { openForReader } from '../../server/opening.ts'
@@ -17,6 +18,8 @@ export async function GET(
   const accounts = await frozenAccounts(link.notebookId)
   const packed = { ...opening, accounts, notebookId: link.notebookId, household: link.createdBy }
   const watching = { stop: request.signal, ready: () => undefined }
-  const pack = recordPack(await recordPackOf(packed, new Date(), watching))
-  return streamForReader(opening, pack, '-record-pack.zip', 'application/zip')
+  return unlessGone(request.signal, async () => {
+    const pack = recordPack(await recordPackOf(packed, new Date(), watching))
+    return streamForReader(opening, pack, '-record-pack.zip', 'application/zip')
+  })
 }
