@@ -29,11 +29,15 @@ export const rowKindWords: Readonly<Record<RowKind, string>> = {
   'no line': 'no line for it',
 }
 
-/** An hours entry: "6 h at 28, 2 h of them the worker’s own, beyond the ceiling". */
-export function entryHoursWords(entry: Pick<Contribution, 'hours' | 'rate' | 'own'>): string {
+/** An hours entry: "6 h at $28.00 an hour, 2 h of them the worker’s own, beyond the ceiling". */
+export function entryHoursWords(
+  entry: Pick<Contribution, 'hours' | 'rate' | 'own'>,
+  currency: string,
+): string {
   const own = exactHours(entry.own)
   const beyond = own === 0n ? '' : `, ${hoursWords(own)} of them the worker’s own, beyond the ceiling`
-  return `${entry.hours} h at ${entry.rate || 'no rate'}${beyond}`
+  const rate = entry.rate === '' ? 'no rate' : `${typedMoneyWords(entry.rate, currency)} an hour`
+  return `${entry.hours} h at ${rate}${beyond}`
 }
 
 /** Asked where hours lie beyond a ceiling. */

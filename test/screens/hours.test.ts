@@ -84,7 +84,9 @@ test('hours beyond the ceiling are asked about, and entered as the worker’s ow
   await expectPage(faultAt(page, 'ownIsOurs')).toContainText('Of these 14 h, 2 h lie beyond the ceiling')
   await tick(page, 'ownIsOurs', true)
   await trySaving(page, 'Enter it')
-  await expectPage(panel(page, 'The book')).toContainText('14 h at 22, 2 h of them the worker’s own')
+  await expectPage(panel(page, 'The book')).toContainText(
+    '14 h at $22.00 an hour, 2 h of them the worker’s own',
+  )
   await expectPage(panel(page, 'The book')).toContainText('$264.00')
 })
 

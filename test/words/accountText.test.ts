@@ -31,11 +31,11 @@ const said: readonly (readonly [OpenForAccount, string])[] = [
   ],
   [
     { kind: 'lines', item: section, lines: ['wire'] },
-    'Along the gardens: “wire” has not been marked by both, neither as bought or worked nor as not needed.',
+    'Along the gardens, still to be marked by both as bought, worked or not needed: “wire”.',
   ],
   [
     { kind: 'lines', item: section, lines: ['wire', 'posts', ' ', 'ties', 'paint'] },
-    'Along the gardens: “wire”, “posts”, “a line with no name” and 2 more have not been marked by both, neither as bought or worked nor as not needed.',
+    'Along the gardens, still to be marked by both as bought, worked or not needed: “wire”, “posts”, “a line with no name” and 2 more.',
   ],
   [
     { kind: 'line moved', moved: { line: wire, held: 10400n, actual: 11000n, markedBy: [] } },

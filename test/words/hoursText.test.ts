@@ -28,8 +28,8 @@ describe('hours in words', () => {
   })
 
   test('an entry says which of its hours are the worker’s own', () => {
-    expect(entryHoursWords({ hours: '6', rate: '28', own: '' })).toBe('6 h at 28')
-    expect(entryHoursWords({ hours: '6', rate: '', own: '2.5' })).toBe(
+    expect(entryHoursWords({ hours: '6', rate: '28', own: '' }, 'USD')).toBe('6 h at $28.00 an hour')
+    expect(entryHoursWords({ hours: '6', rate: '', own: '2.5' }, 'USD')).toBe(
       '6 h at no rate, 2.5 h of them the worker’s own, beyond the ceiling',
     )
   })

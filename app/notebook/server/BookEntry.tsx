@@ -39,13 +39,13 @@ export function BookEntry({
         <strong>
           {contributionWords[entry.kind]}
           {entry.kind === 'hours'
-            ? ` (${[entry.task, entryHoursWords(entry)].filter(Boolean).join(': ')})`
+            ? ` (${[entry.task, entryHoursWords(entry, notebook.currency)].filter(Boolean).join(': ')})`
             : ''}
         </strong>
         <span className="figure">{entry.struck ? <s>{worth}</s> : worth}</span>
       </p>
       <p>
-        <HouseholdTag household={entry.household} name={householdName(notebook, entry.household)} />{' '}
+        <HouseholdTag household={entry.household} name={householdName(notebook, entry.household)} />,{' '}
         {dayWords(entry.date)}, for {item}
         {entry.note ? `: ${entry.note}` : ''}
       </p>

@@ -75,7 +75,7 @@ export function openForAccountWords(
     case 'lines': {
       const { item, lines } = open
       const title = itemTitle({ kind: item.kind, name: item.name, key: `item:${item.id}` })
-      return `${title}: ${listed(lines)} ${lines.length === 1 ? 'has' : 'have'} not been marked by both, neither as bought or worked nor as not needed.`
+      return `${title}, still to be marked by both as bought, worked or not needed: ${listed(lines)}.`
     }
     case 'line moved':
       return `${movedLineWords(open.moved, names.currency)}.`

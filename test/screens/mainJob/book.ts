@@ -100,7 +100,9 @@ export function bookSteps(): void {
       await trySaving(page, 'Enter it')
 
       await expectPage(book).toHaveCount(before + 1)
-      await expectPage(book.last()).toContainText(entry.note ?? `(${entry.hours} h at ${entry.rate})`)
+      await expectPage(book.last()).toContainText(
+        entry.note ?? `(${entry.hours} h at $${Number(entry.rate).toFixed(2)} an hour)`,
+      )
     })
 
     test('a payment counts once the household that received it has confirmed it', async () => {
