@@ -193,6 +193,8 @@ export const booksRefusals = {
     'Both have marked that all of it counts, and it is the other household’s, so one alone can’t take it back. Goods that went back are entered as received back.',
   thingHeld:
     'Both have marked this, so one alone can’t undo it: it counts until both mark another value. Change it, or take it off the list; then both mark that.',
+  fileInstead:
+    'The books hold what both of you have marked or confirmed. A file brings no marks, so one household alone can’t put it in their place. Start a new notebook from the file instead, on the start page.',
   breaks: (reason: string) => `With this the shares could no longer be worked out: ${reason}`,
   changed: 'This was changed in the meantime. Load the page again.',
   notYours: 'Only the household that wrote the entry can change what it was for.',

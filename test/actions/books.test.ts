@@ -18,6 +18,7 @@ import {
 import type { Household } from '../../lib/core/people/household.ts'
 import { lineValue } from '../../lib/forms/entryDraft.ts'
 import { documentText } from '../../lib/forms/parts.ts'
+import type { NotebookDocument } from '../../lib/forms/readNotebook.ts'
 import { historyOf } from '../../lib/store/historyChain.ts'
 import { happeningWords } from '../../lib/words/happeningText.ts'
 import { everyTable } from './everyTable.ts'
@@ -463,6 +464,37 @@ test('a file that is put in the notebook’s place brings no mark', async () => 
     things: [{ what: 'auger bit', value: '9.00' }],
     conversions: [{ hours: '1' }],
   })
+})
+
+test.each<[string, (document: NotebookDocument) => object]>([
+  ['a line', () => ({ books: { bought: [{ ...augerHire, amount: '120.00', marks: markedBy('a', 'b') }] } })],
+  ['a thing', () => ({ books: { things: [{ ...leftover, marks: markedBy('a', 'b') }] } })],
+  [
+    'a payment',
+    ({ contributions }) => ({
+      contributions: [
+        ...(contributions as object[]),
+        {
+          household: 'b',
+          kind: 'transfer',
+          amount: '5.00',
+          date: '2027-04-01',
+          enteredBy: 'b',
+          confirmed: { on: '2027-04-02', by: 'a' },
+        },
+      ],
+    }),
+  ],
+])('a file is not put in the place of books in which both have marked %s', async (_what, marked) => {
+  const { id } = world().notebook
+  const file = documentText(await documentOf(id))
+  await withBooks(id, (document) => ({ ...document, ...marked(document) }))
+  const before = await everyTable()
+  browseAs(world(), 'a')
+  expect(await outcomeOf(() => replaceByFile(id, {}, formWithFile(file)))).toMatchObject({
+    answer: { refused: expect.stringContaining('Start a new notebook from the file instead') },
+  })
+  expect(await everyTable()).toEqual(before)
 })
 
 test('the shares of a revision’s paper stay as they were frozen while the books go on', async () => {

@@ -2,12 +2,18 @@
 
 import { redirect } from 'next/navigation'
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
+import { markedInBooks } from '../../../lib/core/ledger/markedInBooks.ts'
+import { readDocument } from '../../../lib/forms/readNotebook.ts'
+import { booksRefusals } from '../../../lib/words/booksText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import { pressFields } from './pressFields.ts'
 import { readImport } from './readImport.ts'
 import { editDocument } from './savePart.ts'
 
-/** Puts a notebook file in the notebook's place. Refused with the path of every fault; then nothing is changed. */
+/**
+ * Puts a notebook file in the notebook's place. Refused with the path of every fault, and where the books hold what both
+ * households have marked; then nothing is changed.
+ */
 export async function replaceByFile(
   notebookId: string,
   _previous: PressAnswer,
@@ -16,7 +22,13 @@ export async function replaceByFile(
   const { household } = await requireHousehold(notebookId)
   const read = await readImport(pressFields(form))
   if (!read.ok) return { refused: read.refused }
-  const answer = await editDocument(notebookId, household, () => ({ next: read.value.document }))
+  const answer = await editDocument(notebookId, household, (document) => {
+    const stored = readDocument(document)
+    // A file brings no marks, so it would undo alone what both have marked.
+    if (stored.ok && markedInBooks(stored.value.notebook))
+      return { faults: [{ path: '', message: booksRefusals.fileInstead }] }
+    return { next: read.value.document }
+  })
   if ('faults' in answer) return { refused: answer.faults.map((fault) => fault.message).join('\n') }
   redirect(`/notebook/${notebookId}/record`)
 }
