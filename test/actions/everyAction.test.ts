@@ -286,13 +286,13 @@ const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
   'app/notebook/server/bookActions.ts#enterContribution': {
     sends: () => ['new', anEntry()],
     ...bothTo('/money'),
-    changes: ['Notebook'],
+    changes: ['Change', 'Notebook'],
   },
   'app/notebook/server/bookActions.ts#takeEntryBack': {
     // Each household takes back an entry that it wrote: the first of a, the fourth of b.
     sends: async (id, household) => [{}, await takeBackForm(id, household === 'a' ? 0 : 3)],
     ...bothTo('/money'),
-    changes: ['Notebook'],
+    changes: ['Change', 'Notebook'],
   },
   'app/notebook/server/transferActions.ts#confirmTransfer': {
     before: paymentsOfEach,
