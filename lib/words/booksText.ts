@@ -142,7 +142,7 @@ function lowerFirst(text: string): string {
 export function marksWords(marks: BookMarks, names: ShareNames): readonly string[] {
   return households.flatMap((household) => {
     const mark = marks[household]
-    return mark === undefined ? [] : [`${names[household]} marked it on ${dayWords(mark.on)}.`]
+    return mark === undefined ? [] : [`${capitalised(names[household])} marked it on ${dayWords(mark.on)}.`]
   })
 }
 

@@ -15,18 +15,19 @@ export const instalmentWords = {
 
 /** "paid on 3 May 2027", "overdue: $50.00 is missing". */
 export function partStandingWords({ state, paidOn, rest, amount }: PartStanding, currency: string): string {
-  const missing = `${moneyWords(rest, currency)} ${rest < amount ? 'is still missing' : 'to pay'}`
+  const left = moneyWords(rest, currency)
+  const toPay = `${left} ${rest < amount ? 'still to pay' : 'to pay'}`
   switch (state) {
     case 'met':
       return 'settled: the balance asks for no more of it'
     case 'paid':
       return paidOn === undefined ? 'nothing to pay' : `paid on ${dayWords(paidOn)}`
     case 'overdue':
-      return `overdue: ${missing}`
+      return `overdue: ${rest < amount ? `${left} is still missing` : toPay}`
     case 'due today':
-      return `due today: ${missing}`
+      return `due today: ${toPay}`
     case 'later':
-      return `not due yet: ${missing}`
+      return `not due yet: ${toPay}`
   }
 }
 

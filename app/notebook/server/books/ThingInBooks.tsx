@@ -70,7 +70,7 @@ export function ThingInBooks({
       {before === undefined ? null : (
         <p>{thingAgreedWords(before, worthOf(before), titleOf(before.item), names, standing === 'going')}</p>
       )}
-      {marksWords(thing.marks, names).map((sentence) => (
+      {(listed ? marksWords(thing.marks, names) : []).map((sentence) => (
         <p key={sentence} className="quiet">
           {sentence}
         </p>
