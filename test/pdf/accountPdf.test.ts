@@ -102,8 +102,24 @@ describe('the final account on paper', () => {
     expect(all).toContain('Neither owes the other anything for this fence.')
     const roles = elementsIn(page.tree).map(({ role }) => role)
     expect(roles.filter((role) => role === 'Table')).toHaveLength(4)
-    // What was spent over time, and one drawn signature: both are told in words.
-    expect(roles.filter((role) => role === 'Figure')).toHaveLength(2)
+    // One drawn signature, which is told in words.
+    expect(roles.filter((role) => role === 'Figure')).toHaveLength(1)
+  })
+
+  test('draws what was spent over time where more than one day stands in the books, still on one page', async () => {
+    const [whole, payment] = settledDocument().contributions as [Record<string, unknown>, unknown]
+    const [wire, posts] = whole.lines as [unknown, unknown]
+    const contributions = [
+      { ...whole, amount: '104.00', lines: [wire] },
+      { ...whole, amount: '200.00', date: '2027-05-10', lines: [posts] },
+      payment,
+    ]
+    const { pages } = await readStructure(await accountPdf(paper({ contributions }, false)))
+    expect(pages).toHaveLength(1)
+    const figures = pages.flatMap(({ tree }) => elementsIn(tree).filter(({ role }) => role === 'Figure'))
+    expect(figures.map(({ alternative }) => alternative)).toEqual([
+      'Steps from 3 May 2027 to 10 May 2027. Spent by then: $304.00, of it $304.00 by No. 12 and $0.00 by No. 14. Planned in all: $320.00.',
+    ])
   })
 
   test('goes on over further pages where there are many items, with the hash on each', async () => {

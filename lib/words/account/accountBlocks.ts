@@ -130,15 +130,13 @@ const wayWords: Readonly<Record<WayOfGiving, string>> = {
   payments: 'Payments between the two',
 }
 
-/** What was spent, day by day, from the entries that the account was made of. */
+/** What was spent, day by day, from the entries that the account was made of; one day alone is no figure on paper. */
 function spendingBlocks(account: FinalAccount): Block[] {
   const digits = currencyDigits(account.currency) ?? 2
-  return figureBlocks(
-    spendingSteps(spendingOfAccount(account, digits), minorUnits(account.total.planned, digits), {
-      ...accountNames(account),
-      currency: account.currency,
-    }),
-  )
+  const names = { ...accountNames(account), currency: account.currency }
+  const planned = minorUnits(account.total.planned, digits)
+  const shown = spendingSteps(spendingOfAccount(account, digits), planned, names)
+  return shown === undefined || shown.days.length < 2 ? [] : figureBlocks(shown)
 }
 
 function paymentBlocks(account: FinalAccount): Block[] {

@@ -67,6 +67,7 @@ export const spendingWords = {
   heading: 'Day by day',
   lead: 'Money, goods and hours that each household gave for the fence, less what came back. Payments between the two are no cost and are not in it.',
   table: 'Spent up to the end of each day',
+  folded: 'Every day as a table',
   day: 'Day',
   both: 'Both',
 }

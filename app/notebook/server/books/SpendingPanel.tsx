@@ -20,7 +20,7 @@ export function SpendingPanel({ figures: { notebook } }: { figures: BooksFigures
     <Panel heading={spendingWords.heading} id="day-by-day">
       <p>{spendingWords.lead}</p>
       <FigureView shown={shown} />
-      <FoldedPart summary={spendingWords.table}>
+      <FoldedPart summary={spendingWords.folded}>
         <FigureTable
           caption={spendingWords.table}
           columns={[
