@@ -3,7 +3,7 @@ import { never } from '../core/assert.ts'
 import { type Difference, labelOf } from './differences.ts'
 import { faultText } from './faultText.ts'
 import { sourceNeeded } from './savingText.ts'
-import { spokenList } from './summary/names.ts'
+import { capitalised, spokenList } from './summary/names.ts'
 
 /** As long as the words with a proposal or a reply may be, in characters. */
 export const longestReason = 4000
@@ -146,7 +146,7 @@ export function waitingProposalsWords(count: number, name: string): string {
 
 /** Of these items, named by their titles, accepting sets no mark of whoever proposed: it has not marked what was changed since. */
 export function ownMarkOnlyWords(proposer: string, items: readonly string[]): string {
-  return `${proposer} has not marked ${spokenList(items)} as changed since. There its mark is its own to set; yours is set.`
+  return `${capitalised(proposer)} has not marked ${spokenList(items)} as changed since. There its mark is its own to set; yours is set.`
 }
 
 /** What is asked before a proposal is accepted. */

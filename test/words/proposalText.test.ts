@@ -203,7 +203,7 @@ describe('proposals, in words', () => {
 
   test('say before a press whose mark is set on what', () => {
     expect(acceptQuestion('no. 12', [])).toMatch(/Both households’ marks are then set/)
-    expect(acceptQuestion('no. 12', ['Slope'])).toMatch(/no\. 12 has not marked Slope as changed since/)
+    expect(acceptQuestion('no. 12', ['Slope'])).toMatch(/No\. 12 has not marked Slope as changed since/)
   })
 
   test('are plain to read', () => {

@@ -29,7 +29,9 @@ export async function ProposalsWait({ opened }: { opened: Opened }) {
         ))}
       </ul>
       <p>{proposalsBesideSigning.noBar}</p>
-      <ButtonLink href={`/notebook/${notebookId}/proposals`}>Proposals</ButtonLink>
+      <div className="button-row">
+        <ButtonLink href={`/notebook/${notebookId}/proposals`}>Proposals</ButtonLink>
+      </div>
     </Panel>
   )
 }

@@ -32,7 +32,11 @@ export function AccountNotice({ opened, page }: { opened: Opened; page?: string 
       ))}
       <Entries opened={opened} entries={entered} lead={overtakenWords.entered} />
       <Entries opened={opened} entries={gone} lead={overtakenWords.gone} />
-      {page === undefined ? null : <ButtonLink href={page}>{overtakenWords.see}</ButtonLink>}
+      {page === undefined ? null : (
+        <div className="button-row">
+          <ButtonLink href={page}>{overtakenWords.see}</ButtonLink>
+        </div>
+      )}
     </Caution>
   )
 }
