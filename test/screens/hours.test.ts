@@ -77,6 +77,9 @@ test('hours beyond the ceiling are asked about, and entered as the worker’s ow
   await page.goto(`${home}/money`)
   await choose(page, 'kind', 'hours')
   await choose(page, 'for', 's1')
+  // On none of its tasks the agreed rate for plain work stands in, and the form says where it comes from.
+  await expectPage(field(page, 'rate')).toHaveValue('22')
+  await expectPage(page.getByText('an hour for plain work')).toBeVisible()
   await choose(page, 'task', 'set the posts')
   await expectPage(field(page, 'rate')).toHaveValue('22')
   await put(page, 'hours', '14')

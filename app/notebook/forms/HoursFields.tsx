@@ -1,5 +1,6 @@
 'use client'
 
+import { useRef } from 'react'
 import { ceilingHint, giftHint, rateHint } from '../../../lib/words/hoursText.ts'
 import { type Choice, ChoiceField } from '../../ui/draft/ChoiceField.tsx'
 import { useDraft } from '../../ui/draft/draftContext.ts'
@@ -37,9 +38,14 @@ export function HoursFields({
   const rateOf = (item: string, task: string) =>
     tasks.find((one) => one.item === item && one.task === task)?.rate[household] ?? plain
   // A rate that was filled in follows what is chosen; one that somebody typed stays.
-  const filledIn = new Set(['', plain, ...tasks.flatMap(({ rate }) => [rate.a, rate.b])])
-  const fillIn = (old: unknown, item: string, task: string) =>
-    filledIn.has(textAt(old, 'rate')) ? setAt(old, 'rate', rateOf(item, task)) : old
+  const filledIn = useRef('')
+  const fillIn = (item: string, task: string) => {
+    const typed = textAt(draft, 'rate')
+    if (typed !== '' && typed !== filledIn.current) return
+    const rate = rateOf(item, task)
+    filledIn.current = rate
+    change((old) => setAt(old, 'rate', rate))
+  }
   return (
     <>
       <ChoiceField
@@ -47,7 +53,10 @@ export function HoursFields({
         label="For"
         optionalLabel="the whole fence"
         options={items}
-        onChosen={(item) => change((old) => fillIn(setAt(old, 'task', ''), item, ''))}
+        onChosen={(item) => {
+          change((old) => setAt(old, 'task', ''))
+          fillIn(item, '')
+        }}
       />
       {here.length === 0 ? null : (
         <ChoiceField
@@ -55,7 +64,7 @@ export function HoursFields({
           label="Task"
           optionalLabel="none of these"
           options={here.map(({ task }) => ({ value: task, label: task }))}
-          onChosen={(task) => change((old) => fillIn(old, textAt(old, 'for'), task))}
+          onChosen={(task) => fillIn(textAt(draft, 'for'), task)}
         />
       )}
       <FieldLine>
