@@ -135,7 +135,9 @@ test('needs, a first answer and a thing are told, each with a way to it', async 
   expect(await shownTo('a')).toContain('Answered the invitation: fine. “Good.”')
   browseAs(world(), 'b')
   await outcomeOf(() => saveThing(id, undefined, 'new', leftover))
-  expect(await shownTo('a')).toMatch(/\/books#things"[^>]*>The books</)
+  const told = await shownTo('a')
+  expect(told).toMatch(/\/books#things"[^>]*>Along the gardens</)
+  expect(told).toContain('Wrote down a tool, a leftover or salvage: mesh, 12 ft, $20.00.')
 })
 
 test('nothing stands there where the other household did nothing', async () => {

@@ -5,6 +5,7 @@ import { booksRefusals } from '../../../lib/words/booksText.ts'
 import { faultText } from '../../../lib/words/faultText.ts'
 import type { SaveAnswer } from '../../ui/draft/saveAnswer.ts'
 import { type BooksPlan, booksPlan, signedBefore } from './booksPlan.ts'
+import { type InBooks, recordAbout } from './recordAbout.ts'
 import { editDocument } from './savePart.ts'
 
 type BooksEdit =
@@ -12,6 +13,8 @@ type BooksEdit =
       readonly next: NotebookDocument
       /** What the record says of it. */
       readonly detail: Readonly<Record<string, string>>
+      /** A thing on the list, or an entry, by its place: the record says its item and its amount. */
+      readonly about?: InBooks
       /** Path of what a form edits: faults inside it are given paths of that form. */
       readonly prefix?: string
     }
@@ -38,13 +41,14 @@ export async function editBooks(
       const edited = change(document, plan)
       if ('refused' in edited) return refused(edited.refused)
       if ('arrived' in edited) return { saved: true, base: '' }
-      const { next, detail, prefix } = edited
+      const { next, detail, about, prefix } = edited
       // A document that does not hold is refused where it is stored, with every fault.
       if (readDocument(next).ok && statementOf(plan.notebook).ok) {
         const after = statementOf(booksPlan(next, signed).notebook)
         if (!after.ok) return refused(booksRefusals.breaks(after.faults.map(faultText).join(' ')))
       }
-      return { next, record: { kind: 'books', detail }, ...(prefix === undefined ? {} : { prefix }) }
+      const record = { kind: 'books' as const, ...recordAbout(next, about, detail) }
+      return { next, record, ...(prefix === undefined ? {} : { prefix }) }
     },
     'also while closed',
   )

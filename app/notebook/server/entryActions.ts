@@ -101,6 +101,7 @@ async function pressValuation(
     return {
       next: changeEntry(document, read.data.index, (one) => ({ ...one, valuation })),
       detail: { books, what: typeof entry.note === 'string' ? entry.note : '' },
+      about: { entry: read.data.index },
     }
   })
   return refusalOf(answer) ?? redirect(`/notebook/${id}/books`)

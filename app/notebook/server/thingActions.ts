@@ -43,6 +43,7 @@ export async function saveThing(
     return {
       next: putThing(document, at, read.data.draft),
       detail: { books: at === undefined ? 'thing' : 'thing changed', what },
+      about: { thing: at ?? -1 },
       prefix: thingPath(document, at),
     }
   })

@@ -41,7 +41,11 @@ export async function pressThing(
       return { refused: booksRefusals.changed }
     const refused = may(thing, household)
     if (refused !== undefined) return { refused }
-    return { next: change(document, index, household), detail: { books, what: thing.what } }
+    return {
+      next: change(document, index, household),
+      detail: { books, what: thing.what },
+      about: { thing: index },
+    }
   })
   return refusalOf(answer) ?? redirect(`/notebook/${notebookId}/books#things`)
 }

@@ -49,6 +49,7 @@ export async function confirmTransfer(
     return {
       next: withTransferConfirmed(document, index, { on: today(), by: household }),
       detail: { books: 'confirmed', what: entry.note.trim() || entry.means.trim(), amount },
+      about: { entry: index },
     }
   })
   return refusalOf(answer) ?? redirect(`/notebook/${notebookId}/money`)
