@@ -9,6 +9,7 @@ const equal = { principle: 'equal' }
 function document() {
   const marks = { a: { on: '2027-03-05' } }
   const line = { item: 's1', pot: 'materials', what: 'pipe', place: '1' }
+  const kept = { kind: 'leftover', what: 'pipe', item: 's1', value: '3.00', household: 'a' }
   return {
     format: 'mearing-notebook',
     version: 1,
@@ -61,7 +62,9 @@ function document() {
     letter: { wrong: 'It leans.', answerBy: '2027-02-01' },
     books: {
       bought: [{ ...line, amount: '20.00', marks }],
-      things: [{ kind: 'leftover', what: 'pipe', item: 's1', value: '3.00', household: 'a', marks }],
+      things: [
+        { ...kept, marks, agreed: { ...kept, value: '4.00', marks }, off: { on: '2027-03-05', by: 'a' } },
+      ],
       conversions: [
         { household: 'b', to: 'money', item: 's1', hours: '1', rate: '30', on: '2027-03-05', marks },
       ],
@@ -77,14 +80,20 @@ describe('optional keys of fair shares and books', () => {
   })
 
   test('are refused with their paths where they do not hold', () => {
-    const wrong = document() as never as { books: { bought: { amount: string }[] }; common: object[] }
+    const wrong = document() as never as {
+      books: { bought: { amount: string }[]; things: object[] }
+      common: object[]
+    }
     Object.assign(wrong.books.bought[0] as object, { amount: '1.234', pot: 'both' })
+    Object.assign(wrong.books.things[0] as object, { agreed: { value: '4.00' }, off: { by: 'a' } })
     Object.assign(wrong.common[0] as object, { spread: 'by weight' })
     const read = readDocument(wrong)
     expect(read.ok ? [] : read.faults.map(({ path }) => path)).toEqual([
       'common[0].spread',
       'books.bought[0].pot',
       'books.bought[0].amount',
+      'books.things[0].agreed.kind',
+      'books.things[0].off.on',
     ])
   })
 

@@ -1,5 +1,10 @@
 import { describe, expect, test } from 'vitest'
-import { agreedItems, changedItems, decisionKey } from '../../../lib/core/agreement/agreedItems.ts'
+import {
+  agreedItems,
+  changedItems,
+  decisionKey,
+  onlyCameCheaper,
+} from '../../../lib/core/agreement/agreedItems.ts'
 import { documentWith, halves, sectionOf } from '../madeNotebook.ts'
 
 const section = { ...sectionOf('10', { principle: 'equal' }), name: 'Lane to the gates' }
@@ -101,4 +106,25 @@ describe('what has changed', () => {
 test('a decision is told by what it says, whatever the order of its keys', () => {
   expect(decisionKey({ text: 'x', on: '' })).toBe(decisionKey({ on: '', text: 'x' }))
   expect(decisionKey({ text: 'x' })).not.toBe(decisionKey({ text: 'y' }))
+})
+
+describe('an item of which only the cost beyond the tolerance has changed', () => {
+  const item = { id: 's1', name: 'Along the gardens' }
+  const at = (beyondTolerance?: string, more: object = {}) => ({
+    currency: 'USD',
+    item: { ...item, ...more },
+    ...(beyondTolerance === undefined ? {} : { beyondTolerance }),
+  })
+  test.each([
+    ['came cheaper', at('330.01'), at('330.00'), true],
+    ['came cheaper, in figures of another length', at('1000.00'), at('999.99'), true],
+    ['is within the tolerance again', at('330.01'), at(), true],
+    ['of salvage alone brings more', at('-5.00'), at('-6.00'), true],
+    ['came dearer', at('330.00'), at('330.01'), false],
+    ['came beyond the tolerance', at(), at('330.01'), false],
+    ['was changed besides', at('330.01'), at(undefined, { name: 'The bank' }), false],
+    ['was removed', at('330.01'), undefined, false],
+  ])('keeps its marks where it came cheaper, not else: it %s', (_case, before, after, kept) => {
+    expect(onlyCameCheaper({ before, after })).toBe(kept)
+  })
 })

@@ -74,6 +74,37 @@ describe('a tolerance of 10 percent on an item planned at 100.00', () => {
     expect(beyond({ ...parts, books: { ...parts.books, things: [thing] } })).toEqual([])
   })
 
+  test('a leftover that one household changed, or took off the list, is reckoned as both marked it, in the file too', () => {
+    const parts = boughtAt('115.00')
+    const thing = { kind: 'leftover', what: 'half a roll', item: 's1', household: 'a', value: '5.00' }
+    const agreed = { ...thing, marks: both }
+    for (const changed of [
+      { ...thing, value: '0.01', marks: { a: both.a }, agreed },
+      { ...thing, marks: { a: both.a }, agreed, off: { on: '2027-05-02', by: 'a' } },
+    ]) {
+      const whole = { ...parts, books: { ...parts.books, things: [changed] } }
+      expect(beyond(whole)).toEqual([])
+      expect([...beyondInDocument(documentWith(whole))]).toEqual([])
+    }
+    const gone = { ...thing, marks: both, off: { on: '2027-05-02', by: 'a' } }
+    const whole = { ...parts, books: { ...parts.books, things: [gone] } }
+    expect(beyond(whole)).toHaveLength(1)
+    expect([...beyondInDocument(documentWith(whole))]).toEqual([['s1', '115.00']])
+  })
+
+  test('what one household enters or marks alone after both marked takes nothing beyond it', () => {
+    const parts = boughtAt('110.00')
+    const more = { ...parts.contributions[0], amount: '90.00', lines: [{ ...wire, amount: '90.00' }] }
+    const half = { ...wire, amount: '200.00', marks: { a: both.a } }
+    expect(
+      beyond({
+        ...parts,
+        contributions: [...parts.contributions, more],
+        books: { bought: [...parts.books.bought, half] },
+      }),
+    ).toEqual([])
+  })
+
   test('a fraction of a percent is kept: 0.5 percent of 100.00 is 0.50', () => {
     expect(beyond(boughtAt('100.50'), '0.5')).toEqual([])
     expect(beyond(boughtAt('100.51'), '0.5')).toHaveLength(1)
