@@ -21,7 +21,7 @@ const allowedName = /^[a-z0-9][a-z0-9.-]*(\/[a-z0-9][a-z0-9.-]*)*$/
 
 /**
  * A zip of these files in this order, as it is being made. Nothing in it is squeezed (photos and PDFs are tight already), so
- * that its size is known before its first byte: a browser can tell how far it is, and that a pack cut short is not whole. An
+ * that its size is known before its first byte. An
  * entry whose bytes can't be had, or are not as many as was said, ends it with an error. Whoever cancels the stream ends
  * the reading of what has not been its turn.
  *

@@ -11,7 +11,7 @@ export const workWords = {
     label: 'How much of the record pack is ready',
     begins: 'Looking what belongs to it\u00a0…',
     making: (ready: number, all: number) => `${ready} of ${all} papers and files are ready.`,
-    done: 'The record pack is made, and being saved by your browser.',
+    done: (bytes: number) => `The record pack is made, ${sizeWords(bytes)}, and being saved by your browser.`,
     stopped: 'Stopped. Nothing was saved, and the notebook is as it was.',
   },
   paper: {

@@ -245,7 +245,7 @@ describe('a record pack that is made ready', () => {
     expect(lines).toEqual([
       { ready: 1, all: 2 },
       { ready: 2, all: 2 },
-      { token: expect.stringMatching(/^[0-9a-f]{64}$/) },
+      { token: expect.stringMatching(/^[0-9a-f]{64}$/), bytes: expect.any(Number) },
     ])
     const papersMade = made.papers
     const first = await get(String(lines[2]?.token))

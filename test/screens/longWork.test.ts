@@ -1,5 +1,7 @@
 import { randomBytes } from 'node:crypto'
+import { once } from 'node:events'
 import { existsSync, readdirSync } from 'node:fs'
+import { request } from 'node:http'
 import { connect } from 'node:net'
 import { join } from 'node:path'
 import AxeBuilder from '@axe-core/playwright'
@@ -170,29 +172,32 @@ describe('files on their way', () => {
     // Large photos that are drawn anew one after the other keep the queue busy.
     const wide = { width: 9000, height: 9000, channels: 3, background: '#7a5' } as const
     const slow = await sharp({ create: wide }).png({ compressionLevel: 1 }).toBuffer()
-    const headers = {
-      origin: inject('baseUrl'),
-      'x-mearing-file': encodeURIComponent(
-        JSON.stringify({ name: 'wide.png', kind: 'no such kind', caption: '', item: '' }),
-      ),
-    }
-    const busy = ['before', 'after'].map((kind) =>
-      page.request.post(`${neighbours.a.home}/files/upload`, {
-        headers: {
-          ...headers,
-          'x-mearing-file': encodeURIComponent(
-            JSON.stringify({ name: 'wide.png', kind, caption: '', item: '' }),
-          ),
-        },
-        data: slow,
-      }),
-    )
+    const cookies = (await page.context().cookies()).map(({ name, value }) => `${name}=${value}`).join('; ')
+    const sent = ['before', 'after'].map((kind) => {
+      const about = { name: 'wide.png', kind, caption: '', item: '' }
+      const headers = {
+        cookie: cookies,
+        origin: inject('baseUrl'),
+        'content-length': slow.length,
+        'x-mearing-file': encodeURIComponent(JSON.stringify(about)),
+      }
+      const asked = request(`${neighbours.a.home}/files/upload`, { method: 'POST', headers })
+      const answered = once(asked, 'response').then(([answer]) => {
+        answer.resume()
+        return answer.statusCode as number
+      })
+      asked.end(slow)
+      return { finished: once(asked, 'finish'), answered }
+    })
+    // They are on their way before the late one begins.
+    await Promise.all(sent.map(({ finished }) => finished))
+    const busy = sent.map(({ answered }) => answered)
     await fillUpload(page, [image('late.png', await madeJpeg(50, 30))])
     await add(page)
     const late = page.locator('.upload')
     await expectPage(late).toContainText('All is sent. It is being checked and stored.')
     await late.getByRole('button', { name: 'Stop' }).click()
-    await Promise.all(busy)
+    expect(await Promise.all(busy)).toEqual([201, 201])
     await expectPage(late).toContainText('Stopped. Nothing of it was kept.')
     await page.reload()
     await expectPage(page.locator('.file-card', { hasText: 'late.png' })).toHaveCount(0)
@@ -221,11 +226,15 @@ describe('the record pack', () => {
     const zip = await downloaded(page, 'Record pack (zip)')
     // APPNOTE.TXT of the zip format, 4.3.16: a whole one ends with this record.
     expect(zip.subarray(-22, -18).toString('latin1')).toBe('PK\x05\x06')
-    await expectPage(said(page)).toHaveText('The record pack is made, and being saved by your browser.')
+    await expectPage(said(page)).toHaveText(
+      /^The record pack is made, [0-9.]+ kB, and being saved by your browser\.$/,
+    )
     const seen = await page.evaluate(() => (window as unknown as { seen: string[] }).seen)
     expect(seen[0]).toBe('Looking what belongs to it\u00a0…')
-    expect(seen.slice(1).every((one) => /^[1-9] of 4 papers and files are ready\.$/.test(one))).toBe(true)
-    expect(seen.length).toBeGreaterThan(1)
+    const all = 1 + (await kept()).rows
+    const told = seen.slice(1).map((one) => /^([0-9]+) of ([0-9]+) papers and files are ready\.$/.exec(one))
+    expect(told.length).toBeGreaterThan(0)
+    expect(told.filter((one) => Number(one?.[2]) !== all || Number(one?.[1]) > all)).toEqual([])
   })
 
   test('is stopped while it is made; nothing is saved, and it can be asked for again', async () => {
@@ -247,7 +256,7 @@ describe('the record pack', () => {
     expect(saved).toBe(1)
   })
 
-  test('is saved by the plain link, with its length, where there is no script', async () => {
+  test('is saved by the plain link where there is no script', async () => {
     const plain = await browser.newContext({
       javaScriptEnabled: false,
       storageState: await neighbours.a.page.context().storageState(),
@@ -256,8 +265,6 @@ describe('the record pack', () => {
       const page = await plain.newPage()
       await page.goto(`${neighbours.a.home}/record`)
       const zip = await downloaded(page, 'Record pack (zip)')
-      const asked = await page.request.get(`${neighbours.a.home}/record-pack.zip`)
-      expect(Number(asked.headers()['content-length'])).toBe((await asked.body()).length)
       expect(zip.subarray(-22, -18).toString('latin1')).toBe('PK\x05\x06')
     } finally {
       await plain.close()

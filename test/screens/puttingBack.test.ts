@@ -74,8 +74,8 @@ test('what was saved without is put back under Changes by who took it out, and b
   await expectPage(panel(a.page, 'Put back what you changed')).toHaveCount(0)
   await b.page.goto(`${b.home}/changes`)
   const offered = panel(b.page, 'Put back what you changed')
-  await offered.getByRole('button', { name: /^Put back what stood before: Terms/ }).click()
-  await expectPage(b.page.locator('.history-entry').first()).toContainText('Terms')
+  await offered.getByRole('button', { name: /^Put back what stood before\s*: The terms/ }).click()
+  await expectPage(b.page.locator('.history-entry').first()).toContainText('The terms')
   await expectPage
     .poll(async () => JSON.parse((await exported(b)).toString('utf8')).terms)
     .toEqual(before.terms)

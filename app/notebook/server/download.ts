@@ -1,5 +1,8 @@
 import type { Pack } from '../../../lib/files/recordPack.ts'
 
+/** How many bytes an answer has, for the page that waits for it: Next takes a Content-Length out of every answer. */
+const bytesHeader = 'X-Mearing-Bytes'
+
 /** A file to save. Never kept by a cache on the way: it is private, and the next one differs. */
 export function download(body: string | Uint8Array, name: string, mimeType: string): Response {
   const bytes = typeof body === 'string' ? new TextEncoder().encode(body) : body
@@ -8,18 +11,20 @@ export function download(body: string | Uint8Array, name: string, mimeType: stri
       'Content-Type': mimeType,
       'Content-Disposition': `attachment; filename="${name}"`,
       'Content-Length': String(bytes.byteLength),
+      [bytesHeader]: String(bytes.byteLength),
       'Cache-Control': 'private, no-store',
     },
   })
 }
 
-/** A pack to save, sent as it is made; how large it will be is known, so that the browser can tell how far it is. */
+/** A pack to save, sent as it is made. */
 export function streamed(pack: Pack, title: string, ending: string, mimeType: string): Response {
   return new Response(pack.stream, {
     headers: {
       'Content-Type': mimeType,
       'Content-Disposition': `attachment; filename="${fileName(title, ending)}"`,
       'Content-Length': String(pack.size),
+      [bytesHeader]: String(pack.size),
       'Cache-Control': 'private, no-store',
     },
   })

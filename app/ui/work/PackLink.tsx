@@ -35,7 +35,7 @@ export function PackLink({ href, children }: { href: string; children: string })
     setStanding(undefined)
     if (ended.kind === 'stopped') return setSaid({ text: words.stopped, kind: 'done' })
     if (ended.kind !== 'told') return setSaid({ text: workWords[ended.kind], kind: 'refused' })
-    setSaid({ text: words.done, kind: 'done' })
+    setSaid({ text: words.done(Number(ended.line.bytes)), kind: 'done' })
     saveBy(`${href}?ready=${encodeURIComponent(String(ended.line.token))}`)
   }
 

@@ -98,7 +98,7 @@ function save(blob: Blob, name: string): void {
 /** All of an answer, and how much of it is there meanwhile. */
 async function whole(answer: Response, hear: (loaded: number, all: number) => void): Promise<Blob> {
   const type = answer.headers.get('content-type') ?? ''
-  const all = Number(answer.headers.get('content-length') ?? 0)
+  const all = Number(answer.headers.get('x-mearing-bytes') ?? 0)
   const pieces: Uint8Array<ArrayBuffer>[] = []
   let loaded = 0
   const reader = answer.body?.getReader()

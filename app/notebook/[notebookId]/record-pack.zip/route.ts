@@ -24,7 +24,7 @@ export async function GET(request: Request, { params }: Asked): Promise<Response
 }
 
 /**
- * Makes the pack ready, and tells how far it is: `ready` of `all` papers and files, and at the end `token`, to get it by
+ * Makes the pack ready, and tells how far it is: `ready` of `all` papers and files, and at the end `token`, to get it by, and `bytes`,
  * within two minutes. Whoever breaks off ends the making.
  */
 export async function POST(request: Request, { params }: Asked): Promise<Response> {
@@ -33,7 +33,8 @@ export async function POST(request: Request, { params }: Asked): Promise<Respons
   return workStream(request.signal, async (tell, stop) => {
     const ready = (count: number, all: number) => tell({ ready: count, all })
     const entries = await entriesOf(opened, { stop, ready })
-    return { token: holdBriefly('record pack', owner(opened), entries) }
+    const bytes = entries.reduce((sum, { size }) => sum + size, 0)
+    return { token: holdBriefly('record pack', owner(opened), entries), bytes }
   })
 }
 
