@@ -21,9 +21,9 @@ const allowedName = /^[a-z0-9][a-z0-9.-]*(\/[a-z0-9][a-z0-9.-]*)*$/
 
 /**
  * A zip of these files in this order, as it is being made. Nothing in it is squeezed (photos and PDFs are tight already), so
- * that its size is known before its first byte. An
- * entry whose bytes can't be had, or are not as many as was said, ends it with an error. Whoever cancels the stream ends
- * the reading of what has not been its turn.
+ * that its size is known before its first byte. An entry whose bytes can't be had, or are not as many as was said, ends it
+ * with an error, so that a pack cut short can't be taken for a whole one. Whoever cancels the stream ends the reading of
+ * what has not been its turn.
  *
  * @throws Error where a name is no plain path within the pack, or stands twice
  */
