@@ -22,12 +22,26 @@ export function isCountedNowhere(fault: Fault): boolean {
   return fault.kind === 'weights-zero' && fault.principle === 'use'
 }
 
+const countedNowhere = 'nobody has counted its passages a week yet, so it can’t be shared by use.'
+const untilCounted =
+  'From the first count on each is asked for half, until both take one count. Or share it another way.'
+
+/** The same on the item's own page, each sentence once. */
+export function itemFaultTexts(faults: readonly Fault[]): readonly string[] {
+  const texts = faults.map((fault) =>
+    isCountedNowhere(fault)
+      ? `${countedNowhere} Count them under “Passages a week”. ${untilCounted}`
+      : faultText(fault),
+  )
+  return [...new Set(texts)]
+}
+
 /** Why the shares can't be worked out yet: of which item, and what to do. */
 export function shareFaultText(notebook: Notebook, fault: Fault): string {
   const item = itemAtFault(notebook, fault)
   if (item === undefined) return faultText(fault)
   if (isCountedNowhere(fault))
-    return `${item.title}: nobody has counted its passages a week yet, so it can’t be shared by use. Count them on its page. From the first count on each is asked for half, until both take one count. Or share it another way.`
+    return `${item.title}: ${countedNowhere} Count them on its page. ${untilCounted}`
   return `${item.title}: ${faultText(fault)}`
 }
 

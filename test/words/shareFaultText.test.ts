@@ -1,6 +1,12 @@
 import { expect, test } from 'vitest'
 import { shareItems } from '../../lib/core/shares/statement.ts'
-import { faultTexts, halvesForNowWords, itemAtFault, shareFaultText } from '../../lib/words/shareFaultText.ts'
+import {
+  faultTexts,
+  halvesForNowWords,
+  itemAtFault,
+  itemFaultTexts,
+  shareFaultText,
+} from '../../lib/words/shareFaultText.ts'
 import { bought, notebookWith } from '../core/madeNotebook.ts'
 
 const use = { principle: 'use' }
@@ -31,6 +37,12 @@ test('a gate that nobody counted is named once, with what to do', () => {
   expect(texts[1]).toMatch(
     /Garden gate: nobody has counted its passages a week yet.*Count them on its page\./,
   )
+})
+
+test('on its own page such a gate is not named, and the panel to count in is', () => {
+  const texts = itemFaultTexts(shareItems(notebook).faults.filter(({ path }) => path.startsWith('gates')))
+  expect(texts).toHaveLength(1)
+  expect(texts[0]).toMatch(/^nobody has counted its passages a week yet.*under “Passages a week”/)
 })
 
 test('any other fault names its item before what is wrong', () => {

@@ -1,8 +1,8 @@
 import { itemKey } from '../../../../lib/core/agreement/agreedItems.ts'
 import type { TakeOff } from '../../../../lib/core/takeoff/takeOff.ts'
-import { faultText } from '../../../../lib/words/faultText.ts'
 import { gateRows, sectionRows } from '../../../../lib/words/lookText.ts'
 import { moneyWords } from '../../../../lib/words/money.ts'
+import { itemFaultTexts } from '../../../../lib/words/shareFaultText.ts'
 import { shareNames } from '../../../../lib/words/shareText.ts'
 import { itemTitle } from '../../../../lib/words/summary/names.ts'
 import { ButtonLink } from '../../../ui/ButtonLink.tsx'
@@ -57,8 +57,8 @@ export function ItemLook({
               label={`Asked for, of ${money(shares.total)} in all`}
             />
           ) : null}
-          {faults.map((fault) => (
-            <p key={fault.path}>This can’t be shared yet: {faultText(fault)}</p>
+          {itemFaultTexts(faults).map((text) => (
+            <p key={text}>This can’t be shared yet: {text}</p>
           ))}
           <MarkBox opened={opened} standing={standing} since={since} back={`${home}#${id}`} />
         </div>

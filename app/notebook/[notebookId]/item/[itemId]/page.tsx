@@ -7,9 +7,9 @@ import { takeOff } from '../../../../../lib/core/takeoff/takeOff.ts'
 import { kindOf, readPart } from '../../../../../lib/forms/parts.ts'
 import { fingerprintOf } from '../../../../../lib/store/fingerprint.ts'
 import { passageRounds } from '../../../../../lib/store/passageRounds.ts'
-import { faultText } from '../../../../../lib/words/faultText.ts'
 import { itemTitle } from '../../../../../lib/words/itemWords.ts'
 import { kindWords } from '../../../../../lib/words/labels.ts'
+import { itemFaultTexts } from '../../../../../lib/words/shareFaultText.ts'
 import { shareNames } from '../../../../../lib/words/shareText.ts'
 import { ButtonLink } from '../../../../ui/ButtonLink.tsx'
 import { Page } from '../../../../ui/Page.tsx'
@@ -69,8 +69,8 @@ export default async function ItemPage({
         <Panel heading="What it asks of each household">
           {shares ? <ItemShareView item={shares} names={shareNames(notebook, uses)} /> : null}
           {shares ? <ItemWhy opened={opened} shares={shares} /> : null}
-          {faults.map((fault) => (
-            <p key={fault.path}>This can’t be shared yet: {faultText(fault)}</p>
+          {itemFaultTexts(faults).map((text) => (
+            <p key={text}>This can’t be shared yet: {text}</p>
           ))}
           <div className="button-row">
             <ButtonLink href={`${home}/side-by-side/${encodeURIComponent(id)}`}>
