@@ -52,8 +52,8 @@ export function gateRows(notebook: Notebook, index: number): readonly LookRow[] 
     ['Where', gatePlace(notebook, gate)],
     ['Passages a week', usesWords(notebook, gate)],
     ['Opens', householdsNamed(notebook, gate.opens).trim() || notSaid],
-    ['Latch', gate.latch.trim() || notSaid],
-    ['Keys', gate.keys.trim()],
+    ['Latch', householdsNamed(notebook, gate.latch).trim() || notSaid],
+    ['Keys', householdsNamed(notebook, gate.keys).trim()],
     ['Kept up by', keeperWords(notebook, gate.upkeep)],
   ])
 }

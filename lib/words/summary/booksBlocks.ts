@@ -8,7 +8,7 @@ import { digitsOf } from '../../core/shares/statement.ts'
 import { dayWords } from '../day.ts'
 import { booksSpending } from '../figures/booksSpending.ts'
 import { contributionWords, householdName } from '../labels.ts'
-import { moneyWords } from '../money.ts'
+import { moneyWords, typedMoneyWords } from '../money.ts'
 import { meansWords, transferStanding } from '../transferText.ts'
 import { actualBlocks } from './actualBlocks.ts'
 import type { Block, TableRow } from './block.ts'
@@ -68,7 +68,7 @@ function entryRow(notebook: Notebook, entry: Contribution): TableRow {
       householdName(notebook, entry.household),
       [
         taken,
-        kindOfEntry(entry),
+        kindOfEntry(entry, notebook.currency),
         forWhat(notebook, entry.for),
         entry.shop.trim() && `Shop: ${entry.shop.trim()}`,
         entry.means.trim() && meansWords(entry.means),
@@ -84,9 +84,9 @@ function entryRow(notebook: Notebook, entry: Contribution): TableRow {
   }
 }
 
-function kindOfEntry(entry: Contribution): string {
+function kindOfEntry(entry: Contribution, currency: string): string {
   if (entry.kind !== 'hours') return contributionWords[entry.kind]
-  const rate = entry.rate === '' ? 'no rate yet' : `at ${entry.rate}`
+  const rate = entry.rate === '' ? 'no rate yet' : `at ${typedMoneyWords(entry.rate, currency)} an hour`
   const own = entry.own === '' ? '' : `, ${unbroken(`${entry.own} h`)} of them beyond what was agreed`
   return `${contributionWords.hours}: ${unbroken(`${entry.hours} h`)} ${rate}${own}${entry.task.trim() === '' ? '' : `. Task: ${entry.task.trim()}`}`
 }

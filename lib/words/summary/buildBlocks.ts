@@ -58,7 +58,7 @@ function sectionWords(notebook: Notebook, section: Section): string {
     from === '' || to === ''
       ? ''
       : setbackSentence(notebook, 'The middle of the fence', lengthOf(from), lengthOf(to)),
-    labelled('Face', section.face),
+    labelled('Face', householdsNamed(notebook, section.face)),
     labelled('Infill', section.infill),
     labelled('Drainage', householdsNamed(notebook, section.drainage)),
     keepingWords(notebook, section),
@@ -126,8 +126,8 @@ function gateWords(notebook: Notebook, gate: Gate): string {
       : setbackSentence(notebook, 'The middle of the gate', lengthOf(gate.at), lengthOf(gate.at)),
     passageWords(notebook, gate),
     labelled('Opens', householdsNamed(notebook, gate.opens)),
-    labelled('Latch', gate.latch),
-    labelled('Keys', gate.keys),
+    labelled('Latch', householdsNamed(notebook, gate.latch)),
+    labelled('Keys', householdsNamed(notebook, gate.keys)),
     keepingWords(notebook, gate),
     labelled('Notes', gate.notes),
   ])

@@ -24,7 +24,7 @@ export function limitSentence(notebook: Notebook, held: LimitHeld): string {
   ].join('')
   const who = limit?.saidBy.trim() ? `, as said by ${limit.saidBy.trim()}` : ''
   const when = limit?.on ? ` on ${dayWords(limit.on)}` : ''
-  return `The limit${stretch} is ${long(held.limit)} over ${groundWords(notebook, held.from)}${who}${when}. The fence is ${long(held.height)} high there at most, at ${long(held.at)}: ${held.over ? 'that is over the limit' : 'that is within it'}.`
+  return `The limit${stretch} is ${long(held.limit)} over ${groundWords(notebook, held.from)}${who}${when}. The fence is ${long(held.height)} high there at most, ${held.at.over === 0n ? 'at the start of the line' : `at ${long(held.at)}`}: ${held.over ? 'that is over the limit' : 'that is within it'}.`
 }
 
 /** Whose ground a height is measured from, in words: "the ground of no. 12", "the higher ground". */

@@ -19,8 +19,8 @@ describe('limits in words', () => {
   test('from each household’s own ground where nobody said from which', () => {
     // 6 ft over the higher ground: 8 ft over that of a at the beginning.
     expect(limited({ limit: '7 ft' })).toEqual([
-      'The limit is 7 ft over the ground of no. 12. The fence is 8 ft high there at most, at 0 in: that is over the limit.',
-      'The limit is 7 ft over the ground of no. 14. The fence is 6 ft high there at most, at 0 in: that is within it.',
+      'The limit is 7 ft over the ground of no. 12. The fence is 8 ft high there at most, at the start of the line: that is over the limit.',
+      'The limit is 7 ft over the ground of no. 14. The fence is 6 ft high there at most, at the start of the line: that is within it.',
     ])
   })
 
@@ -28,8 +28,8 @@ describe('limits in words', () => {
     expect(
       limited({ limit: '6 ft', measuredFrom: 'higher' }, { limit: '6 ft', measuredFrom: 'lower' }),
     ).toEqual([
-      'The limit is 6 ft over the higher ground. The fence is 6 ft high there at most, at 0 in: that is within it.',
-      'The limit is 6 ft over the lower ground. The fence is 8 ft high there at most, at 0 in: that is over the limit.',
+      'The limit is 6 ft over the higher ground. The fence is 6 ft high there at most, at the start of the line: that is within it.',
+      'The limit is 6 ft over the lower ground. The fence is 8 ft high there at most, at the start of the line: that is over the limit.',
     ])
   })
 
