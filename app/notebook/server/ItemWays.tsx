@@ -1,8 +1,8 @@
 import Link from 'next/link'
 import type { Spread } from '../../../lib/core/agreement/notebook.ts'
 import type { ItemSideBySide, ItemWay } from '../../../lib/core/shares/sideBySide.ts'
-import { faultText } from '../../../lib/words/faultText.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
+import { itemFaultTexts } from '../../../lib/words/shareFaultText.ts'
 import type { ShareNames } from '../../../lib/words/shareText.ts'
 import {
   apartWords,
@@ -51,8 +51,8 @@ export function ItemWays({ found, names, id, notebookId, fingerprint, choose }: 
         before={
           chosen.ok
             ? null
-            : chosen.faults.map((fault) => (
-                <p key={fault.path}>As it is chosen now it can’t be shared: {faultText(fault)}</p>
+            : itemFaultTexts(chosen.faults).map((text) => (
+                <p key={text}>As it is chosen now it can’t be shared: {text}</p>
               ))
         }
       />
@@ -125,7 +125,7 @@ function WaysRest({
       {chosen.ok ? (
         <ItemShareView item={chosen.value} names={names} />
       ) : (
-        chosen.faults.map((fault) => <p key={fault.path}>It can’t be shared yet: {faultText(fault)}</p>)
+        itemFaultTexts(chosen.faults).map((text) => <p key={text}>It can’t be shared yet: {text}</p>)
       )}
     </Panel>
   )
