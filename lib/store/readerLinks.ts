@@ -72,7 +72,8 @@ export async function readerLinksOf(notebookId: string, shown = 50): Promise<Rea
   const rows = await database().read((tables) =>
     tables.readerLink.findMany({
       where: { notebookId },
-      orderBy: [{ createdAt: 'desc' }, { id: 'asc' }],
+      // Ids rise with time: of two that were made in the same moment the later comes first.
+      orderBy: [{ createdAt: 'desc' }, { id: 'desc' }],
       include: {
         visits: { orderBy: { id: 'desc' }, select: { what: true, at: true }, take: shown },
         _count: { select: { visits: true } },

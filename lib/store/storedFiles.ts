@@ -27,6 +27,7 @@ export async function filesOf(notebookId: string, all = false): Promise<StoredFi
   const rows = await database().read((tables) =>
     tables.storedFile.findMany({
       where: { notebookId, ...(all ? {} : { removedAt: null }) },
+      // Ids rise with time: two that were added in the same moment stay in their order.
       orderBy: [{ addedAt: 'asc' }, { id: 'asc' }],
     }),
   )

@@ -65,6 +65,14 @@ describe('a reader’s link', () => {
     expect(link?.visits.map((visit) => visit.at.toISOString().slice(14, 16))).toEqual(['06', '04'])
   })
 
+  test('stands before those that were made earlier, in the same moment too', async () => {
+    const labels = Array.from({ length: 12 }, (_, count) => `reader ${count}`)
+    for (const label of labels) {
+      await makeReaderLink({ notebookId: id, household: 'a', content: 'summary', label, expiresAt, at })
+    }
+    expect((await readerLinksOf(id)).map((link) => link.label)).toEqual(labels.toReversed())
+  })
+
   test('opens nothing that it does not hold, and nothing is logged then', async () => {
     const { token } = await make()
     expect(await open(token, at, (content) => content === 'everything')).toBeUndefined()
@@ -134,6 +142,12 @@ describe('a file on record', () => {
     expect(await filesOf(id)).toEqual([])
     expect(await findFile(id, file)).toBeUndefined()
     expect((await filesOf(id, true)).map(({ removedBy }) => removedBy)).toEqual(['a'])
+  })
+
+  test('stands after those that were added before it, in the same moment too', async () => {
+    const names = Array.from({ length: 12 }, (_, count) => `photo ${count}.jpg`)
+    for (const name of names) await recordFile({ notebookId: id, ...photo, name, at })
+    expect((await filesOf(id)).map((file) => file.name)).toEqual(names)
   })
 
   test('is found by its own notebook alone', async () => {
