@@ -46,8 +46,9 @@ function changedThing(current: Json, typed: Json): Json {
   return { ...withAgreed(typed, agreedOf(current)), ...kept }
 }
 
-/** What both marked last of a thing, as far as the marks are about it; undefined where there is nothing. */
+/** What both marked last of a thing, as far as the marks are about it; undefined where nothing of it counts. */
 function agreedOf(thing: Json): Json | undefined {
+  if (bothMarked(thing) && thing.off !== undefined) return undefined
   if (bothMarked(thing))
     return Object.fromEntries(
       [...markedKeys, 'marks'].flatMap((key) => (key in thing ? [[key, thing[key]]] : [])),
@@ -84,6 +85,7 @@ export function thingPath(document: NotebookDocument, index: number | undefined)
  */
 export function takeThingOff(document: NotebookDocument, index: number, { household, on }: Mark) {
   return withThing(document, index, (thing) => {
+    if (thing.off !== undefined) return thing
     const agreed = agreedOf(thing)
     const off = { ...thingAsTyped(thing), off: { on, by: household } }
     return agreed === undefined ? off : { ...off, agreed, marks: { [household]: { on } } }

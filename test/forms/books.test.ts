@@ -120,6 +120,15 @@ describe('a thing that both marked', () => {
     expect(thingIn(unmarkThing(kept, 0, 'a'))).toEqual(agreed)
   })
 
+  test('is taken off only while it is on the list, and put back only once it is off it', () => {
+    expect(thingIn(putThingBack(kept, 0))).toEqual(agreed)
+    const off = takeThingOff(kept, 0, { household: 'b', on })
+    expect(thingIn(takeThingOff(off, 0, { household: 'a', on }))).toEqual(thingIn(off))
+    const gone = markThing(off, 0, { household: 'a', on })
+    expect(thingIn(takeThingOff(gone, 0, { household: 'a', on }))).toEqual(thingIn(gone))
+    expect(thingIn(putThing(gone, 0, { ...plain, value: '9.00' }))).not.toHaveProperty('agreed')
+  })
+
   test('is off the list at once where only one has marked it', () => {
     const half = documentWith(documentOf([], { things: [{ ...plain, marks: markedBy('a') }] }))
     const off = takeThingOff(half, 0, { household: 'b', on })
