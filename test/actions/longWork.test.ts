@@ -128,6 +128,14 @@ describe('a file on its way', () => {
     expect(await filesOf(id)).toHaveLength(1)
   })
 
+  test('is stopped by a press that was quicker than its last byte', async () => {
+    browseAs(world(), 'a')
+    const before = await everyTable()
+    await stop('early')
+    expect((await sendAs('early', await aPhoto())).status).toBe(409)
+    expect(await everyTable()).toEqual(before)
+  })
+
   test('that was kept before the press came says that it was added', async () => {
     browseAs(world(), 'a')
     expect((await sendAs('one', await aPhoto())).status).toBe(201)

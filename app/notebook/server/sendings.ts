@@ -1,6 +1,10 @@
 // On globalThis, because a server built by Next holds this file several times over.
 const shared = globalThis as { mearingSendings?: Map<string, AbortController> }
 
+/** For how long a press waits for a sending that is not known yet, in milliseconds, and how many at most. */
+const rememberedFor = 30_000
+const mostRemembered = 200
+
 /**
  * Runs the adding of a file that its household can stop as long as nothing of it is kept: by `stopSending` with the same
  * name, or by going away. A sending without a name can only be stopped by going away.
@@ -17,7 +21,8 @@ export async function whileSending<Result>(
   shared.mearingSendings ??= new Map()
   const sendings = shared.mearingSendings
   const key = `${owner} ${name}`
-  const pressed = new AbortController()
+  // The press may have been quicker than the last of the bytes.
+  const pressed = sendings.get(key) ?? new AbortController()
   sendings.set(key, pressed)
   try {
     return await work(AbortSignal.any([asked, pressed.signal]))
@@ -28,5 +33,14 @@ export async function whileSending<Result>(
 
 /** Stops a sending; whether it came in time is what the sending itself answers. */
 export function stopSending(owner: string, name: string): void {
-  shared.mearingSendings?.get(`${owner} ${name}`)?.abort()
+  shared.mearingSendings ??= new Map()
+  const sendings = shared.mearingSendings
+  const key = `${owner} ${name}`
+  const known = sendings.get(key)
+  if (known !== undefined) return known.abort()
+  if (sendings.size >= mostRemembered) return
+  const early = new AbortController()
+  early.abort()
+  sendings.set(key, early)
+  setTimeout(() => sendings.delete(key), rememberedFor).unref()
 }
