@@ -37,8 +37,8 @@ export function stopSending(owner: string, name: string): void {
   const sendings = shared.mearingSendings
   const key = `${owner} ${name}`
   const known = sendings.get(key)
-  if (known !== undefined) return known.abort()
-  if (sendings.size >= mostRemembered) return
+  known?.abort()
+  if (known !== undefined || sendings.size >= mostRemembered) return
   const early = new AbortController()
   early.abort()
   sendings.set(key, early)
