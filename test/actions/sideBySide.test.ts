@@ -262,6 +262,17 @@ describe('proposing a way with one press', () => {
     expect(form.match(/type="checkbox"[^>]*checked=""/g)).toHaveLength(other.length)
   })
 
+  test('of the whole fence is not offered where all that can follow it do already', async () => {
+    const { id } = world().notebook
+    browseAs(world(), 'a')
+    const read = readDocument(await documentOf(id))
+    if (!read.ok) throw new Error('the example holds')
+    expect(wayShares(read.value.notebook, 'saving', undefined).size).toBe(0)
+    const html = await page('side-by-side')
+    expect(html).not.toContain('proposals/new?way=saving')
+    expect(html).toContain('They follow it already')
+  })
+
   test('of no known way begins as any proposal does', async () => {
     browseAs(world(), 'a')
     const form = await page('proposals/new', {}, { way: 'by-whim', item: 's1' })

@@ -1,3 +1,4 @@
+import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
 import type { Way } from '../../../lib/core/shares/shareUnder.ts'
 import type { WholeSideBySide } from '../../../lib/core/shares/sideBySide.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
@@ -6,17 +7,19 @@ import { followWords, wayWords } from '../../../lib/words/sideBySideText.ts'
 import { FigureTable } from '../../ui/FigureTable.tsx'
 import { ProposeWay } from './ProposeWay.tsx'
 import { WaysOnAxis } from './WaysOnAxis.tsx'
-import { proposeWayHref } from './wayShares.ts'
+import { proposeWayHref, wayShares } from './wayShares.ts'
 
 /** What the whole fence asks for when its items follow one way each, after caps, beside what is chosen. */
 export function WholeWays({
   found,
   names,
   notebookId,
+  notebook,
 }: {
   found: WholeSideBySide
   names: ShareNames
   notebookId: string
+  notebook: Notebook
 }) {
   const money = (minor: bigint) => moneyWords(minor, names.currency)
   const { ways, chosen, range, total, unusable, items } = found
@@ -70,6 +73,8 @@ export function WholeWays({
           row.follow,
           row.chosen || row.way === undefined ? (
             'Chosen now'
+          ) : wayShares(notebook, row.way, undefined).size === 0 ? (
+            'They follow it already'
           ) : (
             <ProposeWay key="propose" href={proposeWayHref(notebookId, row.way)} what={row.label} />
           ),

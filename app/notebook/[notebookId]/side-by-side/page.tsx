@@ -30,7 +30,12 @@ export default async function SideBySidePage({ params }: { params: Promise<{ not
         back={{ href: `${home}/shares`, label: 'Shares' }}
       >
         {found.ok ? (
-          <WholeWays found={found.value} names={shareNames(notebook)} notebookId={notebookId} />
+          <WholeWays
+            found={found.value}
+            names={shareNames(notebook)}
+            notebookId={notebookId}
+            notebook={notebook}
+          />
         ) : (
           <Panel heading="This can’t be shared yet">
             {faultTexts(notebook, found.faults).map((text) => (
