@@ -9,9 +9,8 @@ const many = (count: number, entry: (index: number) => string) =>
   Array.from({ length: count }, (_, index) => entry(index)).join(',')
 const share = '"share":{"materials":{"principle":"equal"},"labour":{"principle":"equal"}}'
 
-/** Reads a file and does with it all that a page does, and says how it went and how long it took. */
-function read(text: string): { ok: boolean; kinds: Set<string>; milliseconds: number } {
-  const started = performance.now()
+/** Reads a file and does with it all that a page does, and says how it went. */
+function read(text: string): { ok: boolean; kinds: Set<string> } {
   const result = readNotebook(text)
   if (result.ok) {
     const { document, notebook } = result.value
@@ -22,12 +21,10 @@ function read(text: string): { ok: boolean; kinds: Set<string>; milliseconds: nu
     if (!again.ok) throw new Error('what was taken once is refused the second time')
   }
   const kinds = new Set(result.ok ? [] : result.faults.map(({ kind }) => kind))
-  return { ok: result.ok, kinds, milliseconds: performance.now() - started }
+  return { ok: result.ok, kinds }
 }
 
-/** Up to 2 MB are taken; reading them may not stop the program for everybody else. */
-const patience = 10_000
-
+// Up to 2 MB are taken. One that is read in a way that grows with the square of its size would not end within the test's limit.
 describe('a hostile file neither stops the program nor makes it fail:', () => {
   test.each<[string, () => string, boolean]>([
     ['10,000 lists inside one another', () => '['.repeat(10_000) + ']'.repeat(10_000), false],
@@ -87,9 +84,7 @@ describe('a hostile file neither stops the program nor makes it fail:', () => {
   ])(
     '%s',
     (_, text, taken) => {
-      const { ok, milliseconds } = read(text())
-      expect(ok).toBe(taken)
-      expect(milliseconds).toBeLessThan(patience)
+      expect(read(text()).ok).toBe(taken)
     },
     60_000,
   )

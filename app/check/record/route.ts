@@ -12,7 +12,7 @@ export async function POST(request: Request): Promise<Response> {
   if (!isFromOwnPage(request.headers)) return new Response(null, { status: 403 })
   const announced = Number(request.headers.get('content-length') ?? 0) || 0
   const body = await boundedBody(request.body, readLimits.file)
-  return workStream(request.signal, async (_tell, stop) => {
+  return workStream(request, async (_tell, stop) => {
     if ('refused' in body) {
       const size = Math.max(announced, readLimits.file + 1)
       return { answer: await checkedRecord('', size, async () => new Uint8Array()) }

@@ -1,5 +1,6 @@
 import { pulseOf } from '../../../lib/store/pulse.ts'
 import { findSession } from '../../../lib/store/sessions.ts'
+import { holdRequest } from './heldRequest.ts'
 import { type OpenPage, openPage, otherIsAt } from './presence.ts'
 
 /** How often a page that is open asks where its notebook stands, in milliseconds: well within the two seconds promised. */
@@ -15,15 +16,17 @@ export function liveStream(
   notebookId: string,
   page: OpenPage,
   session: string,
-  signal: AbortSignal,
+  request: Request,
 ): ReadableStream<Uint8Array> {
   const close = openPage(notebookId, page)
+  const letGo = holdRequest(request)
   let timer: ReturnType<typeof setTimeout> | undefined
   let over = false
   const stop = () => {
     over = true
     clearTimeout(timer)
     close()
+    letGo()
   }
   return new ReadableStream({
     start(controller) {
@@ -36,7 +39,7 @@ export function liveStream(
         stop()
         controller.close()
       }
-      signal.addEventListener('abort', end)
+      request.signal.addEventListener('abort', end)
       const round = async () => {
         try {
           const [pulse, allowed] = await Promise.all([pulseOf(notebookId), findSession(session)])

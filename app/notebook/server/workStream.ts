@@ -1,3 +1,5 @@
+import { holdRequest } from './heldRequest.ts'
+
 /** How the work goes: as many lines as it likes, each one JSON object. */
 export type Tell = (line: Readonly<Record<string, unknown>>) => void
 
@@ -6,14 +8,15 @@ export type Tell = (line: Readonly<Record<string, unknown>>) => void
  * browser goes away or stops it, `stop` is aborted, so that the work can end; a line `{"broke":true}` is the last where
  * something failed.
  *
- * @param asked the request's own signal
+ * @param request what asked for the work: its signal ends it
  */
 export function workStream(
-  asked: AbortSignal,
+  request: Request,
   work: (tell: Tell, stop: AbortSignal) => Promise<Readonly<Record<string, unknown>>>,
 ): Response {
   const given = new AbortController()
-  const stop = AbortSignal.any([asked, given.signal])
+  const letGo = holdRequest(request)
+  const stop = AbortSignal.any([request.signal, given.signal])
   const encoder = new TextEncoder()
   const body = new ReadableStream<Uint8Array>({
     async start(controller) {
@@ -25,6 +28,8 @@ export function workStream(
       } catch (error) {
         if (!stop.aborted) console.error('Long work came to nothing.', error)
         tell({ broke: true })
+      } finally {
+        letGo()
       }
       // A stream that was cancelled is closed already.
       if (!given.signal.aborted) controller.close()
@@ -42,12 +47,15 @@ export function workStream(
 }
 
 /** Work for one answer that heeds the request's signal: where the browser is gone by then, nobody reads the answer. */
-export async function unlessGone(asked: AbortSignal, work: () => Promise<Response>): Promise<Response> {
+export async function unlessGone(request: Request, work: () => Promise<Response>): Promise<Response> {
+  const letGo = holdRequest(request)
   try {
     return await work()
   } catch (error) {
-    if (asked.aborted) return new Response(null, { status: 499 })
+    if (request.signal.aborted) return new Response(null, { status: 499 })
     throw error
+  } finally {
+    letGo()
   }
 }
 

@@ -14,7 +14,7 @@ export async function POST(request: Request): Promise<Response> {
   if (!isFromOwnPage(request.headers))
     return Response.json({ refused: 'Not sent from a page of this program.' }, { status: 403 })
   const body = await boundedBody(request.body, largestImport)
-  return workStream(request.signal, async (tell, stop) => {
+  return workStream(request, async (tell, stop) => {
     if ('refused' in body) return { refused: tooLarge(request.headers) }
     tell({ stage: 'reading' })
     await nextTurn(stop)

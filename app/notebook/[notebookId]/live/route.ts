@@ -14,7 +14,7 @@ export async function GET(
   const { household } = await requireHousehold(notebookId)
   const session = (await readSessionCookie(notebookId)) ?? notFound()
   const at = (new URL(request.url).searchParams.get('at') ?? '').slice(0, longestPlace)
-  return new Response(liveStream(notebookId, { household, at }, session, request.signal), {
+  return new Response(liveStream(notebookId, { household, at }, session, request), {
     headers: {
       'Content-Type': 'text/event-stream; charset=utf-8',
       // Not to be compressed either: that would hold words back until there are enough of them.

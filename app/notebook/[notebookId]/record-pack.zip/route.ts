@@ -17,7 +17,7 @@ export async function GET(request: Request, { params }: Asked): Promise<Response
   const token = new URL(request.url).searchParams.get('ready')
   const made = heldUnder('record pack', owner(opened), token) as readonly PackEntry[] | undefined
   const stop = request.signal
-  return unlessGone(stop, async () => {
+  return unlessGone(request, async () => {
     const pack = recordPack(made ?? (await entriesOf(opened, { stop, ready: () => undefined })))
     return streamed(pack, opened.notebook.title, '-record-pack.zip', 'application/zip')
   })
@@ -30,7 +30,7 @@ export async function GET(request: Request, { params }: Asked): Promise<Response
 export async function POST(request: Request, { params }: Asked): Promise<Response> {
   const opened = await openNotebook((await params).notebookId)
   if (!isFromOwnPage(request.headers)) return new Response(null, { status: 403 })
-  return workStream(request.signal, async (tell, stop) => {
+  return workStream(request, async (tell, stop) => {
     const ready = (count: number, all: number) => tell({ ready: count, all })
     const entries = await entriesOf(opened, { stop, ready })
     const bytes = entries.reduce((sum, { size }) => sum + size, 0)

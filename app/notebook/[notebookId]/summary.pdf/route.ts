@@ -20,7 +20,7 @@ export async function GET(
 ): Promise<Response> {
   const opened = await openNotebook((await params).notebookId)
   const frozen = askedRevision(opened, request)
-  return unlessGone(request.signal, () => paperFile(opened, frozen, request.signal))
+  return unlessGone(request, () => paperFile(opened, frozen, request.signal))
 }
 
 async function paperFile(

@@ -18,7 +18,7 @@ export async function GET(
   const accounts = await frozenAccounts(link.notebookId)
   const packed = { ...opening, accounts, notebookId: link.notebookId, household: link.createdBy }
   const watching = { stop: request.signal, ready: () => undefined }
-  return unlessGone(request.signal, async () => {
+  return unlessGone(request, async () => {
     const pack = recordPack(await recordPackOf(packed, new Date(), watching))
     return streamForReader(opening, pack, '-record-pack.zip', 'application/zip')
   })
