@@ -182,19 +182,30 @@ const requests = fc
   })
 
 describe('random tasks of up to 60 pieces', () => {
-  test('never buy more than the least that HiGHS finds with a model of its own', {
+  test('never buy more than the least that HiGHS finds with a model of its own, where a plan says that it is proven, and say how far off they may be where it is not', {
     timeout: 240_000,
   }, async () => {
+    // The steps of the search are counted, so a hard task can end unproven: about one in two hundred of these does.
+    let tasks = 0
+    let proven = 0
     await fc.assert(
       fc.asyncProperty(requests, async (request) => {
         const plan = await held(request)
         expect(plan.unplaced).toEqual([])
         const least = leastByArcFlow(request)
-        expect(plan.boughtLength).toBe(least)
-        if (plan.proven !== 'least') expect(plan.proven.lowerBound).toBeLessThanOrEqual(least ?? 0)
+        tasks += 1
+        if (plan.proven === 'least') {
+          proven += 1
+          expect(plan.boughtLength).toBe(least)
+        } else {
+          expect(plan.proven.lowerBound).toBeLessThanOrEqual(least ?? 0)
+          expect(plan.boughtLength).toBeGreaterThanOrEqual(least ?? 0)
+          expect(plan.boughtLength - (least ?? 0)).toBeLessThanOrEqual(0.02 * (least ?? 0))
+        }
       }),
       { numRuns: 40, interruptAfterTimeLimit: 120_000 },
     )
+    expect(proven).toBeGreaterThan(0.9 * tasks)
   })
 
   test('with too little stock leave out nothing that would still fit', { timeout: 120_000 }, async () => {

@@ -51,15 +51,29 @@ export async function lookAt(page: Page, address: string, missing = false): Prom
   return [...found, ...complaints.filter((text) => !missing || !text.includes('404'))]
 }
 
-/** Looks at every page that can be reached from the notebook's first by its own links; files to save are none. */
+/** Of pages that differ only in the item that they are about, or in what they were asked for, so many are looked at. */
+const mostAlike = 2
+
+/**
+ * Looks at every page that can be reached from the notebook's first by its own links; files to save are none. Of pages of one
+ * kind, such as those of the items, the first ones stand for the others.
+ */
 export async function lookAtAll(page: Page, home: string): Promise<{ pages: number; wrong: string[] }> {
   const wrong: string[] = []
   const found = new Set([home])
+  const alike = new Map<string, number>()
   for (const address of found) {
     wrong.push(...(await lookAt(page, address)).map((one) => `${new URL(address).pathname}: ${one}`))
     const links = page.locator('a[href]:not([download])')
     const leads = await links.evaluateAll((all) => all.map((link) => (link as HTMLAnchorElement).href))
-    for (const lead of leads.map((one) => one.replace(/#.*$/, ''))) if (lead.startsWith(home)) found.add(lead)
+    for (const lead of leads.map((one) => one.replace(/#.*$/, ''))) {
+      if (!lead.startsWith(home) || found.has(lead)) continue
+      const kind = /^\/?[^/?]*/.exec(lead.slice(home.length))?.[0] ?? ''
+      const before = alike.get(kind) ?? 0
+      if (before >= mostAlike) continue
+      alike.set(kind, before + 1)
+      found.add(lead)
+    }
   }
   return { pages: found.size, wrong }
 }
