@@ -11,11 +11,14 @@ export type WayBar = {
   readonly aText: string
   readonly bText: string
   readonly chosen: boolean
+  /** Where caps moved it: a's amount before them, and the words for both. */
+  readonly before?: { readonly a: number; readonly text: string } | undefined
 }
 
 /**
  * Ways to share, one bar each, on one axis of money: a's part from the left, b's from the right. A diamond stands at
- * the middle of their range, a post with a foot where the chosen way divides.
+ * the middle of their range, a post with a foot where the chosen way divides, a dashed line where a way would divide
+ * without caps.
  */
 export function WayBars({
   bars,
@@ -62,7 +65,12 @@ export function WayBars({
                 {bar.chosen ? ' (chosen now)' : ''}
               </span>
               <span className="figure">
-                {bar.aText} <span className="way-bar-between">to</span> {bar.bText}
+                <span className="way-bar-part">
+                  <span className="way-bar-whose">{nameA}</span> {bar.aText}
+                </span>{' '}
+                <span className="way-bar-part">
+                  <span className="way-bar-whose">{nameB}</span> {bar.bText}
+                </span>
               </span>
             </p>
             <svg className="way-bar-drawing" width="100%" height={26} aria-hidden="true">
@@ -74,6 +82,11 @@ export function WayBars({
                 width="100%"
                 height={18}
               />
+              {bar.before === undefined ? null : (
+                <svg x={along(bar.before.a)} overflow="visible" role="presentation">
+                  <path className="way-bar-before" d="M0 0 V26" />
+                </svg>
+              )}
               {middle === undefined ? null : (
                 <svg x={along(middle)} y={13} overflow="visible" role="presentation">
                   <path className="way-bar-middle" d="M0 -9 L7 0 L0 9 L-7 0 Z" />
@@ -85,6 +98,7 @@ export function WayBars({
                 </svg>
               ) : null}
             </svg>
+            {bar.before === undefined ? null : <p className="way-bar-note">{bar.before.text}</p>}
           </li>
         ))}
       </ul>
@@ -94,6 +108,9 @@ export function WayBars({
       </p>
       <p className="way-bars-legend">
         {middle === undefined ? '' : 'Diamond: the middle. '}Post with a foot: where it is divided now.
+        {bars.some(({ before }) => before !== undefined)
+          ? ' Dashed line: where it would be divided without caps.'
+          : ''}
       </p>
     </figure>
   )

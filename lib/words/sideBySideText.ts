@@ -81,3 +81,12 @@ export const rangeNote = 'One household alone is all or nothing. It counts as an
 export function followWords(follow: number, items: number): string {
   return follow === items ? 'all' : `${follow} of ${items}`
 }
+
+/** What a way would ask without caps, below its bar. */
+export function beforeCapsWords(
+  a: string,
+  b: string,
+  names: { readonly a: string; readonly b: string },
+): string {
+  return `Without caps: ${names.a} ${a}, ${names.b} ${b}.`
+}

@@ -1,9 +1,10 @@
 import type { ReactNode } from 'react'
 import type { Minor } from '../../../lib/core/amounts/money.ts'
+import type { ForBoth } from '../../../lib/core/people/household.ts'
 import type { ItemSideBySide } from '../../../lib/core/shares/sideBySide.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
 import type { ShareNames } from '../../../lib/words/shareText.ts'
-import { rangeNote, rangeSentences } from '../../../lib/words/sideBySideText.ts'
+import { beforeCapsWords, rangeNote, rangeSentences } from '../../../lib/words/sideBySideText.ts'
 import { Panel } from '../../ui/Panel.tsx'
 import { WayBars } from '../../ui/WayBars.tsx'
 
@@ -13,6 +14,8 @@ export type WayRow = {
   readonly a: Minor
   readonly b: Minor
   readonly chosen: boolean
+  /** What it asks before caps, where they moved it. */
+  readonly before?: ForBoth<Minor> | undefined
 }
 
 /** Ways to share as bars on one axis of money, with how far they are apart. `before` stands above the bars, `children` below. */
@@ -46,6 +49,10 @@ export function WaysOnAxis({
           aText: money(row.a),
           bText: money(row.b),
           chosen: row.chosen,
+          before: row.before && {
+            a: Number(row.before.a),
+            text: beforeCapsWords(money(row.before.a), money(row.before.b), names),
+          },
         }))}
         middle={range ? Number(range.middle.a) : undefined}
         nameA={names.a}

@@ -49,7 +49,7 @@ export function WholeWays({
   const capped = all.some((row) => row.before.a !== row.a)
   return (
     <WaysOnAxis
-      rows={all}
+      rows={all.map((row) => ({ ...row, before: row.before.a === row.a ? undefined : row.before }))}
       names={names}
       range={range}
       total={total}
