@@ -1,5 +1,6 @@
 import { dayWords } from './day.ts'
 import { clipped } from './letter/clipped.ts'
+import { hoursInMoneyWords } from './meansText.ts'
 import { capitalised } from './summary/names.ts'
 
 export type FirstAnswerName = 'fine' | 'fine without money' | 'a question' | 'not now' | 'no'
@@ -29,18 +30,26 @@ export function firstAnswerMeaning(answer: FirstAnswerName, a: string): string {
   }
 }
 
-/** At the top of the first screen and beside its figure. */
-export const nothingBinds = 'Nothing binds until you sign.'
+/** At the top of the first screen and beside its figure, as the household that looks at it reads it. */
+export function nothingBindsWords(reader: 'a' | 'b'): string {
+  return reader === 'b' ? 'Nothing binds until you sign.' : 'Nothing binds until all have signed.'
+}
 
 /** In the place of the drawing on the first screen while nothing has a place along the line. */
 export const firstScreenNothing = 'Nothing is laid out along the line yet.'
 
 /** Under the title of the first screen. `most` undefined: nothing is asked yet. */
-export function firstScreenLead(household: 'a' | 'b', b: string, most: string | undefined): string {
+export function firstScreenLead(reader: 'a' | 'b', b: string, most: string | undefined): string {
   const asked = most === undefined ? 'nothing yet' : `at most ${most}`
-  return household === 'b'
-    ? `Look at it in your own time. Asked of you: ${asked}. ${nothingBinds}`
-    : `Asked of ${b}: ${asked}. Nothing binds until all have signed.`
+  return reader === 'b'
+    ? `Look at it in your own time. Asked of you: ${asked}. ${nothingBindsWords(reader)}`
+    : `This page is what ${b} opens first; where it speaks of ${b} here, ${b} reads “you”. Asked of ${b}: ${asked}. ${nothingBindsWords(reader)}`
+}
+
+/** To the household that asks, in the place of the presses: which answers the other is given to choose from. */
+export function answersOfOtherWords(b: string): string {
+  const quoted = Object.values(firstAnswerWords).map((words) => `“${words}”`)
+  return `${capitalised(b)} answers by one of five presses: ${quoted.slice(0, -1).join(', ')} or ${quoted.at(-1)}. Each then shows ${b} what it can do next, and you read here which it was.`
 }
 
 type Given = {
@@ -69,15 +78,24 @@ export function askAgainWords(b: string): string {
   return `Ask ${clipped(b)} again about the fence`
 }
 
-/** What is most asked of the invited household, and why it can't become more behind its back. */
-export function askedAtMostWords(limit: 'cap agreed' | 'own cap' | 'plan'): string {
+/** What is most asked of the invited household, and why it can't become more behind its back. `b` is its name. */
+export function askedAtMostWords(
+  limit: 'cap agreed' | 'own cap' | 'plan',
+  reader: 'a' | 'b',
+  b: string,
+): string {
+  const [limitOf, set, you, mark] =
+    reader === 'b'
+      ? ['your limit', 'you set', 'you', 'your mark']
+      : [`the limit of ${b}`, `${b} set`, b, `a mark of ${b}`]
+  const goods = `It counts ${reader === 'b' ? 'your' : 'its'} goods and hours too`
   switch (limit) {
     case 'cap agreed':
-      return 'That is your limit, which both households have marked. It counts your goods and hours too.'
+      return `That is ${limitOf}, which both households have marked. ${goods}.`
     case 'own cap':
-      return 'That is the limit that you set. It counts your goods and hours too, and holds once both households mark it.'
+      return `That is the limit that ${set}. ${goods}, and holds once both households mark it.`
     case 'plan':
-      return 'That is what the plan asks of you now, goods and hours counted in money. It can’t rise without your mark.'
+      return `That is what the plan asks of ${you} now, goods and hours counted in money. It can’t rise without ${mark}.`
   }
 }
 
@@ -94,18 +112,24 @@ export const firstAnswerRefusals = {
   tooFar: (last: string) => `The day: at most two years from now, so ${dayWords(last)} or before.`,
 } as const
 
-/** What the figure is made of as the plan stands. `hours` undefined: no hours fall to the household. */
-export function ofItWords(figures: {
-  readonly asked: string
-  readonly inMoney: string
-  readonly hours: string | undefined
-  /** Whether the plan asks for all of the figure, or for less than a limit. */
-  readonly whole: boolean
-}): string {
-  const { asked, inMoney, hours, whole } = figures
-  const now = whole ? 'Of it' : `The plan asks ${asked} of it now. Of that`
-  const work = hours === undefined ? '' : `, and ${hours} of the planned hours fall to you by the same shares`
-  return `${now}, ${inMoney} would be money if all goes as planned${work}.`
+/** What the figure is made of as the plan stands, for its household to read, or the other. `b` is its name. */
+export function ofItWords(
+  figures: {
+    /** “asked for $3,750.00: of it …” of `meansText.ts`. */
+    readonly means: string
+    /** In hours, typed out; undefined where no work falls to it and it does none. */
+    readonly hours: { readonly share: string; readonly does: string } | undefined
+  },
+  reader: 'a' | 'b',
+  b: string,
+): string {
+  const { means, hours } = figures
+  const to = reader === 'b'
+  const work =
+    hours === undefined
+      ? ''
+      : ` Of the planned work, ${hours.share} h are ${to ? 'your share' : `the share of ${b}`}; ${to ? 'you do' : 'it does'} ${hours.does} h ${to ? 'yourselves' : 'itself'}. ${hoursInMoneyWords}`
+  return `As the plan stands, and if all goes by it, ${to ? 'you are' : `${b} is`} ${means}.${work}`
 }
 
 /** What stands in the place of money, for a household that would take part without any. */

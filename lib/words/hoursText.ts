@@ -128,13 +128,20 @@ export const noSuchItemWords = 'Needed: choose the section, gate or common cost 
 export const conversionGoneWords =
   'This was marked, taken back or changed in the meantime, or it is not yours to press. Load the page again.'
 
+/** Hours of a household's share that it has not given: it works them, or brings them in money. */
+export const leftLabel = 'Left'
+
+/** What hours asked are, wherever they stand beside money. */
+export const hoursAskedWords =
+  'Hours asked of a household are its share of the planned work, and a part of the money asked of it, not more on top of it. What it does not work of them it brings in money.'
+
 /** What the hours are held against. */
 export function hoursStanding(signed: number | undefined): readonly string[] {
   return [
     signed === undefined
       ? 'Nothing is signed yet: hours are held against the draft.'
       : `Hours are held against revision ${signed}, as all have signed it.`,
-    'Hours asked of a household follow its share of the labour. What it does not work it brings in money; hired work is asked for too, and met in money. A minus means that more was given than asked. Own hours are those beyond a ceiling; they and gifts count as nothing.',
+    `${hoursAskedWords} Hired work is asked for too, and met in money. A minus means that more was given than asked. Own hours are those beyond a ceiling; they and gifts count as nothing.`,
   ]
 }
 

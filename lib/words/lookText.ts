@@ -15,15 +15,6 @@ import { typedLength } from './summary/typedLength.ts'
 /** A fact of a part of the drawing, as a pair to read. */
 export type LookRow = { readonly term: string; readonly text: string }
 
-/** What a household brings of what it is asked for, if all goes as planned; the hours are those that fall to it. */
-export function meansWords(money: string, hours: string): string {
-  return `${money} and ${hours} hours`
-}
-
-export const meansLabel = 'Of it in money, and the hours'
-
-export const minusWords = 'A minus is money that comes back.'
-
 const notSaid = 'not said yet'
 
 /** What a section is, in short. `found` is the take-off, where anything has a build-up. */

@@ -137,6 +137,12 @@ describe('the first screen', () => {
     const html = await pageOf('a', 'welcome/page.tsx')
     expect(html).toContain('What no. 14 sees first')
     expect(html).not.toContain('>Answer: ')
+    // Where the other household is addressed, this one is told about it instead.
+    expect(html).toContain('where it speaks of no. 14 here, no. 14 reads “you”')
+    expect(html).toContain('No. 14 answers by one of five presses: “Fine”, “Fine, but without money”,')
+    const told = html.slice(html.lastIndexOf('Asked of no. 14'), html.lastIndexOf('What no. 14 can say'))
+    expect(told).toContain('Nothing binds until all have signed.')
+    expect(told).not.toMatch(/\byou(r|rselves)?\b/i)
   })
 
   test('is offered on The line until it is answered, to the invited household alone', async () => {
@@ -190,13 +196,13 @@ describe('fine, but without money', () => {
 
   test('with a limit of nothing, marked by both, is asked for no hours either', async () => {
     await changeDocument(withoutCaps)
-    expect(await pageOf('b', 'welcome/page.tsx')).toContain('of the planned hours fall to you')
+    expect(await pageOf('b', 'welcome/page.tsx')).toContain('h are your share; you do')
     await changeDocument((document) => ({ ...document, caps: { b: '0' } }))
     await markEverything(world().notebook.id)
     const html = await pageOf('b', 'welcome/page.tsx')
     expect(html).toContain('at most <span class="figure">$0.00</span>')
-    expect(html).not.toContain('of the planned hours fall to you')
-    expect(await pageOf('b', 'shares/page.tsx')).toMatch(/and 0\.00 (h )?to no\. 14\./)
+    expect(html).not.toMatch(/[1-9][0-9.]* h are your share/)
+    expect(await pageOf('b', 'shares/page.tsx')).toContain('; 0.00 h are the share of no. 14')
   })
 
   test('says how many hours the money would be at the agreed rate', async () => {

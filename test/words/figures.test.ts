@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { paymentPlanStanding } from '../../lib/core/ledger/paymentPlan.ts'
 import { spentByItem } from '../../lib/core/ledger/spentByItem.ts'
 import { statementOf } from '../../lib/core/shares/statement.ts'
 import { booksSpending } from '../../lib/words/figures/booksSpending.ts'
@@ -85,14 +86,16 @@ describe('spending over time', () => {
     ],
   }
 
+  const spending = (notebook: ReturnType<typeof fence>) =>
+    booksSpending(notebook, statementOf(notebook), '2027-04-01')
+
   test('is held against what was planned in all and against the payment plan', () => {
     const paid = { ...cash('b', '30.00', '2027-03-12'), kind: 'transfer' }
-    const shown = booksSpending(
+    const shown = spending(
       fence({
         contributions: [cash('a', '70.00', '2027-03-04'), cash('b', '20.00', '2027-03-20'), paid],
         arrangements: { instalments },
       }),
-      '2027-04-01',
     )
     expect(shown?.figure.steps).toEqual([
       { on: '2027-03-04', parts: { a: 7000, b: 0 } },
@@ -108,10 +111,26 @@ describe('spending over time', () => {
     )
   })
 
+  test('has an instalment that receipts met like one that is paid, as the payment plan has it', () => {
+    // Asked for 200.00 and 150.00 given: 50.00 is to come, of 90.00 planned, so the first instalment is met.
+    const notebook = fence({
+      contributions: [cash('b', '150.00', '2027-03-04')],
+      arrangements: { instalments },
+    })
+    const shown = spending(notebook)
+    const plan = paymentPlanStanding(notebook, statementOf(notebook), '2027-04-01')
+    expect(plan?.parts.map(({ state }) => state)).toEqual(['met', 'later'])
+    expect(shown?.figure.dues.map(({ met }) => met)).toEqual([true, false])
+    expect(shown?.figure.texts.met).toBe('an instalment, paid or met otherwise')
+    expect(shown?.description).toContain(
+      '2 instalments are planned between the two, 0 of them paid, 1 met by what was given otherwise or because less is asked for than was planned.',
+    )
+  })
+
   test('is no figure before anything was spent', () => {
-    expect(booksSpending(fence({ arrangements: { instalments } }), '2027-04-01')).toBeUndefined()
+    expect(spending(fence({ arrangements: { instalments } }))).toBeUndefined()
     const paid = { ...cash('b', '30.00', '2027-03-12'), kind: 'transfer' }
-    expect(booksSpending(fence({ contributions: [paid] }), '2027-04-01')).toBeUndefined()
+    expect(spending(fence({ contributions: [paid] }))).toBeUndefined()
   })
 })
 
@@ -119,7 +138,7 @@ describe('hours by household', () => {
   const none = { asked: 0n, hired: 0n, given: 0n, turned: 0n, still: 0n, own: 0n, gifts: 0n }
   const names = { a: 'no. 12', b: 'no. 14' }
 
-  test('has asked, given and still to give of each, also below nothing', () => {
+  test('has asked, given and left of each, also below nothing', () => {
     const shown = hoursBars(
       {
         a: { ...none, asked: 9_000_000n, hired: 1_000_000n, given: 10_500_000n, still: -2_500_000n },
@@ -128,12 +147,12 @@ describe('hours by household', () => {
       names,
     )
     expect(shown?.figure.groups.map(({ bars }) => bars.map(({ text }) => text))).toEqual([
-      ['9 h asked', '10.5 h given', '−2.5 h still to give'],
-      ['4 h asked', '0 h given', '4 h still to give'],
+      ['9 h asked', '10.5 h given', '−2.5 h left to work, or to bring in money'],
+      ['4 h asked', '0 h given', '4 h left to work, or to bring in money'],
     ])
     expect(shown?.figure.groups[0]?.bars.at(-1)?.parts).toEqual({ a: -2_500_000, b: 0 })
     expect(shown?.description).toContain(
-      '9 h asked of no. 12, 1 h of them as hired work, which is met in money; 10.5 h given, −2.5 h still to give.',
+      '9 h asked of no. 12, 1 h of them as hired work, which is met in money; 10.5 h given, −2.5 h left to work, or to bring in money.',
     )
   })
 

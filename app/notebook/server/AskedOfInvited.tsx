@@ -1,14 +1,15 @@
 import { hoursText } from '../../../lib/core/amounts/hours.ts'
+import { plannedHours } from '../../../lib/core/hours/plannedHours.ts'
 import { type AskedAtMost, askedAtMost } from '../../../lib/core/shares/askedAtMost.ts'
-import { askedAtMostWords, nothingBinds, ofItWords } from '../../../lib/words/firstAnswerText.ts'
+import { askedAtMostWords, nothingBindsWords, ofItWords } from '../../../lib/words/firstAnswerText.ts'
 import { householdName } from '../../../lib/words/labels.ts'
+import { meansWords } from '../../../lib/words/meansText.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
 import { halvesForNowWords } from '../../../lib/words/shareFaultText.ts'
 import { Panel } from '../../ui/Panel.tsx'
 import { agreedByBoth, type Opened } from './opened.ts'
 import { askedMeanwhile, gatesByHalves, shareFaults } from './shareFaults.ts'
 import { standingOf } from './standingOf.ts'
-import { wholeHours } from './wholeHours.ts'
 
 /** What is most asked of the invited household, and what that rests on; undefined while there is nothing to share. */
 export function mostAskedOfInvited(opened: Opened): AskedAtMost | undefined {
@@ -24,7 +25,9 @@ export function mostAskedOfInvited(opened: Opened): AskedAtMost | undefined {
 /** What is most asked of the invited household, in money and hours, and that nothing binds yet. */
 export function AskedOfInvited({ opened }: { opened: Opened }) {
   const { notebook, statement, household } = opened
-  const heading = household === 'b' ? 'Asked of you' : `Asked of ${householdName(notebook, 'b')}`
+  const b = householdName(notebook, 'b')
+  const heading = household === 'b' ? 'Asked of you' : `Asked of ${b}`
+  const nothingBinds = nothingBindsWords(household)
   const most = mostAskedOfInvited(opened)
   const faults = shareFaults(opened)
   if (faults.length > 0)
@@ -46,23 +49,18 @@ export function AskedOfInvited({ opened }: { opened: Opened }) {
         <p className="asked-binding">{nothingBinds}</p>
       </Panel>
     )
-  const money = (minor: bigint) => moneyWords(minor, notebook.currency)
-  const hours = wholeHours(statement.value).b
+  const { asked, inMoney, promised } = statement.value
+  const { share, does } = plannedHours(notebook, statement.value)
+  const means = { asked: asked.b, inMoney: inMoney.b, promised: promised.b }
+  const hours = share.b + does.b > 0n ? { share: hoursText(share.b), does: hoursText(does.b) } : undefined
   const byHalves = gatesByHalves(opened)
   return (
     <Panel heading={heading}>
       <p className="asked-figure">
-        at most <span className="figure">{money(most.amount)}</span>
+        at most <span className="figure">{moneyWords(most.amount, notebook.currency)}</span>
       </p>
-      <p>{askedAtMostWords(most.by)}</p>
-      <p>
-        {ofItWords({
-          asked: money(statement.value.asked.b),
-          inMoney: money(statement.value.inMoney.b),
-          hours: hours > 0n ? hoursText(hours) : undefined,
-          whole: most.by === 'plan',
-        })}
-      </p>
+      <p>{askedAtMostWords(most.by, household, b)}</p>
+      <p>{ofItWords({ means: meansWords(means, notebook.currency), hours }, household, b)}</p>
       {byHalves.length === 0 ? null : <p>{halvesForNowWords(byHalves)}</p>}
       <p className="asked-binding">{nothingBinds}</p>
     </Panel>

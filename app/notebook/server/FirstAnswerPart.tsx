@@ -1,5 +1,5 @@
 import { wholeNotebook } from '../../../lib/core/agreement/agreedItems.ts'
-import { firstAnswerSentence, nothingBinds } from '../../../lib/words/firstAnswerText.ts'
+import { firstAnswerSentence, nothingBindsWords } from '../../../lib/words/firstAnswerText.ts'
 import { householdName } from '../../../lib/words/labels.ts'
 import { householdStart } from '../../../lib/words/summary/names.ts'
 import { ButtonLink } from '../../ui/ButtonLink.tsx'
@@ -31,7 +31,7 @@ export function FirstAnswerPart({ opened }: { opened: Opened }) {
       <p>
         {example
           ? 'An invited household would first see what is asked of it, and five answers.'
-          : `${householdStart(notebook, 'a')} asks what you say. ${nothingBinds}`}
+          : `${householdStart(notebook, 'a')} asks what you say. ${nothingBindsWords('b')}`}
       </p>
       <ButtonLink href={`${home}/welcome`}>See what is asked</ButtonLink>
     </div>

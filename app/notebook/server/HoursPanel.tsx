@@ -1,14 +1,17 @@
 import type { ItemHours, TaskHours } from '../../../lib/core/hours/hoursByTask.ts'
 import { hoursTotals } from '../../../lib/core/hours/hoursTotals.ts'
+import { plannedHours } from '../../../lib/core/hours/plannedHours.ts'
 import { type Household, households } from '../../../lib/core/people/household.ts'
 import { hoursBars } from '../../../lib/words/figures/hoursBars.ts'
 import {
   hoursFigure,
   hoursStanding,
   hoursWords,
+  leftLabel,
   rowKindWords,
   turnedRowWords,
 } from '../../../lib/words/hoursText.ts'
+import { plannedHoursWords } from '../../../lib/words/meansText.ts'
 import { shareNames } from '../../../lib/words/shareText.ts'
 import { itemTitle } from '../../../lib/words/summary/names.ts'
 import { FigureTable } from '../../ui/FigureTable.tsx'
@@ -19,7 +22,7 @@ import { booksHours } from './booksHours.ts'
 import { FigureView } from './FigureView.tsx'
 import type { Opened } from './opened.ts'
 
-/** Hours by household and task: asked, given, own, and still to give; gifts and hired work apart. */
+/** Hours by household and task: asked, given, own, and left to work or to bring in money; gifts and hired work apart. */
 export function HoursPanel({ opened }: { opened: Opened }) {
   const hours = booksHours(opened)
   const names = shareNames(hours.notebook)
@@ -30,12 +33,13 @@ export function HoursPanel({ opened }: { opened: Opened }) {
       {hoursStanding(hours.signed).map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}
+      <p>{plannedHoursWords(plannedHours(hours.notebook, hours.shares), names)}</p>
       <FigureView shown={hoursBars(totals, names)} />
       <FigureTable
         caption="Hours of both households"
         columns={[
           { label: 'Household' },
-          ...['Asked', 'Given', 'Still to give', 'Hired', 'Turned', 'Own', 'Gifts'].map((label) => ({
+          ...['Asked', 'Given', leftLabel, 'Hired', 'Turned', 'Own', 'Gifts'].map((label) => ({
             label,
             figures: true,
           })),
@@ -73,7 +77,7 @@ function TaskTable({ item, names }: { item: ItemHours; names: Names }) {
         { label: 'Household' },
         { label: 'Asked', figures: true },
         { label: 'Given', figures: true },
-        { label: 'Still to give', figures: true },
+        { label: leftLabel, figures: true },
       ]}
       rows={[
         ...item.tasks.flatMap((task) =>

@@ -7,10 +7,10 @@ import { type DescribedFigure, lengthsOf } from './figureWords.ts'
 const measures = [
   ['asked', 'asked'],
   ['given', 'given'],
-  ['still', 'still to give'],
+  ['still', 'left to work, or to bring in money'],
 ] as const
 
-/** Hours asked of each household, given and still to give; undefined where there are none. */
+/** Hours asked of each household, given and left of them; undefined where there are none. */
 export function hoursBars(
   totals: ForBoth<HoursTotals>,
   names: ForBoth<string>,
@@ -45,5 +45,5 @@ function onlyOf(household: Household, hours: bigint): ForBoth<number> {
 
 function sentence({ asked, hired, given, still }: HoursTotals, name: string): string {
   const ofIt = hired === 0n ? '' : `, ${hoursWords(hired)} of them as hired work, which is met in money`
-  return `${hoursWords(asked)} asked of ${name}${ofIt}; ${hoursWords(given)} given, ${hoursWords(still)} still to give.`
+  return `${hoursWords(asked)} asked of ${name}${ofIt}; ${hoursWords(given)} given, ${hoursWords(still)} left to work, or to bring in money.`
 }

@@ -5,7 +5,7 @@ import { hoursTotals } from '../../core/hours/hoursTotals.ts'
 import { households } from '../../core/people/household.ts'
 import { placesOf } from '../../core/shares/itemShares.ts'
 import { hoursBars } from '../figures/hoursBars.ts'
-import { conversionWords, hoursFigure } from '../hoursText.ts'
+import { conversionWords, hoursAskedWords, hoursFigure, leftLabel } from '../hoursText.ts'
 import { shareNames } from '../shareText.ts'
 import type { Block } from './block.ts'
 import { itemsShared } from './costBlocks.ts'
@@ -13,7 +13,7 @@ import { figureBlocks } from './figureBlocks.ts'
 import { capitalised, householdStart, itemTitle } from './names.ts'
 import type { SummaryInput } from './summaryInput.ts'
 
-/** Hours asked, given and still to give, and what was turned into money; nothing before any were given or turned. */
+/** Hours asked, given and left of them, and what was turned into money; nothing before any were given or turned. */
 export function hoursBlocks(input: SummaryInput): Block[] {
   const { notebook } = input
   const agreed = notebook.books.conversions.filter(countsAlready)
@@ -26,10 +26,10 @@ export function hoursBlocks(input: SummaryInput): Block[] {
     ...figureBlocks(hoursBars(totals, shareNames(notebook))),
     {
       kind: 'table',
-      caption: 'Hours asked, given and still to give',
+      caption: 'Hours asked, given and left',
       columns: [
         { title: '' },
-        ...['Asked', 'Of it hired', 'Given', 'Still to give', 'Own', 'Gifts'].map((title) => ({
+        ...['Asked', 'Of it hired', 'Given', leftLabel, 'Own', 'Gifts'].map((title) => ({
           title,
           figure: true,
         })),
@@ -46,7 +46,7 @@ export function hoursBlocks(input: SummaryInput): Block[] {
     },
     {
       kind: 'paragraph',
-      text: 'Hired work is met in money, so nobody has to give it. Own hours are those beyond what was agreed for a task. They count as nothing. A minus means that more was given than asked.',
+      text: `${hoursAskedWords} Hired work is met in money, so nobody has to give it. Own hours are those beyond what was agreed for a task. They count as nothing. A minus means that more was given than asked.`,
     },
     ...(agreed.length === 0
       ? []

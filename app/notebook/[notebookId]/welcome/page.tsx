@@ -1,6 +1,6 @@
 import {
+  answersOfOtherWords,
   firstAnswerSentence,
-  firstAnswerWords,
   firstScreenLead,
   firstScreenNothing,
 } from '../../../../lib/words/firstAnswerText.ts'
@@ -68,7 +68,7 @@ export default async function WelcomePage({ params }: { params: Promise<{ notebo
               <FiveAnswers opened={opened} />
             </>
           ) : (
-            <p>{Object.values(firstAnswerWords).join('; ')}. Each leads on from here.</p>
+            <p>{answersOfOtherWords(b)}</p>
           )}
         </Panel>
       </Page>
