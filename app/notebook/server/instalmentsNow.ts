@@ -1,8 +1,7 @@
 import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
 import { type Minor, minorUnits, moneyText } from '../../../lib/core/amounts/money.ts'
-import { type InstalmentStanding, instalmentStanding } from '../../../lib/core/ledger/instalmentStanding.ts'
-import { stillInMoney } from '../../../lib/core/ledger/stillInMoney.ts'
-import { transfersThatCount } from '../../../lib/core/ledger/transfers.ts'
+import type { InstalmentStanding } from '../../../lib/core/ledger/instalmentStanding.ts'
+import { paymentPlanStanding } from '../../../lib/core/ledger/paymentPlan.ts'
 import { digitsOf } from '../../../lib/core/shares/statement.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
 import type { MoreInstalment } from '../forms/moreInstalment.ts'
@@ -20,13 +19,11 @@ export function instalmentsNow(opened: Opened):
     }
   | undefined {
   const { notebook, statement } = booksFigures(opened)
-  const plan = notebook.arrangements?.instalments
-  if (plan === undefined) return undefined
-  const digits = digitsOf(notebook)
-  const still = statement.ok ? stillInMoney(notebook, statement.value)[plan.from] : undefined
-  const standing = instalmentStanding(plan, transfersThatCount(notebook, digits), today(), digits, still)
+  const standing = paymentPlanStanding(notebook, statement, today())
+  if (standing === undefined) return undefined
   const drafted = opened.notebook.arrangements?.instalments
-  const added = drafted?.from === plan.from ? minorUnits(drafted.total, digits) - standing.total : 0n
+  const added =
+    drafted?.from === standing.from ? minorUnits(drafted.total, digitsOf(notebook)) - standing.total : 0n
   const more = standing.short - added
   return { notebook, standing, more: more > 0n ? more : 0n }
 }

@@ -1,24 +1,27 @@
 import type { Minor } from '../../core/amounts/money.ts'
 import type { StepsFigure } from '../../core/figures/figure.ts'
+import type { PartStanding } from '../../core/ledger/instalmentStanding.ts'
 import { type Spending, type SpentBy, spentByDay } from '../../core/ledger/spentByDay.ts'
 import type { ForBoth } from '../../core/people/household.ts'
 import { dayWords } from '../day.ts'
 import { moneyWords } from '../money.ts'
 import { type DescribedFigure, lengthsOf } from './figureWords.ts'
 
+type Instalment = Pick<PartStanding, 'on' | 'state'>
+
 export type SpendingShown = DescribedFigure<StepsFigure> & { readonly days: readonly SpentBy[] }
 
 /**
  * What was spent by each household, day by day, against what was planned in all. Undefined while nothing was spent.
  *
- * @param dues days on which a payment between the two is planned, and whether it was paid
+ * @param instalments days on which a payment between the two is planned, and where it stands
  * @param until the day on which the books are read; the steps end no earlier
  */
 export function spendingSteps(
   spending: readonly Spending[],
   planned: Minor,
   names: ForBoth<string> & { readonly currency: string },
-  dues: StepsFigure['dues'] = [],
+  instalments: readonly Instalment[] = [],
   until?: string,
 ): SpendingShown | undefined {
   const days = spentByDay(spending)
@@ -33,7 +36,7 @@ export function spendingSteps(
       `Steps from ${dayWords(first.on)} to ${dayWords(last.on)}.`,
       `Spent by then: ${money(a + b)}, of it ${money(a)} by ${names.a} and ${money(b)} by ${names.b}.`,
       `Planned in all: ${money(planned)}.`,
-      duesSentence(dues),
+      duesSentence(instalments),
     ]
       .filter(Boolean)
       .join(' '),
@@ -42,7 +45,7 @@ export function spendingSteps(
       unit: { kind: 'money', currency: names.currency },
       steps: days.map(({ on, spent }) => ({ on, parts: lengthsOf(spent) })),
       against: Number(planned),
-      dues,
+      dues: instalments.map(({ on, state }) => ({ on, met: state === 'paid' || state === 'met' })),
       ...(until === undefined ? {} : { until }),
       texts: {
         a: `${names.a}: ${money(a)}`,
@@ -50,16 +53,22 @@ export function spendingSteps(
         both: `both: ${money(a + b)}`,
         against: `planned: ${money(planned)}`,
         due: 'an instalment is due',
-        met: 'an instalment, paid',
+        met: instalments.some(({ state }) => state === 'met')
+          ? 'an instalment, paid or met otherwise'
+          : 'an instalment, paid',
       },
     },
   }
 }
 
-function duesSentence(dues: StepsFigure['dues']): string {
-  if (dues.length === 0) return ''
-  const paid = dues.filter(({ met }) => met).length
-  return `${dues.length === 1 ? 'One instalment is' : `${dues.length} instalments are`} planned between the two, ${paid} of them paid.`
+/** "Met otherwise" is what was not paid and that the balance asks for no more, as the payment plan has it. */
+function duesSentence(instalments: readonly Instalment[]): string {
+  if (instalments.length === 0) return ''
+  const those = (state: PartStanding['state']) => instalments.filter((one) => one.state === state).length
+  const met = those('met')
+  const otherwise =
+    met === 0 ? '' : `, ${met} met by what was given otherwise or because less is asked for than was planned`
+  return `${instalments.length === 1 ? 'One instalment is' : `${instalments.length} instalments are`} planned between the two, ${those('paid')} of them paid${otherwise}.`
 }
 
 /** What stands beside the figure of what was spent: its table, day by day. */

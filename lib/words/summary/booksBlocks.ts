@@ -35,7 +35,7 @@ export function booksBlocks(input: SummaryInput): Block[] {
           ? `Nothing has been given yet.${apart}`
           : `Only what has been given counts here.${apart}`,
     },
-    ...figureBlocks(booksSpending(notebook, booksAsOf)),
+    ...figureBlocks(booksSpending(notebook, actual, booksAsOf)),
     ...(entries.length === 0 ? [] : [entryTable(notebook)]),
     ...actualBlocks(notebook),
     ...paymentPlanBlocks(notebook, booksAsOf, actual),

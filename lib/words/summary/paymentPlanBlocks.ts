@@ -1,7 +1,6 @@
 import type { Notebook } from '../../core/agreement/notebook.ts'
 import type { Minor } from '../../core/amounts/money.ts'
-import { instalmentStanding } from '../../core/ledger/instalmentStanding.ts'
-import { stillInMoney } from '../../core/ledger/stillInMoney.ts'
+import { paymentPlanStanding } from '../../core/ledger/paymentPlan.ts'
 import { transfersThatCount } from '../../core/ledger/transfers.ts'
 import type { Result } from '../../core/result.ts'
 import { digitsOf, type Statement } from '../../core/shares/statement.ts'
@@ -21,12 +20,10 @@ export function paymentPlanBlocks(
   today: string | undefined,
   statement: Result<Statement>,
 ): Block[] {
-  const plan = notebook.arrangements?.instalments
-  const transfers = transfersThatCount(notebook, digitsOf(notebook))
-  if (plan === undefined || today === undefined || transfers.length === 0) return []
+  if (today === undefined || transfersThatCount(notebook, digitsOf(notebook)).length === 0) return []
+  const standing = paymentPlanStanding(notebook, statement, today)
+  if (standing === undefined) return []
   const money = (minor: Minor) => moneyWords(minor, notebook.currency)
-  const still = statement.ok ? stillInMoney(notebook, statement.value)[plan.from] : undefined
-  const standing = instalmentStanding(plan, transfers, today, digitsOf(notebook), still)
   const names = { a: householdName(notebook, 'a'), b: householdName(notebook, 'b') }
   const { columns, foot } = instalmentWords
   return [

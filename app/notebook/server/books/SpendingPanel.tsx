@@ -11,8 +11,8 @@ import { FigureView } from '../FigureView.tsx'
 import { today } from '../today.ts'
 
 /** What was spent, day by day, against the plan: a figure and its table; nothing while nothing was spent. */
-export function SpendingPanel({ figures: { notebook } }: { figures: BooksFigures }) {
-  const shown = booksSpending(notebook, today())
+export function SpendingPanel({ figures: { notebook, statement } }: { figures: BooksFigures }) {
+  const shown = booksSpending(notebook, statement, today())
   if (shown === undefined) return null
   const names = shareNames(notebook)
   const money = (minor: bigint) => moneyWords(minor, notebook.currency)
