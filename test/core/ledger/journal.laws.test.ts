@@ -129,7 +129,10 @@ function doIt(document: NotebookDocument, one: Doing): NotebookDocument {
       const thing = thingsOf(document)[pick % Math.max(things, 1)]
       if (thing === undefined) return document
       const { value } = thingOf(one, notebook, digits)
-      return putThing(document, pick % things, { ...thingAsTyped(thing), value })
+      const typed = thingAsTyped(thing)
+      // One change in three moves it to another item and leaves its value.
+      const changed = one.minor % 3n === 0n ? { item: itemAt(Number(one.minor), notebook) } : { value }
+      return putThing(document, pick % things, { ...typed, ...changed })
     }
     case 'mark thing':
       return things === 0 ? document : markThing(document, pick % things, { household, on })
@@ -195,9 +198,13 @@ function marked(
   return markBought(document, lineName(line), isMeant, moneyText(actual, digits), { household, on })
 }
 
-function thingOf({ household, minor, pick }: Doing, notebook: Notebook, digits: number): Json {
+function itemAt(pick: number, notebook: Notebook): string | undefined {
   const items = [...notebook.sections, ...notebook.gates, ...notebook.common].map(({ id }) => id)
-  const item = items[pick % Math.max(items.length, 1)]
+  return items[pick % Math.max(items.length, 1)]
+}
+
+function thingOf({ household, minor, pick }: Doing, notebook: Notebook, digits: number): Json {
+  const item = itemAt(pick, notebook)
   return {
     kind: pick % 4 === 0 ? 'borrowed' : pick % 2 === 0 ? 'leftover' : 'salvage',
     what: 'left over',
@@ -373,7 +380,9 @@ describe('the books in double entry, after any sequence of what can be done in t
           const [was, is] = [countedThings(before, digits), countedThings(after, digits)]
           for (const index of before.books.things.keys()) {
             const [one, now] = [was, is].map((counted) => counted.find((thing) => thing.index === index))
-            if (one?.value === now?.value && one?.household === now?.household) continue
+            const same =
+              one?.value === now?.value && one?.household === now?.household && one?.item === now?.item
+            if (same) continue
             expect(what).toBe('mark thing')
             expect(before.books.things[index]?.marks[other]).toBeDefined()
           }
