@@ -23,6 +23,7 @@ import { exampleNeeds, exampleSayings, inventedSignature } from '../../lib/words
 import { householdName } from '../../lib/words/labels.ts'
 import { intentSentence } from '../../lib/words/signingWords.ts'
 import { frozenText } from '../notebook/server/frozenText.ts'
+import { withSeen } from '../notebook/server/proposalSeen.ts'
 import { changeOfStored } from '../notebook/server/savePart.ts'
 
 /** The two links of a new example, each of which opens it for its household. */
@@ -175,10 +176,13 @@ async function proposeWork(
   at: Date,
 ): Promise<void> {
   const stored = await database().read((tables) => documentIn(tables, notebookId))
-  const item = readPart(JSON.parse(stored) as NotebookDocument, { part: 'item', id: 's4' })
+  const document = JSON.parse(stored) as NotebookDocument
+  const item = readPart(document, { part: 'item', id: 's4' })
   assert(item !== undefined && isObject(item.share), 'the slope is shared')
   const proposed = { ...item, share: { ...item.share, labour } }
-  const items = [{ id: 's4', fingerprint: fingerprintOf(item), was: item, item: proposed }]
+  const items = withSeen(document, [
+    { id: 's4', fingerprint: fingerprintOf(item), was: item, item: proposed },
+  ])
   await makeProposal({ notebookId, household, items, text, at, refusal: () => undefined })
 }
 

@@ -5,10 +5,15 @@ import { fingerprintOf } from './fingerprint.ts'
 import { putOnRecord } from './happenings.ts'
 import { storedHousehold } from './storedHousehold.ts'
 
-/** An item as it would be, and what it was when that was proposed: its fingerprint, and the item itself where it is known. */
+/**
+ * An item as it would be, and what it was when that was proposed: its fingerprint, and the item itself where it is known.
+ * `seen` is the fingerprint of all that a mark stood for on it, before and with the proposal, as its household had it before
+ * it; missing where that is not known.
+ */
 export type ProposedItem = {
   readonly id: string
   readonly fingerprint: string
+  readonly seen?: string
   readonly was?: Readonly<Record<string, unknown>>
   readonly item: Readonly<Record<string, unknown>>
 }

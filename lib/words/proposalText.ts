@@ -45,6 +45,8 @@ export function proposalRefusalWords(refusal: ProposalRefusal, titleOf: (id: str
       return `At most ${refusal.limit} characters; this has ${refusal.length}.`
     case 'closed':
       return `Nothing was changed: the notebook was closed by revision ${refusal.revision}, which all have signed. Either household can open it again on the page “Closing”.`
+    case 'shown otherwise':
+      return 'What this proposal is about was changed since you opened the page. Nothing was changed by your press. Load the page again, read what changed, then choose.'
     case 'no such proposal':
       return 'There is no such proposal in this notebook. Nothing was changed.'
     case 'own':
@@ -144,9 +146,10 @@ export function waitingProposalsWords(count: number, name: string): string {
     : `${count} proposals of ${name} wait for your answer`
 }
 
-/** Of these items, named by their titles, accepting sets no mark of whoever proposed: it has not marked what was changed since. */
+/** Of these items, named by their titles, accepting sets no mark of whoever proposed: it knows them otherwise, or that is not known. */
 export function ownMarkOnlyWords(proposer: string, items: readonly string[]): string {
-  return `${capitalised(proposer)} has not marked ${spokenList(items)} as changed since. There its mark is its own to set; yours is set.`
+  const now = items.length === 1 ? 'it stands' : 'they stand'
+  return `${capitalised(proposer)} has not marked ${spokenList(items)} as ${now} now. There its mark is its own to set; yours is set.`
 }
 
 /** What is asked before a proposal is accepted. */
@@ -180,7 +183,6 @@ export const proposalWords = {
   goneSince: 'The item was removed since this was proposed.',
   anewMeaning:
     'Takes over what is proposed, on the items as they are now. Where that was itself changed since, it takes over only how the item is to be shared.',
-  unreadable: 'This press could not be read. Load the page again.',
   whyNeeded: 'Needed: say why not, in a few words. The other household can then propose something better.',
   oneForAll: 'One way to share for all of them',
   eachItsOwn: 'Each item in a way of its own',

@@ -410,7 +410,7 @@ const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
     changes: ['Change', 'Notebook'],
   },
   'app/notebook/server/tryActions.ts#keepTried': {
-    sends: () => [aTriedChange, 'Pipe got dearer.'],
+    sends: () => ['', aTriedChange, 'Pipe got dearer.'],
     a: { answers: 'made' },
     b: { answers: 'made' },
     changes: ['Change', 'Proposal'],

@@ -1,5 +1,6 @@
 import { itemChanges } from '../../app/notebook/server/itemChanges.ts'
 import { itemsBase, type ProposalDraft, startingDraft } from '../../app/notebook/server/proposalDraft.ts'
+import { shownPrint, withSeen } from '../../app/notebook/server/proposalSeen.ts'
 import type { Household } from '../../lib/core/people/household.ts'
 import { exampleDocument } from '../../lib/forms/exampleNotebook.ts'
 import { documentText, type Part, readPart, removeItem } from '../../lib/forms/parts.ts'
@@ -109,7 +110,7 @@ export async function aProposal(
   id: string,
   change: object = { share: { together: { principle: 'equal' } } },
 ): Promise<number> {
-  const items = [await proposedAs(notebookId, id, change)]
+  const items = withSeen(await documentOf(notebookId), [await proposedAs(notebookId, id, change)])
   const made = await makeProposal({
     notebookId,
     household,
@@ -136,7 +137,8 @@ export async function proposalForm(
 ): Promise<FormData> {
   const found = (await proposalsOf(notebookId)).findLast((one) => one.household === household)
   if (found === undefined) throw new Error('This household has proposed nothing.')
-  return formOf({ id: String(found.id), ...fields })
+  const shown = shownPrint(await documentOf(notebookId), found.items)
+  return formOf({ id: String(found.id), shown, ...fields })
 }
 
 /** A form that proposes halves of both pots together for these items, as it is opened. */

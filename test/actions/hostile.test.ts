@@ -273,13 +273,14 @@ const readings: Readonly<Record<string, Reading>> = {
   'app/notebook/server/tryActions.ts#keepTried': {
     sends: (id) => [
       id,
+      '',
       {
         edits: [{ item: 's1', field: 'unitPrice', line: 0, text: '21.50' }],
         moves: { prices: '', hours: '', rates: '' },
       },
       'Pipe got dearer.',
     ],
-    reads: [0, 1],
+    reads: [0, 2],
   },
   'app/notebook/server/takeOffActions.ts#offerQuantities': {
     sends: (id) => [id, {}, formOf({ id: 's1' })],
@@ -569,14 +570,22 @@ describe.each([
     },
     ['until'],
   ],
-  ['app/notebook/server/proposalReplyActions.ts#acceptTheirs', (id: string) => proposalForm(id, 'b'), ['id']],
+  [
+    'app/notebook/server/proposalReplyActions.ts#acceptTheirs',
+    (id: string) => proposalForm(id, 'b'),
+    ['id', 'shown'],
+  ],
   [
     'app/notebook/server/proposalReplyActions.ts#declineTheirs',
     (id: string) => proposalForm(id, 'b', { text: 'No.' }),
     ['id'],
   ],
   ['app/notebook/server/proposalReplyActions.ts#withdrawOwn', (id: string) => proposalForm(id, 'a'), ['id']],
-  ['app/notebook/server/proposalReplyActions.ts#proposeAnew', (id: string) => proposalForm(id, 'b'), ['id']],
+  [
+    'app/notebook/server/proposalReplyActions.ts#proposeAnew',
+    (id: string) => proposalForm(id, 'b'),
+    ['id', 'shown'],
+  ],
   [
     'app/notebook/server/passageActions.ts#takeCount',
     (id: string) => takeForm(id, 'b'),

@@ -14,7 +14,7 @@ import { marksOf } from '../../lib/store/marks.ts'
 import { proposalsOf } from '../../lib/store/proposals.ts'
 import { moneyWords } from '../../lib/words/money.ts'
 import { everyTable } from './everyTable.ts'
-import { aProposal, formOf, openedPart, proposalForm, proposingForm } from './givenForms.ts'
+import { aProposal, openedPart, proposalForm, proposingForm } from './givenForms.ts'
 import { faultsOf, type Outcome, outcomeOf, refusalOf } from './outcome.ts'
 import { type AnyFunction, everyAddress } from './serverFiles.ts'
 import { browseAs, documentOf, fingerprintOfItem, markEverything, worldForEachTest } from './world.ts'
@@ -265,18 +265,20 @@ describe('accepting', () => {
   })
 
   test('of one’s own, of another notebook’s, and twice is refused, and changes nothing', async () => {
-    const own = await aProposal(id(), 'a', 's1')
+    await aProposal(id(), 'a', 's1')
     const foreign = await aProposal(world().other.id, 'a', 's1')
+    const form = await proposalForm(id(), 'a')
+    const theirs = await proposalForm(id(), 'a', { id: String(foreign) })
     browseAs(world(), 'a')
     const before = await everyTable()
-    expect(refusalOf(await press(acceptTheirs, formOf({ id: String(own) })))).toMatch(/your own household’s/)
+    expect(refusalOf(await press(acceptTheirs, form))).toMatch(/your own household’s/)
     expect(await everyTable()).toEqual(before)
     browseAs(world(), 'b')
-    expect(refusalOf(await press(acceptTheirs, formOf({ id: String(foreign) })))).toMatch(/no such proposal/)
+    expect(refusalOf(await press(acceptTheirs, theirs))).toMatch(/no such proposal/)
     expect(await everyTable()).toEqual(before)
-    await press(acceptTheirs, formOf({ id: String(own) }))
+    await press(acceptTheirs, form)
     const accepted = await everyTable()
-    expect(refusalOf(await press(acceptTheirs, formOf({ id: String(own) })))).toMatch(/has ended/)
+    expect(refusalOf(await press(acceptTheirs, form))).toMatch(/has ended/)
     expect(await everyTable()).toEqual(accepted)
   })
 

@@ -15,9 +15,11 @@ describe('a tried change that is kept as a proposal', () => {
   test('proposes the items that it changes, worked out here and not in the browser', async () => {
     const { id } = world().notebook
     const edits = [{ item: 's1', field: 'unitPrice', line: 0, text: '21.50' }]
-    expect(await keepTried(id, { edits, moves: asPlanned, total: '0.01' }, ' Pipe got dearer. ')).toEqual({
-      made: `/notebook/${id}/proposals`,
-    })
+    expect(await keepTried(id, '', { edits, moves: asPlanned, total: '0.01' }, ' Pipe got dearer. ')).toEqual(
+      {
+        made: `/notebook/${id}/proposals`,
+      },
+    )
     const [proposal] = await proposalsOf(id)
     expect(proposal).toMatchObject({ household: 'b', text: 'Pipe got dearer.' })
     expect(proposal?.items.map(({ id }) => id)).toEqual(['s1'])
@@ -30,7 +32,7 @@ describe('a tried change that is kept as a proposal', () => {
   test('of an amount that a share is held against proposes that amount alone', async () => {
     const { id } = world().notebook
     const edits = [{ item: 'g4', field: 'basic', pot: 'materials', line: 0, text: '120.00' }]
-    expect(await keepTried(id, { edits, moves: asPlanned }, '')).toHaveProperty('made')
+    expect(await keepTried(id, '', { edits, moves: asPlanned }, '')).toHaveProperty('made')
     const [item] = (await proposalsOf(id))[0]?.items ?? []
     expect(item?.id).toBe('g4')
     expect(item && proposedKeys(item.was ?? {}, item.item)).toEqual(['share'])
@@ -47,7 +49,7 @@ describe('a tried change that is kept as a proposal', () => {
     ['no change at all', 'a tried change'],
   ])('of %s is refused, and nothing changes', async (_what, sent) => {
     const before = await everyTable()
-    expect(await keepTried(world().notebook.id, sent, '')).toMatchObject({
+    expect(await keepTried(world().notebook.id, '', sent, '')).toMatchObject({
       refused: expect.stringMatching(/./),
     })
     expect(await everyTable()).toEqual(before)

@@ -152,6 +152,7 @@ describe('proposals, in words', () => {
     ],
     [{ kind: 'too long', length: 4001, limit: 4000 }, /At most 4000 characters; this has 4001/],
     [{ kind: 'closed', revision: 2 }, /closed by revision 2/],
+    [{ kind: 'shown otherwise' }, /Load the page again, read what changed/],
     [{ kind: 'no such proposal' }, /no such proposal/],
     [{ kind: 'own' }, /withdraw it/],
     [{ kind: 'ended' }, /ended in the meantime/],
@@ -203,7 +204,7 @@ describe('proposals, in words', () => {
 
   test('say before a press whose mark is set on what', () => {
     expect(acceptQuestion('no. 12', [])).toMatch(/Both households’ marks are then set/)
-    expect(acceptQuestion('no. 12', ['Slope'])).toMatch(/No\. 12 has not marked Slope as changed since/)
+    expect(acceptQuestion('no. 12', ['Slope'])).toMatch(/No\. 12 has not marked Slope as it stands now\./)
   })
 
   test('are plain to read', () => {

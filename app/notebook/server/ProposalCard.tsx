@@ -53,6 +53,7 @@ export function ProposalCard({ opened, shown, numbers, endedBy }: Props) {
         <ProposalPresses
           opened={opened}
           proposal={proposal}
+          print={shown.shown}
           fits={fits}
           movedOn={items.some(({ since }) => since !== 'as it was')}
           ownMarkOnly={ownMarkOnly}

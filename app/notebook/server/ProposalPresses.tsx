@@ -14,6 +14,8 @@ import { acceptTheirs, declineTheirs, proposeAnew, withdrawOwn } from './proposa
 type Props = {
   opened: Opened
   proposal: Proposal
+  /** Its items as this page shows them. */
+  print: string
   fits: boolean
   movedOn: boolean
   ownMarkOnly: readonly string[]
@@ -23,20 +25,22 @@ type Props = {
  * What a household can do with a standing proposal: its own, or the other's. `fits`: it can be taken over; `movedOn`: an
  * item was changed since; `ownMarkOnly`: titles of items that only the accepting household's mark would be set on.
  */
-export function ProposalPresses({ opened, proposal, fits, movedOn, ownMarkOnly }: Props) {
+export function ProposalPresses({ opened, proposal, print, fits, movedOn, ownMarkOnly }: Props) {
   const { notebookId, household } = opened
   const { id, number } = proposal
   const own = proposal.household === household
   const field = <input type="hidden" name="id" value={id} />
+  const asShown = <input type="hidden" name="shown" value={print} />
   const which = `proposal ${number}`
   const proposer = householdName(opened.notebook, proposal.household)
   return (
     <>
-      {fits && !(own && movedOn) ? null : (
+      {fits && !(own && (movedOn || ownMarkOnly.length > 0)) ? null : (
         <>
           <p>{proposalWords.anewMeaning}</p>
           <PressForm action={proposeAnew.bind(null, notebookId)} label="Propose it anew" labelFor={which}>
             {field}
+            {asShown}
           </PressForm>
         </>
       )}
@@ -49,6 +53,7 @@ export function ProposalPresses({ opened, proposal, fits, movedOn, ownMarkOnly }
           weight="main"
         >
           {field}
+          {asShown}
         </PressForm>
       )}
       {own ? (

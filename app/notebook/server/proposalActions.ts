@@ -12,7 +12,7 @@ import { type Proposal, type ProposedItem, proposalsOf } from '../../../lib/stor
 import type { SaveAnswer } from '../../ui/draft/saveAnswer.ts'
 import { capsNow } from './capsNow.ts'
 import { changedSinceOpened } from './proposalConflict.ts'
-import { draftedItems, itemsBase, readProposalDraft } from './proposalDraft.ts'
+import { draftedAsSeen, draftedItems, itemsBase, readProposalDraft } from './proposalDraft.ts'
 import { proposalFaults } from './proposalFaults.ts'
 import { type Preview, previewOf } from './proposalPreview.ts'
 import { propose } from './propose.ts'
@@ -39,7 +39,7 @@ export async function sendProposal(
   const read = await readForm(notebookId, household, answers, draft)
   if (read === undefined || typeof base !== 'string') return refusedDraft
   const { document, answered, form } = read
-  const items = draftedItems(document, form, answered)
+  const items = draftedAsSeen(document, form, answered, base)
   const text = typedText(form.text)
   if (again === true && (await hasProposed(notebookId, household, items, text)))
     redirect(`/notebook/${notebookId}/proposals`)

@@ -1,16 +1,20 @@
 import { z } from 'zod'
+import { agreedItems, itemKey } from '../../../lib/core/agreement/agreedItems.ts'
 import { placesOf } from '../../../lib/core/shares/itemShares.ts'
 import { readPart } from '../../../lib/forms/parts.ts'
 import { type NotebookDocument, readDocument } from '../../../lib/forms/readNotebook.ts'
 import { tidyDraft } from '../../../lib/forms/tidyDraft.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
 import type { Proposal, ProposedItem } from '../../../lib/store/proposals.ts'
+import { withSeen } from './proposalSeen.ts'
 import { isFitting, proposedNow } from './proposedNow.ts'
 
 /** One item in the form: whether something is proposed for it, what it was when the form was opened, and how it is to be shared. */
 export type DraftItem = {
   readonly id: string
   readonly fingerprint: string
+  /** What a mark on it stood for when the form was opened. */
+  readonly agreed?: string | undefined
   readonly in: boolean
   /** Everything else that the answered proposal has for it is kept. */
   readonly theirs: boolean
@@ -38,11 +42,12 @@ export function startingDraft(
   answered: Proposal | undefined,
   begun: ReadonlyMap<string, unknown> = new Map(),
 ): ProposalDraft {
-  const items = itemsIn(document).map(({ id, item, fingerprint }) => {
+  const items = itemsIn(document).map(({ id, item, fingerprint, agreed }) => {
     const theirs = usable(document, answered, id)
     return {
       id,
       fingerprint,
+      agreed,
       in: picked.includes(id) || theirs !== undefined || begun.has(id),
       theirs: theirs !== undefined,
       share: begun.get(id) ?? (theirs ?? item).share,
@@ -51,17 +56,20 @@ export function startingDraft(
   return { manner: 'each', share: { materials: equal, labour: equal }, text: '', items }
 }
 
-/** The version of all items that a form was made from. */
+/** The version of all items that a page was made from: what they say, and what a mark on them stands for. */
 export function itemsBase(document: NotebookDocument): string {
-  return fingerprintOf(itemsIn(document).map(({ id, fingerprint }) => [id, fingerprint]))
+  return fingerprintOf(itemsIn(document).map(({ id, fingerprint, agreed }) => [id, fingerprint, agreed]))
 }
 
 function itemsIn(document: NotebookDocument) {
   const read = readDocument(document)
   const places = read.ok ? placesOf(read.value.notebook) : []
+  const agreed = new Map(agreedItems(document).map(({ key, inputs }) => [key, fingerprintOf(inputs)]))
   return places.flatMap(({ item: { id } }) => {
     const item = readPart(document, { part: 'item', id })
-    return item === undefined ? [] : [{ id, item, fingerprint: fingerprintOf(item) }]
+    return item === undefined
+      ? []
+      : [{ id, item, fingerprint: fingerprintOf(item), agreed: agreed.get(itemKey(id)) ?? '' }]
   })
 }
 
@@ -85,6 +93,7 @@ const draftSchema = z.object({
       z.object({
         id: z.string().min(1),
         fingerprint: z.string(),
+        agreed: z.string().optional(),
         in: z.boolean(),
         theirs: z.boolean(),
         share: z.unknown(),
@@ -122,4 +131,22 @@ export function draftedItems(
         item,
       }
     })
+}
+
+/**
+ * What a draft proposes, with what its household had before it where that is what stands now: the whole form is of this
+ * version (`base`), or the item in it is. Of any other item it is not known what the household saw.
+ */
+export function draftedAsSeen(
+  document: NotebookDocument,
+  draft: ProposalDraft,
+  answered: Proposal | undefined,
+  base: string,
+): readonly ProposedItem[] {
+  const items = draftedItems(document, draft, answered)
+  if (base === itemsBase(document)) return withSeen(document, items)
+  const now = new Map(itemsIn(document).map(({ id, agreed }) => [id, agreed]))
+  const opened = new Map(draft.items.map(({ id, agreed }) => [id, agreed]))
+  const seen = withSeen(document, items)
+  return items.map((item, at) => (opened.get(item.id) === now.get(item.id) ? (seen[at] ?? item) : item))
 }

@@ -7,16 +7,19 @@ import type { ProposalRefusal } from '../../../lib/core/agreement/proposalRefusa
 import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
 import { findNotebook } from '../../../lib/store/notebooks.ts'
 import { endProposal, proposalsOf } from '../../../lib/store/proposals.ts'
+import { unreadablePress } from '../../../lib/words/pressText.ts'
 import { longestReason, proposalRefusalWords, proposalWords } from '../../../lib/words/proposalText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import { accept } from './acceptance.ts'
 import { itemTitles } from './itemTitles.ts'
 import { pressFields } from './pressFields.ts'
+import { shownPrint } from './proposalSeen.ts'
 import { propose } from './propose.ts'
 import { proposedAnew } from './proposedAnew.ts'
 import { typedText } from './typedText.ts'
 
 const idSchema = z.object({ id: z.string().regex(/^[1-9][0-9]{0,14}$/) })
+const shownSchema = z.object({ shown: z.string().regex(/^[0-9a-f]{64}$/) })
 
 /** Which proposal a press is about; undefined where it can't be read. */
 function idOf(form: FormData): number | undefined {
@@ -24,7 +27,12 @@ function idOf(form: FormData): number | undefined {
   return read.success ? Number(read.data.id) : undefined
 }
 
-/** Puts the other household's proposal into the plan, with both marks. */
+/** The items of the proposal as the page of a press shows them; undefined where that can't be read. */
+function shownBy(form: FormData): string | undefined {
+  return shownSchema.safeParse(pressFields(form)).data?.shown
+}
+
+/** Puts the other household's proposal into the plan, with the marks that are due. */
 export async function acceptTheirs(
   notebookId: string,
   _previous: PressAnswer,
@@ -32,8 +40,9 @@ export async function acceptTheirs(
 ): Promise<PressAnswer> {
   const { household } = await requireHousehold(notebookId)
   const id = idOf(form)
-  if (id === undefined) return { refused: proposalWords.unreadable }
-  const outcome = await accept(notebookId, household, id)
+  const shown = shownBy(form)
+  if (id === undefined || shown === undefined) return { refused: unreadablePress }
+  const outcome = await accept(notebookId, household, id, shown)
   if ('refused' in outcome) return refusedBy(notebookId, outcome.refused)
   redirect(`/notebook/${notebookId}/proposals`)
 }
@@ -69,7 +78,7 @@ async function end(
 ): Promise<PressAnswer> {
   const { household } = await requireHousehold(notebookId)
   const id = idOf(form)
-  if (id === undefined) return { refused: proposalWords.unreadable }
+  if (id === undefined) return { refused: unreadablePress }
   if (text.length > longestReason)
     return refusedBy(notebookId, { kind: 'too long', length: text.length, limit: longestReason })
   const outcome = await endProposal({ notebookId, household, id, kind, text, at: new Date() })
@@ -85,12 +94,15 @@ export async function proposeAnew(
   form: FormData,
 ): Promise<PressAnswer> {
   const { household } = await requireHousehold(notebookId)
-  const id = idOf(form)
+  const [id, shown] = [idOf(form), shownBy(form)]
+  if (id === undefined || shown === undefined) return { refused: unreadablePress }
   const [stored, proposals] = [await findNotebook(notebookId), await proposalsOf(notebookId)]
   const proposal = proposals.find((one) => one.id === id)
   if (stored === undefined || proposal === undefined)
     return refusedBy(notebookId, { kind: 'no such proposal' })
   const document = JSON.parse(stored.document) as NotebookDocument
+  if (shownPrint(document, proposal.items) !== shown)
+    return refusedBy(notebookId, { kind: 'shown otherwise' })
   const own = proposal.household === household
   const answers = own || proposal.reply !== undefined ? undefined : proposal.id
   const text = own ? proposal.text : ''

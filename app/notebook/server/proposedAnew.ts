@@ -2,6 +2,7 @@ import { readPart } from '../../../lib/forms/parts.ts'
 import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
 import type { Proposal, ProposedItem } from '../../../lib/store/proposals.ts'
+import { withSeen } from './proposalSeen.ts'
 import { isFitting, proposedNow } from './proposedNow.ts'
 
 /**
@@ -9,14 +10,15 @@ import { isFitting, proposedNow } from './proposedNow.ts'
  * item was to be shared; an item that is gone is left out.
  */
 export function proposedAnew(document: NotebookDocument, proposal: Proposal): readonly ProposedItem[] {
-  return proposal.items.flatMap((proposed) => {
+  const anew = proposal.items.flatMap((proposed) => {
     const was = readPart(document, { part: 'item', id: proposed.id })
     if (was === undefined) return []
     const found = proposedNow(document, proposed)
     const { share, spread } = proposed.item
     const { spread: _laid, ...shared } = was
-    const anew = { ...shared, share, ...(spread === undefined ? {} : { spread }) }
-    const item = isFitting(found) ? found.item : anew
+    const sharedAnew = { ...shared, share, ...(spread === undefined ? {} : { spread }) }
+    const item = isFitting(found) ? found.item : sharedAnew
     return [{ id: proposed.id, fingerprint: fingerprintOf(was), was, item }]
   })
+  return withSeen(document, anew)
 }

@@ -1,9 +1,7 @@
-import { agreedItems, itemKey } from '../../../lib/core/agreement/agreedItems.ts'
 import { readPart } from '../../../lib/forms/parts.ts'
 import { proposedOnto } from '../../../lib/forms/proposedOnto.ts'
 import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
-import type { Mark } from '../../../lib/store/marks.ts'
 import type { ProposedItem } from '../../../lib/store/proposals.ts'
 import { type Difference, differences } from '../../../lib/words/differences.ts'
 
@@ -53,16 +51,4 @@ export function proposedNow(document: NotebookDocument, proposed: ProposedItem):
 
 export function isFitting(one: ProposedNow): one is Fitting {
   return one.since === 'as it was' || one.since === 'moved on'
-}
-
-/** Whether the household that proposed knew the item as it is now: nothing else was changed since, or it has marked it. */
-export function knownToProposer(
-  document: NotebookDocument,
-  { id, since }: Fitting,
-  proposerMarked: readonly Pick<Mark, 'itemKey' | 'fingerprint'>[],
-): boolean {
-  if (since === 'as it was') return true
-  const standing = agreedItems(document).find(({ key }) => key === itemKey(id))
-  const fingerprint = standing && fingerprintOf(standing.inputs)
-  return proposerMarked.some((mark) => mark.itemKey === itemKey(id) && mark.fingerprint === fingerprint)
 }

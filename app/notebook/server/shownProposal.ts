@@ -12,7 +12,8 @@ import { proposedChangeWords, thenProposedWords } from '../../../lib/words/propo
 import { itemShareSentences, shareNames } from '../../../lib/words/shareText.ts'
 import { itemTitles } from './itemTitles.ts'
 import type { Opened } from './opened.ts'
-import { isFitting, knownToProposer, type ProposedNow, proposedNow } from './proposedNow.ts'
+import { knownToProposer, shownPrint } from './proposalSeen.ts'
+import { isFitting, type ProposedNow, proposedNow } from './proposedNow.ts'
 import { proposedPlan } from './proposedPlan.ts'
 
 /** What a proposal has for one item, in words. */
@@ -37,8 +38,10 @@ export type ShownProposal = {
   readonly items: readonly ShownItem[]
   /** From the plan as it stands to the plan with this in it; undefined where something can't be taken over. */
   readonly distance: Result<Distance> | undefined
-  /** Titles of the items that were changed since and that its household has not marked so. */
+  /** Titles of the items that its household has neither proposed for nor marked as they are now. */
   readonly ownMarkOnly: readonly string[]
+  /** What a press on it is about. */
+  readonly shown: string
 }
 
 export function shownProposal(opened: Opened, proposal: Proposal): ShownProposal {
@@ -79,13 +82,13 @@ export function shownProposal(opened: Opened, proposal: Proposal): ShownProposal
   const marked = standings
     .filter(({ markedAt }) => markedAt[proposal.household] !== undefined)
     .map(({ item, fingerprint }) => ({ itemKey: item.key, fingerprint }))
+  const known = knownToProposer(document, proposal.items, marked)
   return {
     proposal,
     items: found.map(shownItem),
     distance: plan?.ok ? distanceBetween(inForce, plan.value.inForce) : undefined,
-    ownMarkOnly: fitting
-      .filter((one) => !knownToProposer(document, one, marked))
-      .map(({ id }) => titleOf(id)),
+    ownMarkOnly: fitting.filter(({ id }) => !known.has(id)).map(({ id }) => titleOf(id)),
+    shown: shownPrint(document, proposal.items),
   }
 }
 

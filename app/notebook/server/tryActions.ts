@@ -11,6 +11,8 @@ import { findNotebook } from '../../../lib/store/notebooks.ts'
 import { proposalRefusalWords } from '../../../lib/words/proposalText.ts'
 import { quantityText } from '../../../lib/words/takeoff/quantityText.ts'
 import { titleOfItem } from '../../../lib/words/titleOfItem.ts'
+import { itemsBase } from './proposalDraft.ts'
+import { withSeen } from './proposalSeen.ts'
 import { propose } from './propose.ts'
 import { tryOffers } from './tryOffers.ts'
 import { typedText } from './typedText.ts'
@@ -18,9 +20,12 @@ import { typedText } from './typedText.ts'
 /**
  * Makes a proposal of what was tried. The tried plan is worked out again here, by the same function as in the browser:
  * only what was typed is taken from it, no figure.
+ *
+ * @param base the version of the items (`itemsBase`) that the page tried the change on
  */
 export async function keepTried(
   notebookId: string,
+  base: unknown,
   sent: unknown,
   why: unknown,
 ): Promise<{ readonly refused: string } | { readonly made: string }> {
@@ -44,7 +49,8 @@ export async function keepTried(
     const tidy = tidyDraft(item, current) as Record<string, unknown>
     return [{ id: item.id, fingerprint: fingerprintOf(current), was: current, item: tidy }]
   })
-  const outcome = await propose(notebookId, household, items, typedText(why))
+  const seen = base === itemsBase(document) ? withSeen(document, items) : items
+  const outcome = await propose(notebookId, household, seen, typedText(why))
   if ('refused' in outcome)
     return { refused: proposalRefusalWords(outcome.refused, (id) => titleOfItem(notebook, id)) }
   return { made: `/notebook/${notebookId}/proposals` }

@@ -21,6 +21,8 @@ export type ProposalRefusal =
   | { readonly kind: 'too long'; readonly length: number; readonly limit: number }
   /** By the revision of this number, which all have signed. */
   | { readonly kind: 'closed'; readonly revision: number }
+  /** The page of the press showed its items as they are not any more. */
+  | { readonly kind: 'shown otherwise' }
   | { readonly kind: 'no such proposal' }
   /** Nobody answers or accepts what they proposed themselves. */
   | { readonly kind: 'own' }

@@ -4,6 +4,7 @@ import { Page } from '../../../ui/Page.tsx'
 import { TryAChange } from '../../forms/trying/TryAChange.tsx'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { openNotebook } from '../../server/opened.ts'
+import { itemsBase } from '../../server/proposalDraft.ts'
 import { keepTried } from '../../server/tryActions.ts'
 import { tryOffers } from '../../server/tryOffers.ts'
 
@@ -27,7 +28,7 @@ export default async function TryPage({ params }: { params: Promise<{ notebookId
           plan={plan}
           offers={tryOffers(document)}
           names={shareNames(notebook)}
-          keep={keepTried.bind(null, notebookId)}
+          keep={keepTried.bind(null, notebookId, itemsBase(document))}
         />
       </Page>
     </NotebookShell>
