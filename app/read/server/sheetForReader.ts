@@ -1,6 +1,7 @@
 import { notFound } from 'next/navigation'
 import { plannedStatement } from '../../../lib/core/shares/statement.ts'
 import { notebookWithoutCosts } from '../../../lib/words/summary/withoutCosts.ts'
+import { frozenAccounts } from '../../notebook/server/account/frozenAccounts.ts'
 import { type SheetName, sheetOf } from '../../notebook/server/sheetOf.ts'
 import { paperDate, revisionSummary } from '../../notebook/server/summaryOf.ts'
 import { fileForReader } from './forReader.ts'
@@ -19,6 +20,6 @@ export async function sheetForReader(token: string, name: SheetName): Promise<Re
   const whole = revisionSummary(signed, opening.revisions)
   const plain = notebookWithoutCosts(signed.notebook)
   const summary = name === 'buyer' ? whole : { ...whole, notebook: plain, statement: plannedStatement(plain) }
-  const pdf = await sheetOf(name, summary, paperDate(signed))
+  const pdf = await sheetOf(name, summary, await frozenAccounts(opening.link.notebookId), paperDate(signed))
   return fileForReader(opening, pdf, `-revision-${signed.revision.number}-${name}.pdf`, 'application/pdf')
 }

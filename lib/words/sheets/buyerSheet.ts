@@ -4,7 +4,6 @@ import type { TakeOff } from '../../core/takeoff/takeOff.ts'
 import { dayWords } from '../day.ts'
 import { postKindWords } from '../labels.ts'
 import { lengthWords } from '../length.ts'
-import { moneyWords } from '../money.ts'
 import type { Block } from '../summary/block.ts'
 import { itemTitle, spokenList } from '../summary/names.ts'
 import { standingWords } from '../summary/openingBlocks.ts'
@@ -12,6 +11,7 @@ import type { SummaryInput } from '../summary/summaryInput.ts'
 import { unbroken } from '../summary/unbroken.ts'
 import { memberText } from '../takeoff/quantityText.ts'
 import { keeperName } from '../upkeepText.ts'
+import { type AccountOnSheet, buyerMoney } from './buyerMoney.ts'
 import { partyTable } from './partyTable.ts'
 import type { SheetBlock } from './sheetBlock.ts'
 
@@ -20,8 +20,9 @@ import type { SheetBlock } from './sheetBlock.ts'
  * buy for a repair, where the posts stand, which permit there is, and whom all this binds.
  *
  * @param takeOff of the same notebook
+ * @param account the newest final account; undefined while none is drawn up
  */
-export function buyerSheet(input: SummaryInput, takeOff: TakeOff): SheetBlock[] {
+export function buyerSheet(input: SummaryInput, takeOff: TakeOff, account?: AccountOnSheet): SheetBlock[] {
   const { notebook, standing } = input
   return [
     {
@@ -31,7 +32,7 @@ export function buyerSheet(input: SummaryInput, takeOff: TakeOff): SheetBlock[] 
     },
     partyTable(notebook),
     ownerTable(notebook),
-    { kind: 'paragraph', text: moneySentences(input) },
+    { kind: 'paragraph', text: buyerMoney(input, account) },
     ...repairTable(notebook),
     ...postParagraph(notebook, takeOff),
     ...permitParagraph(notebook),
@@ -69,19 +70,6 @@ function ownerTable(notebook: Notebook): Block {
       ),
     ],
   }
-}
-
-function moneySentences({ notebook, statement, booksAsOf }: SummaryInput): string {
-  if (!statement.ok) return 'What it costs each household can’t be worked out from this notebook.'
-  const { asked, total, balance, transfer } = statement.value
-  const money = (minor: bigint) => moneyWords(minor, notebook.currency)
-  const day = booksAsOf === undefined ? '' : ` as of ${unbroken(dayWords(booksAsOf))}`
-  const open = transfer
-    ? `Money is open${day}: ${keeperName(notebook, transfer.from)} owes ${money(transfer.amount)} to ${keeperName(notebook, transfer.to)}.`
-    : balance.a === 0n && balance.b === 0n
-      ? `No money is open${day}.`
-      : `Neither owes the other anything${day}, but not all that was planned has been given yet.`
-  return `What was agreed: the fence was planned at ${money(total)}, of which ${keeperName(notebook, 'a')} was asked for ${money(asked.a)} and ${keeperName(notebook, 'b')} for ${money(asked.b)}. ${open}`
 }
 
 /** Tube sizes and finishes of every build-up, each once, with where they are. */

@@ -5,11 +5,13 @@ import { takeOff } from '../../../lib/core/takeoff/takeOff.ts'
 import { exampleDocument } from '../../../lib/forms/exampleNotebook.ts'
 import { newNotebook } from '../../../lib/forms/newNotebook.ts'
 import { readNotebook } from '../../../lib/forms/readNotebook.ts'
+import type { AccountOnSheet } from '../../../lib/words/sheets/buyerMoney.ts'
 import { buyerSheet } from '../../../lib/words/sheets/buyerSheet.ts'
 import { landRecordsPage } from '../../../lib/words/sheets/landRecordsPage.ts'
 import { permitSheet } from '../../../lib/words/sheets/permitSheet.ts'
 import type { SheetBlock } from '../../../lib/words/sheets/sheetBlock.ts'
 import type { SummaryInput } from '../../../lib/words/summary/summaryInput.ts'
+import { notebookWith, sectionOf } from '../../core/madeNotebook.ts'
 
 function notebookOf(document: object): Notebook {
   const read = readNotebook(JSON.stringify(document))
@@ -89,6 +91,45 @@ describe('the sheet for a later buyer', () => {
     })
     const text = textOf(buyerSheet(summaryOf(owing), takeOff(owing)))
     expect(text).toMatch(/Money is open as of 1 May 2027: no\. 14 owes \$[0-9,.]+ to no\. 12/)
+  })
+
+  /** Halves of a line of $900.00: each is asked for $450.00, and a bought $300.00 of it so far. */
+  function moneyOf(parts: Record<string, unknown>, account?: AccountOnSheet): string {
+    const notebook = notebookWith({ sections: [sectionOf('900', { principle: 'equal' })], ...parts })
+    return textOf(buyerSheet(summaryOf(notebook), takeOff(notebook), account))
+  }
+  const cash = (household: 'a' | 'b', amount: string) => ({
+    household,
+    kind: 'cash',
+    amount,
+    date: '2027-04-02',
+  })
+  const allGiven = { contributions: [cash('a', '450'), cash('b', '450')] }
+  const signedOn = new Date('2027-04-20T10:00:00Z')
+
+  test('tells what is still to come apart from the balance of what was given so far', () => {
+    const instalments = { from: 'b', total: '200', parts: [{ on: '2027-06-01', amount: '200' }] }
+    const text = moneyOf({ contributions: [cash('a', '300')], arrangements: { instalments } })
+    expect(text).toContain('Given as of 1 May 2027: $300.00 by no. 12 and $0.00 by no. 14.')
+    expect(text).toContain('On that alone no payment between the two is due.')
+    expect(text).toContain('Still to be given of what was planned: $600.00.')
+    expect(text).toContain('By the payment plan no. 14 has still to pay $200.00 to no. 12.')
+    expect(text).not.toContain('Neither owes the other anything')
+  })
+
+  test('says whether a final account was signed by all', () => {
+    expect(moneyOf(allGiven)).toContain('That is all that was asked for. No final account is signed')
+    expect(moneyOf(allGiven, { number: 1 })).toContain('Final account 1 is drawn up but not signed by all')
+    expect(moneyOf(allGiven, { number: 1, signedOn })).toContain(
+      'All have signed final account 1, last on 20 April 2027: nothing is owed',
+    )
+  })
+
+  test('does not say that nothing is owed where the books were changed after the final account', () => {
+    const text = moneyOf({ contributions: [cash('a', '500'), cash('b', '450')] }, { number: 1, signedOn })
+    expect(text).toContain('$50.00 more has been given than was asked for.')
+    expect(text).toContain('last on 20 April 2027; the books were changed since.')
+    expect(text).not.toContain('nothing is owed')
   })
 
   test('says whom it binds and whom not', () => {

@@ -14,7 +14,12 @@ export async function GET(
   const frozen = askedRevision(opened, request) ?? notFound()
   const asked = new URL(request.url).searchParams.get('for') ?? ''
   if (!isSheetName(asked)) notFound()
-  const pdf = await sheetOf(asked, revisionSummary(frozen, opened.revisions), paperDate(frozen))
+  const pdf = await sheetOf(
+    asked,
+    revisionSummary(frozen, opened.revisions),
+    opened.accounts,
+    paperDate(frozen),
+  )
   return download(
     pdf,
     fileName(opened.notebook.title, `-revision-${frozen.revision.number}-${asked}.pdf`),
