@@ -5,6 +5,7 @@ import { keepPassages } from './gatePassages.ts'
 import { withItemPutBack } from './itemPutBack.ts'
 import { inFormatOrder, kindOf, listOfKind, removeItem } from './parts.ts'
 import { isObject, type NotebookDocument } from './readNotebook.ts'
+import { type RestOfFile, restOfFile, withRestOfFile } from './restOfFile.ts'
 
 /** What the record has of one change of an edit. */
 export type RecordedChange = {
@@ -20,19 +21,36 @@ export type Undone = { readonly next: NotebookDocument } | { readonly not: NotUn
 
 /**
  * The document with what one edit did taken back: every item as it was before, all of them or none. Refused where any of
- * them is not as that edit left it, for that would take back what was done since.
+ * them is not as that edit left it, for that would take back what was done since, and where all stands so already.
  *
  * @param changes of one edit, newest first, as the record gives them
  */
 export function editUndone(document: NotebookDocument, changes: readonly RecordedChange[]): Undone {
   if (changes.length === 0) return { not: 'not on record' }
+  const beside = changes.filter(isBeside)
+  const now: NotebookDocument = { ...document, file: restOfFile(document) }
+  if (beside.some(({ itemKey, after }) => !isSame(now[itemKey], after))) return changedSince
   let next = document
-  for (const change of inTurn(changes)) {
+  for (const change of inTurn(changes.filter((one) => !isBeside(one)))) {
     const undone = changeUndone(next, change)
     if ('not' in undone) return undone
     next = undone.next
   }
-  return { next: inFormatOrder(next) }
+  for (const change of beside) next = besideUndone(next, change)
+  return isSame(next, document) ? { not: 'as it was' } : { next: inFormatOrder(next) }
+}
+
+/** What moves by itself as items come and go: compared before, and put back after, all of them. */
+const besideItems = ['contributions', 'books', 'file'] as const
+
+export function isBeside({ itemKey }: Pick<RecordedChange, 'itemKey'>): boolean {
+  return besideItems.some((key) => key === itemKey)
+}
+
+function besideUndone(document: NotebookDocument, { itemKey, before }: RecordedChange): NotebookDocument {
+  if (itemKey === 'file') return withRestOfFile(document, before as RestOfFile)
+  const { [itemKey]: _now, ...others } = document
+  return isNothing(before) ? others : { ...others, [itemKey]: before }
 }
 
 /** The currency comes first, for prices mean something in it; then all in the order of the file, as it was removed from it. */
@@ -68,7 +86,6 @@ const keyOf: Readonly<Record<string, string>> = {
   buildUps: 'buildUps',
   inventory: 'inventory',
   letter: 'letter',
-  contributions: 'contributions',
 }
 
 const changedSince = { not: 'changed since' } as const

@@ -228,6 +228,11 @@ const formatOrder = [
   'books',
 ]
 
+/** Whether the format knows a key of the document itself. */
+export function isFormatKey(key: string): boolean {
+  return formatOrder.includes(key)
+}
+
 /** Keys in the order of the format's description, unknown ones last, so that an export reads like the description. */
 export function inFormatOrder(document: NotebookDocument): NotebookDocument {
   const rank = (key: string) => {

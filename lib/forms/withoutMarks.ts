@@ -13,7 +13,8 @@ export function withoutMarks(document: NotebookDocument): NotebookDocument {
   }
 }
 
-function entryWithoutMarks(entry: unknown): unknown {
+/** An entry of the book without marks; one that was confirmed waits. */
+export function entryWithoutMarks(entry: unknown): unknown {
   if (!isObject(entry)) return entry
   const { confirmed, ...rest } = entry
   const waiting = confirmed === undefined ? rest : { ...rest, waits: true }
@@ -36,9 +37,9 @@ function unmarked(entry: unknown): unknown {
   return rest
 }
 
-/** What both marked of a thing before it was changed is marks too. */
+/** What both marked of a thing before it was changed is marks too, and so is a household's word that it is off the list. */
 function unmarkedThing(entry: unknown): unknown {
   if (!isObject(entry)) return entry
-  const { agreed: _never, ...rest } = entry
+  const { agreed: _never, off: _norThis, ...rest } = entry
   return unmarked(rest)
 }

@@ -69,6 +69,8 @@ const unmarkedTitles: Readonly<Record<string, string>> = {
   inventory: 'Pieces at hand',
   contributions: 'Money and hours',
   letter: 'The first letter',
+  books: 'Lines, things and conversions',
+  file: 'Order of the items, and other keys of the file',
 }
 
 /** What an item of the history is called: by its name now, else by its name then. */

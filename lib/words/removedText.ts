@@ -2,7 +2,7 @@
 export type NotPutBack = 'there already' | 'other currency' | 'not on record'
 
 /** Why an edit can't be taken back. */
-export type NotUndone = NotPutBack | 'changed since'
+export type NotUndone = NotPutBack | 'changed since' | 'as it was'
 
 export const removedWords = {
   heading: 'Removed',
@@ -18,6 +18,7 @@ export const notPutBackWords: Readonly<Record<NotUndone, string>> = {
     'Nothing was changed: the currency of the notebook has changed since, so its prices would mean something else. Add it anew.',
   'changed since':
     'Nothing was changed: something of it was changed again since, and that would go with it. Change it by hand.',
+  'as it was': 'Nothing was changed: it stands already as it stood before that edit.',
   'not on record': 'Nothing was changed: the record does not say what it was.',
 }
 

@@ -1,13 +1,17 @@
 import { describe, expect, test, vi } from 'vitest'
 import { takeEntryBack } from '../../app/notebook/server/bookActions.ts'
+import { markLineBought } from '../../app/notebook/server/boughtActions.ts'
 import { enterAgain } from '../../app/notebook/server/entryAgainActions.ts'
 import { replaceByFile } from '../../app/notebook/server/fileActions.ts'
 import { undoEdit } from '../../app/notebook/server/undoActions.ts'
 import { undoableEdits } from '../../app/notebook/server/undoableEdits.ts'
 import { exampleDocument } from '../../lib/forms/exampleNotebook.ts'
 import { documentText } from '../../lib/forms/parts.ts'
+import type { NotebookDocument } from '../../lib/forms/readNotebook.ts'
 import { changesOf } from '../../lib/store/changes.ts'
 import { everyTable } from './everyTable.ts'
+import { settledBooks } from './givenAccount.ts'
+import { leftover, markedBy, withBooks, withThings } from './givenBooks.ts'
 import { formOf, formWithFile, takeBackForm } from './givenForms.ts'
 import { againForm, editedBy, takenOutByEach, undoForm } from './givenUndo.ts'
 import { outcomeOf, refusalOf } from './outcome.ts'
@@ -23,6 +27,11 @@ const undo = async (household: 'a' | 'b', form?: FormData) => {
   return outcomeOf(() => undoEdit(id(), {}, sent))
 }
 const day = 86_400_000
+const borrowed = { kind: 'borrowed', what: 'auger of a cousin', item: '', household: 'a' }
+const entryOfA = { household: 'a', kind: 'cash', date: '2026-11-20', amount: '777.00', enteredBy: 'a' }
+const decisionsOf = ({ decisions }: NotebookDocument) => ({
+  decisions: [{ text: 'Another', date: '2026-11-20' }, ...(decisions as object[]).slice(1).toReversed()],
+})
 
 describe('an own edit', () => {
   test('is taken back, each by who made it, as a new edit on record that takes marks off', async () => {
@@ -42,13 +51,9 @@ describe('an own edit', () => {
   })
 
   test('that put a whole file in the notebook’s place is taken back whole', async () => {
-    await editedBy(
-      id(),
-      'b',
-      (document) => ({ ...document, contributions: [] }),
-      new Date('2027-01-01T08:00:00Z'),
-    )
-    const { contributions: _none, ...before } = await documentOf(id())
+    await withThings(id(), borrowed, { ...leftover, marks: markedBy('b') })
+    await withBooks(id(), (document) => ({ ...document, colourOfGate: 'grey' }))
+    const before = await documentOf(id())
     browseAs(world(), 'a')
     const other = { ...exampleDocument(), title: 'Another fence', sections: [], gates: [], contributions: [] }
     const common = { ...other, common: [], caps: {}, currency: 'JPY' }
@@ -64,8 +69,68 @@ describe('an own edit', () => {
     })
     expect((await documentOf(id())).title).toBe('Another fence')
     expect(await undo('a')).toMatchObject({ kind: 'redirect' })
-    const { contributions: _still, ...after } = await documentOf(id())
-    expect(after).toEqual(before)
+    expect(documentText(await documentOf(id()))).toBe(documentText(before))
+    expect(await undo('a')).toMatchObject({ kind: 'redirect' })
+    expect((await documentOf(id())).title).toBe('Another fence')
+  })
+
+  test.each<[string, (document: NotebookDocument) => object]>([
+    ['entries alone', (document) => ({ contributions: [...(document.contributions as object[]), entryOfA] })],
+    ['things alone', () => ({ books: { things: [{ ...borrowed, what: 'ladder' }] } })],
+    ['an order alone', (document) => ({ sections: (document.sections as object[]).toReversed() })],
+    ['other keys alone', () => ({ colourOfGate: 'white' })],
+    ['other decisions in another order', (document) => decisionsOf(document)],
+  ])('by which a file brought %s is put back as it was, by who brought it, once', async (_what, changed) => {
+    await withThings(id(), borrowed)
+    const before = await documentOf(id())
+    browseAs(world(), 'a')
+    await outcomeOf(() =>
+      replaceByFile(id(), {}, formWithFile(documentText({ ...before, ...changed(before) }))),
+    )
+    expect(await documentOf(id())).not.toEqual(before)
+    const form = await undoForm(id(), 'a')
+    expect(await undo('a', form)).toMatchObject({ kind: 'redirect' })
+    expect(await documentOf(id())).toEqual(before)
+    expect(refusalOf(await undo('a', form))).toContain('Nothing was changed')
+  })
+
+  test.each<[string, (document: NotebookDocument) => NotebookDocument]>([
+    [
+      'an entry came in',
+      (document) => ({ ...document, contributions: [...(document.contributions as object[]), entryOfA] }),
+    ],
+    ['a thing came in', (document) => ({ ...document, books: { things: [borrowed, borrowed] } })],
+    ['the currency became another', (document) => ({ ...document, currency: 'EUR' })],
+  ])(
+    'that put a file in the notebook’s place stays where %s since, and is not offered',
+    async (_what, since) => {
+      await withThings(id(), borrowed)
+      const file = { ...(await documentOf(id())), contributions: [], books: {} }
+      browseAs(world(), 'a')
+      await outcomeOf(() => replaceByFile(id(), {}, formWithFile(documentText(file))))
+      const form = await undoForm(id(), 'a')
+      await editedBy(id(), 'b', since)
+      expect([...(await undoableEdits(id(), 'a', new Date())).keys()]).toEqual([])
+      const before = await everyTable()
+      expect(refusalOf(await undo('a', form))).toContain('Nothing was changed')
+      expect(await everyTable()).toEqual(before)
+    },
+  )
+
+  test('of the books, which changed no item itself, is not offered and not put back', async () => {
+    const wire = { item: 's1', pot: 'materials', what: 'wire', place: '1' }
+    const lines = [{ ...wire, amount: '150.00' }]
+    const receipt = { household: 'a', kind: 'cash', amount: '150.00', date: '2027-05-03', for: 's1', lines }
+    const bought = [{ ...wire, amount: '150.00', marks: { a: { on: '2027-05-20' } } }]
+    await settledBooks(id(), { contributions: [receipt], books: { bought } })
+    browseAs(world(), 'b')
+    const mark = formOf({ line: JSON.stringify(wire), amount: '150.00' })
+    expect(await outcomeOf(() => markLineBought(id(), {}, mark))).toMatchObject({ kind: 'redirect' })
+    expect(await changesOf(id())).toMatchObject([{ itemKey: 'item:s1', household: 'b' }])
+    expect((await undoableEdits(id(), 'b', new Date())).size).toBe(0)
+    const before = await everyTable()
+    expect(refusalOf(await undo('b'))).toContain('it stands already as it stood before')
+    expect(await everyTable()).toEqual(before)
   })
 
   test.each<[string, () => Promise<FormData>]>([
@@ -155,6 +220,26 @@ describe('an entry that was taken back', () => {
     expect(after).toHaveLength(before.length + 1)
     expect(after[index]).toMatchObject({ struck: { by: 'a' } })
     expect(after.at(-1)).toEqual(stakes)
+  })
+
+  test('is entered again once, however often the same form is sent, and anew after it was taken back again', async () => {
+    await entered()
+    const index = (await entries()).length - 1
+    browseAs(world(), 'a')
+    await takeBack(index)
+    const form = await againForm(id(), 'a')
+    const again = () => outcomeOf(() => enterAgain(id(), {}, form))
+    expect((await Promise.all([again(), again()])).map(({ kind }) => kind).sort()).toEqual([
+      'answer',
+      'redirect',
+    ])
+    const before = await everyTable()
+    expect(refusalOf(await again())).toContain('an entry that says the same stands in the book')
+    expect(await everyTable()).toEqual(before)
+
+    await takeBack(index + 1)
+    expect(await again()).toMatchObject({ kind: 'redirect' })
+    expect((await entries()).slice(index).map((entry) => 'struck' in entry)).toEqual([true, true, false])
   })
 
   test('is entered again by nobody else, and nothing that still stands is', async () => {

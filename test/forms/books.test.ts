@@ -183,7 +183,15 @@ test('an import keeps everything but the marks', () => {
   const file = documentWith({
     ...documentOf([{ ...goods, valuation: { documented: '1', marks } }, goods], {
       bought: [{ ...wire, amount: '1', marks }],
-      things: [{ kind: 'tool', what: 'auger', marks, agreed: { kind: 'tool', value: '1', marks } }],
+      things: [
+        {
+          kind: 'tool',
+          what: 'auger',
+          marks,
+          agreed: { kind: 'tool', value: '1', marks },
+          off: { on, by: 'b' },
+        },
+      ],
     }),
     unknown: { marks: 'kept' },
   })

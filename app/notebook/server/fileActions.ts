@@ -3,6 +3,7 @@
 import { redirect } from 'next/navigation'
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
 import { markedInBooks } from '../../../lib/core/ledger/markedInBooks.ts'
+import { withBookBroughtBy } from '../../../lib/forms/importedBook.ts'
 import { readDocument } from '../../../lib/forms/readNotebook.ts'
 import { booksRefusals } from '../../../lib/words/booksText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
@@ -12,7 +13,7 @@ import { editDocument } from './savePart.ts'
 
 /**
  * Puts a notebook file in the notebook's place. Refused with the path of every fault, and where the books hold what both
- * households have marked; then nothing is changed.
+ * households have marked; then nothing is changed. What it changes in the books goes on record too, and it acts for nobody else.
  */
 export async function replaceByFile(
   notebookId: string,
@@ -27,7 +28,7 @@ export async function replaceByFile(
     // A file brings no marks, so it would undo alone what both have marked.
     if (stored.ok && markedInBooks(stored.value.notebook))
       return { faults: [{ path: '', message: booksRefusals.fileInstead }] }
-    return { next: read.value.document }
+    return { next: withBookBroughtBy(household, read.value.document, document), whole: true }
   })
   if ('faults' in answer) return { refused: answer.faults.map((fault) => fault.message).join('\n') }
   redirect(`/notebook/${notebookId}/record`)

@@ -4,16 +4,18 @@ import { type Part, readPart } from '../../../lib/forms/parts.ts'
 import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
 import type { ItemChange } from '../../../lib/store/notebooks.ts'
+import { wholeFileChanges } from './wholeFileChanges.ts'
 
 /**
  * What an edit did, for the record: to the items that both households mark, and to what nobody marks, the heading, the
  * checks, the dates, the build-ups and pieces that a household keeps and, where it was not merely kept up, the book.
- * `renamed` leads from new item keys to old ones.
+ * `renamed` leads from new item keys to old ones. Of a `whole` file any difference of the books goes on record.
  */
 export function itemChanges(
   before: NotebookDocument,
   after: NotebookDocument,
   renamed: ReadonlyMap<string, string> = new Map(),
+  whole = false,
 ): ItemChange[] {
   const changes = changedItems(before, after)
   const oldKeys = new Set(renamed.values())
@@ -33,7 +35,8 @@ export function itemChanges(
           : {}),
       }
     })
-  return [...ofItems, ...unmarkedChanges(before, after), ...rewrittenBook(before, after)]
+  const beside = whole ? wholeFileChanges(before, after) : rewrittenBook(before, after)
+  return [...ofItems, ...unmarkedChanges(before, after), ...beside]
 }
 
 function unmarkedChanges(before: NotebookDocument, after: NotebookDocument): ItemChange[] {
@@ -56,8 +59,8 @@ function unmarked(document: NotebookDocument) {
 }
 
 /**
- * The book is its own record as long as entries are only added, confirmed and taken back. An import can put another in its place,
- * and an item that is removed leaves entries without a name for what they were for: that goes on record.
+ * The book is its own record as long as entries are only added, confirmed and taken back. An
+ * item that is removed leaves entries without a name for what they were for: that goes on record.
  */
 function rewrittenBook(before: NotebookDocument, after: NotebookDocument): ItemChange[] {
   const [was, is] = [bookOf(before), bookOf(after)]

@@ -59,6 +59,7 @@ const unmarkedPages: Readonly<Record<string, string>> = {
   inventory: '/pieces',
   letter: '/letter',
   contributions: '/money',
+  books: '/books',
 }
 
 function pageOfUnmarked(home: string, key: string): string | undefined {

@@ -29,6 +29,8 @@ export type Edited =
       readonly next: NotebookDocument
       /** New item keys to old ones, where an edit gave an item another key. */
       readonly renamed?: ReadonlyMap<string, string>
+      /** Whether a whole file takes the notebook's place, so that nothing about it is taken to be on record already. */
+      readonly whole?: boolean
       /** The part whose form sent this: faults inside it are given paths of that form. */
       readonly within?: Part
       /** The same for a form that adds something which is no part yet. */
@@ -142,7 +144,8 @@ export function changeOfStored(change: (document: NotebookDocument) => Edited) {
     const saved = { saved: true as const, base: part ? fingerprintOf(readPart(next, part) ?? {}) : '' }
     if (text === stored) return { refused: { ...saved, note: 'Nothing had changed.' } }
     const record = edited.record && { record: edited.record }
-    return { document: text, changed: itemChanges(document, next, edited.renamed), kept: saved, ...record }
+    const changed = itemChanges(document, next, edited.renamed, edited.whole)
+    return { document: text, changed, kept: saved, ...record }
   }
 }
 

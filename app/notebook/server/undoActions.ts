@@ -3,12 +3,12 @@
 import { redirect } from 'next/navigation'
 import { z } from 'zod'
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
-import { editUndone } from '../../../lib/forms/editUndone.ts'
+import { editUndone, isBeside } from '../../../lib/forms/editUndone.ts'
 import { notPutBackWords } from '../../../lib/words/removedText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import { pressFields } from './pressFields.ts'
 import { editDocument } from './savePart.ts'
-import { undoableEdits } from './undoableEdits.ts'
+import { ownEdits } from './undoableEdits.ts'
 
 const schema = z.object({
   edit: z
@@ -26,11 +26,13 @@ export async function undoEdit(
   const { household } = await requireHousehold(notebookId)
   const read = schema.safeParse(pressFields(form))
   if (!read.success) return { refused: 'This press could not be read. Load the page again.' }
-  const changes = (await undoableEdits(notebookId, household, new Date())).get(read.data.edit)
+  const changes = (await ownEdits(notebookId, household, new Date())).get(read.data.edit)
   if (changes === undefined) return { refused: notPutBackWords['changed since'] }
   const answer = await editDocument(notebookId, household, (document) => {
     const undone = editUndone(document, changes)
-    return 'next' in undone ? undone : { faults: [{ path: '', message: notPutBackWords[undone.not] }] }
+    return 'next' in undone
+      ? { ...undone, whole: changes.some(isBeside) }
+      : { faults: [{ path: '', message: notPutBackWords[undone.not] }] }
   })
   if ('faults' in answer) return { refused: answer.faults.map(({ message }) => message).join(' ') }
   redirect(`/notebook/${notebookId}/changes`)

@@ -88,7 +88,8 @@ export default async function RecordPage({ params }: { params: Promise<{ noteboo
         <Panel heading="Put a notebook file in its place">
           <p>
             The file replaces the whole notebook, the books included. Marks come off what it changes;
-            revisions, signatures and the history stay as they are.
+            revisions, signatures and the history stay as they are. What it brings into the book is entered by
+            you, and all that it changes is told under Changes.
           </p>
           <ImportForm
             action={replaceByFile.bind(null, notebookId)}
