@@ -18,7 +18,7 @@ import { madePdf } from '../files/madePictures.ts'
 import { openBrowser } from './browser.ts'
 import { everyTable } from './everyTable.ts'
 import { anAddedPhoto, aPhoto, ownHost, uploadRequest } from './givenFiles.ts'
-import { formOf } from './givenForms.ts'
+import { formOf, formWithFile } from './givenForms.ts'
 import { outcomeOf, refusalOf } from './outcome.ts'
 import { browseAs, strangers, worldForEachTest } from './world.ts'
 
@@ -136,6 +136,14 @@ describe('a file on its way', () => {
     expect(await everyTable()).toEqual(before)
   })
 
+  test('is stopped early however many others the other household names', async () => {
+    browseAs(world(), 'b')
+    for (let one = 0; one < 300; one += 1) await stop(`never-${one}`)
+    browseAs(world(), 'a')
+    await stop('early')
+    expect((await sendAs('early', await aPhoto())).status).toBe(409)
+  })
+
   test('that was kept before the press came says that it was added', async () => {
     browseAs(world(), 'a')
     expect((await sendAs('one', await aPhoto())).status).toBe(201)
@@ -206,6 +214,19 @@ describe('a notebook file on its way', () => {
     const lines = await linesOf(response)
     expect(lines.filter((line) => 'held' in line || 'broke' in line)).toEqual([])
     expect(await everyTable({ withDoor: true })).toEqual(before)
+  })
+
+  test('takes the notebook’s place although strangers sent many: what was held stays, what was not goes along', async () => {
+    const { id } = world().notebook
+    browseAs(world(), 'a')
+    const held = await heldToken()
+    const others: unknown[] = []
+    for (let one = 0; one < 25; one += 1) others.push((await linesOf(await send(text))).at(-1)?.held)
+    expect(others.at(-1)).toBeNull()
+    const title = { ...exampleDocument(), title: 'Another fence' }
+    for (const form of [formOf({ held }), formWithFile(documentText(title))])
+      expect(await outcomeOf(() => replaceByFile(id, {}, form))).toMatchObject({ kind: 'redirect' })
+    expect(JSON.stringify(await everyTable())).toContain('Another fence')
   })
 
   test('that breaks off in the middle is never read', async () => {

@@ -21,7 +21,7 @@ describe('what is held briefly', () => {
     const token = holdBriefly('record pack', 'n a', 'a pack')
     expect(heldUnder('record pack', 'n b', token)).toBeUndefined()
     expect(heldUnder('import', 'n a', token)).toBeUndefined()
-    for (const other of [undefined, null, '', '__proto__', 7, token.slice(1), `${token} `])
+    for (const other of [undefined, null, '', '__proto__', 7, token?.slice(1), `${token} `])
       expect(heldUnder('record pack', 'n a', other)).toBeUndefined()
   })
 
@@ -33,10 +33,22 @@ describe('what is held briefly', () => {
     expect(heldUnder('import', 'o', token)).toBeUndefined()
   })
 
-  test('is never more than a few: the oldest leaves first, and other kinds stay', () => {
+  test('is never more than a few of one owner: its oldest leaves first, and other kinds and owners stay', () => {
     const file = holdBriefly('import', 'o', 'a file')
-    const tokens = [1, 2, 3, 4, 5].map((number) => holdBriefly('record pack', 'o', number))
-    expect(tokens.map((token) => heldUnder('record pack', 'o', token))).toEqual([undefined, 2, 3, 4, 5])
+    const others = holdBriefly('record pack', 'p', 'a pack')
+    const tokens = [1, 2, 3, 4].map((number) => holdBriefly('record pack', 'o', number))
+    expect(tokens.map((token) => heldUnder('record pack', 'o', token))).toEqual([undefined, undefined, 3, 4])
     expect(heldUnder('import', 'o', file)).toBe('a file')
+    expect(heldUnder('record pack', 'p', others)).toBe('a pack')
+  })
+
+  test('is never pushed out by what others send: the newest is not held, until there is room again', () => {
+    const token = holdBriefly('import', 'anybody', 'the first')
+    const more = Array.from({ length: 30 }, (_, number) => holdBriefly('import', 'anybody', number))
+    expect(heldUnder('import', 'anybody', token)).toBe('the first')
+    expect(more.filter((one) => one !== undefined)).toHaveLength(19)
+    expect(more.at(-1)).toBeUndefined()
+    vi.advanceTimersByTime(120_000)
+    expect(heldUnder('import', 'anybody', holdBriefly('import', 'anybody', 'later'))).toBe('later')
   })
 })

@@ -1,9 +1,9 @@
 // On globalThis, because a server built by Next holds this file several times over.
 const shared = globalThis as { mearingSendings?: Map<string, AbortController> }
 
-/** For how long a press waits for a sending that is not known yet, in milliseconds, and how many at most. */
+/** For how long a press waits for a sending that is not known yet, in milliseconds, and how many of one owner's at most. */
 const rememberedFor = 30_000
-const mostRemembered = 200
+const mostRemembered = 20
 
 /**
  * Runs the adding of a file that its household can stop as long as nothing of it is kept: by `stopSending` with the same
@@ -31,14 +31,18 @@ export async function whileSending<Result>(
   }
 }
 
-/** Stops a sending; whether it came in time is what the sending itself answers. */
+/**
+ * Stops a sending; whether it came in time is what the sending itself answers. One that is not known yet is remembered for a
+ * while, a few of each owner, so that none can take the room of another.
+ */
 export function stopSending(owner: string, name: string): void {
   shared.mearingSendings ??= new Map()
   const sendings = shared.mearingSendings
   const key = `${owner} ${name}`
   const known = sendings.get(key)
   known?.abort()
-  if (known !== undefined || sendings.size >= mostRemembered) return
+  const ofOwner = [...sendings.keys()].filter((one) => one.startsWith(`${owner} `)).length
+  if (known !== undefined || ofOwner >= mostRemembered) return
   const early = new AbortController()
   early.abort()
   sendings.set(key, early)

@@ -8,7 +8,8 @@ import { nextTurn, workStream } from '../../notebook/server/workStream.ts'
 
 /**
  * Reads and checks a notebook file that comes as the body, and stores nothing: it is held for the press that stores it. Tells
- * `stage` `reading`, then `checking`; the last line is `held`, the token to store it by, or `refused` with the faults.
+ * `stage` `reading`, then `checking`; the last line is `held`, the token to store it by, or `refused` with
+ * the faults. Where too much is held already `held` is null, and the file is sent once more with the press.
  */
 export async function POST(request: Request): Promise<Response> {
   if (!isFromOwnPage(request.headers))
@@ -25,7 +26,7 @@ export async function POST(request: Request): Promise<Response> {
     const checked = toStore(read.value.document)
     if (!checked.ok) return { refused: fileFaults(checked.faults) }
     await nextTurn(stop)
-    return { held: holdBriefly('import', importOwner, body.bytes) }
+    return { held: holdBriefly('import', importOwner, body.bytes) ?? null }
   })
 }
 

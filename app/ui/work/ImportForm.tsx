@@ -81,10 +81,12 @@ export function ImportForm({
     if (ended.kind === 'stopped') return end({ done: words.stopped })
     if (ended.kind !== 'told') return end({ refused: workWords[ended.kind] })
     const { held, refused } = ended.line
-    if (typeof held !== 'string') return end({ refused: String(refused) })
+    if (refused !== undefined) return end({ refused: String(refused) })
     setStanding({ said: words.storing, fraction: 1, stoppable: false })
     const form = new FormData()
-    form.set('held', held)
+    // It could not be held where many are sent at once; then it goes with the press itself.
+    if (typeof held === 'string') form.set('held', held)
+    else form.set('file', file)
     startTransition(() => store(form))
   }
 

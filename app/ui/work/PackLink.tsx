@@ -36,7 +36,8 @@ export function PackLink({ href, children }: { href: string; children: string })
     if (ended.kind === 'stopped') return setSaid({ text: words.stopped, kind: 'done' })
     if (ended.kind !== 'told') return setSaid({ text: workWords[ended.kind], kind: 'refused' })
     setSaid({ text: words.done(Number(ended.line.bytes)), kind: 'done' })
-    saveBy(`${href}?ready=${encodeURIComponent(String(ended.line.token))}`)
+    const { token } = ended.line
+    saveBy(typeof token === 'string' ? `${href}?ready=${encodeURIComponent(token)}` : href)
   }
 
   const begins = standing === 'begins'

@@ -25,7 +25,7 @@ export async function GET(request: Request, { params }: Asked): Promise<Response
 
 /**
  * Makes the pack ready, and tells how far it is: `ready` of `all` papers and files, and at the end `token`, to get it by, and `bytes`,
- * within two minutes. Whoever breaks off ends the making.
+ * within two minutes; null where too much is held already, and it is made anew when it is asked for. Whoever breaks off ends the making.
  */
 export async function POST(request: Request, { params }: Asked): Promise<Response> {
   const opened = await openNotebook((await params).notebookId)
@@ -34,7 +34,7 @@ export async function POST(request: Request, { params }: Asked): Promise<Respons
     const ready = (count: number, all: number) => tell({ ready: count, all })
     const entries = await entriesOf(opened, { stop, ready })
     const bytes = entries.reduce((sum, { size }) => sum + size, 0)
-    return { token: holdBriefly('record pack', owner(opened), entries), bytes }
+    return { token: holdBriefly('record pack', owner(opened), entries) ?? null, bytes }
   })
 }
 

@@ -44,7 +44,8 @@ export async function POST(request: Request, { params }: Asked): Promise<Respons
 export async function DELETE(request: Request, { params }: Asked): Promise<Response> {
   const asker = await requireHousehold((await params).notebookId)
   if (!isFromOwnPage(request.headers)) return new Response(null, { status: 403 })
-  stopSending(ownerOf(asker), new URL(request.url).searchParams.get('sending') ?? '')
+  const sending = new URL(request.url).searchParams.get('sending') ?? ''
+  stopSending(ownerOf(asker), sending.slice(0, longestSending))
   return new Response(null, { status: 204 })
 }
 
