@@ -131,7 +131,7 @@ function doIt(document: NotebookDocument, one: Doing): NotebookDocument {
       const { value } = thingOf(one, notebook, digits)
       const typed = thingAsTyped(thing)
       // One change in three moves it to another item and leaves its value.
-      const changed = one.minor % 3n === 0n ? { item: itemAt(Number(one.minor), notebook) } : { value }
+      const changed = one.minor % 3n === 0n ? { item: itemAt(Number(one.minor / 3n), notebook) } : { value }
       return putThing(document, pick % things, { ...typed, ...changed })
     }
     case 'mark thing':
@@ -230,7 +230,7 @@ function keptAs([document, doings]: readonly [NotebookDocument, readonly Doing[]
 
 const keptSteps = fc.tuple(randomNotebook, fc.array(doing, { minLength: 1, maxLength: 12 })).map(keptAs)
 
-/** The same where both are busy with one line and one thing, so that marks meet, and lines move after both marked them. */
+/** The same where both are busy with one line, so that marks meet, and lines move after both marked them. */
 const busySteps = fc
   .tuple(
     randomNotebook,
@@ -238,6 +238,32 @@ const busySteps = fc
     fc.array(busyDoing, { minLength: 12, maxLength: 30 }),
   )
   .map(([document, pick, doings]) => keptAs([document, doings.map((one) => ({ ...one, pick }))]))
+
+/** The same where both are busy with one thing that is there from the first. */
+const stepsOnOneThing = fc
+  .tuple(
+    randomNotebook,
+    fc.constantFrom(1, 2, 3),
+    fc.array(
+      doing.chain((one) =>
+        fc
+          .constantFrom<Doing['what'][]>(
+            ...(['mark thing', 'mark thing', 'mark thing', 'change thing', 'change thing'] as const),
+            ...(['unmark thing', 'take thing off', 'put thing back'] as const),
+          )
+          .map((what) => ({ ...one, what })),
+      ),
+      { minLength: 8, maxLength: 16 },
+    ),
+  )
+  .map(([document, pick, [first, ...others]]) =>
+    keptAs([
+      document,
+      first === undefined
+        ? []
+        : [{ ...first, what: 'thing', pick }, ...others.map((one) => ({ ...one, pick }))],
+    ]),
+  )
 const keptBooks = keptSteps.map(({ states }) => states)
 
 function sides(entry: JournalEntry): readonly [bigint, bigint] {
@@ -360,7 +386,7 @@ describe('the books in double entry, after any sequence of what can be done in t
     )
   })
 
-  test('one household alone moves no line and no thing: each step that does has the other’s mark before it', () => {
+  test('one household alone moves no line: each step that does has the other’s mark before it', () => {
     fc.assert(
       fc.property(busySteps, ({ states, doings }) => {
         doings.forEach(({ what, household }, step) => {
@@ -377,6 +403,21 @@ describe('the books in double entry, after any sequence of what can be done in t
             expect(what).toBe('mark')
             expect(line.marks.pending[other]?.amount).toBe(line.markable)
           })
+        })
+      }),
+      { numRuns: 150 },
+    )
+  })
+
+  test('one household alone moves no thing, neither its value nor who has it nor the item that it is of', () => {
+    fc.assert(
+      fc.property(stepsOnOneThing, ({ states, doings }) => {
+        doings.forEach(({ what, household }, step) => {
+          const [before, after] = [states[step], states[step + 1]]
+          if (before === undefined || after === undefined)
+            throw new Error('a state before and after each step')
+          const digits = digitsOf(before)
+          const other = household === 'a' ? 'b' : 'a'
           const [was, is] = [countedThings(before, digits), countedThings(after, digits)]
           for (const index of before.books.things.keys()) {
             const [one, now] = [was, is].map((counted) => counted.find((thing) => thing.index === index))
@@ -407,6 +448,12 @@ describe('the books in double entry, after any sequence of what can be done in t
       }
     expect(moved).toBeGreaterThan(20)
     expect(markedAgain).toBeGreaterThan(5)
+    let toAnotherItem = 0
+    for (const { states } of fc.sample(stepsOnOneThing, { numRuns: 60, seed: 1 }))
+      toAnotherItem += states
+        .flatMap((notebook) => notebook.books.things)
+        .filter(({ agreed, item }) => agreed !== undefined && agreed.item !== item).length
+    expect(toAnotherItem).toBeGreaterThan(5)
   })
 
   test('a household has one mark at most on a line that waits for the other’s', () => {
