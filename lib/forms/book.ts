@@ -1,4 +1,3 @@
-import { canonicalText } from '../core/agreement/canonicalText.ts'
 import { type ContributionKind, contributionKinds, type LineOf } from '../core/agreement/notebook.ts'
 import type { Household } from '../core/people/household.ts'
 import { inFormatOrder } from './parts.ts'
@@ -56,21 +55,6 @@ function unmarkedValuation({ valuation }: Record<string, unknown>) {
   if (!isObject(valuation)) return {}
   const { marks: _never, ...rest } = valuation
   return { valuation: Object.keys(rest).length === 0 ? undefined : rest }
-}
-
-/**
- * Whether the newest entry of a book stands in an earlier state of it already, at the place `from` or after: it was sent
- * twice because no answer came. What is worked out from the rest of the book may differ.
- */
-export function hasEntered(next: NotebookDocument, document: NotebookDocument, from: number): boolean {
-  const saying = (entry: unknown) => {
-    const { own: _workedOut, confirmed: _since, struck: _after, ...rest } = isObject(entry) ? entry : {}
-    return canonicalText(rest)
-  }
-  const newest = saying(book(next).at(-1))
-  return book(document)
-    .slice(from)
-    .some((entry) => saying(entry) === newest)
 }
 
 /** Path of the entry that `addContribution` adds. */

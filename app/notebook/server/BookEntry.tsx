@@ -2,6 +2,7 @@ import type { Contribution } from '../../../lib/core/agreement/notebook.ts'
 import { statedAmount } from '../../../lib/core/ledger/contributed.ts'
 import { digitsOf } from '../../../lib/core/shares/statement.ts'
 import { writerOf } from '../../../lib/forms/book.ts'
+import { standsAgain } from '../../../lib/forms/enteredTwice.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
 import { dayWords } from '../../../lib/words/day.ts'
 import { entryHoursWords } from '../../../lib/words/hoursText.ts'
@@ -75,7 +76,7 @@ export function BookEntry({
           </PressForm>
         </details>
       )}
-      {entry.struck && writer === household ? (
+      {entry.struck && writer === household && !standsAgain(document, index) ? (
         <EnterAgain notebookId={notebookId} index={index} written={written} about={`${worth}, ${item}`} />
       ) : null}
     </li>

@@ -3,27 +3,15 @@
 import { redirect } from 'next/navigation'
 import { z } from 'zod'
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
-import {
-  addContribution,
-  contributionPath,
-  entryAt,
-  entryCount,
-  hasEntered,
-  strikeContribution,
-} from '../../../lib/forms/book.ts'
-import { entryOfDraft, pathInForm } from '../../../lib/forms/entryDraft.ts'
-import { withTransferEntered } from '../../../lib/forms/transfers.ts'
+import { entryAt, strikeContribution } from '../../../lib/forms/book.ts'
+import { hasEntered } from '../../../lib/forms/enteredTwice.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
 import { takeBackRefusals } from '../../../lib/words/entryText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import type { SaveAnswer } from '../../ui/draft/saveAnswer.ts'
-import { booksPlan, signedBefore } from './booksPlan.ts'
-import { capFaults } from './capGuard.ts'
-import { capsMarkedIn } from './capsNow.ts'
+import { enterEntry } from './enterEntry.ts'
 import { entryRecord } from './entryRecord.ts'
 import { whyItStays } from './entryStays.ts'
-import { hoursQuestions } from './hoursEntry.ts'
-import { missingMeans, missingReceipt, objectionsTo } from './newEntry.ts'
 import { pressFields } from './pressFields.ts'
 import { readDraft, refusedDraft } from './readDraft.ts'
 import { editDocument } from './savePart.ts'
@@ -44,36 +32,11 @@ export async function enterContribution(
   const { household } = await requireHousehold(notebookId)
   const read = readDraft.safeParse(draft)
   if (!read.success) return refusedDraft
-  const { entry, earlierIsMeant } = entryOfDraft(read.data)
-  const missing = await missingReceipt(notebookId, entry.file)
-  const { signed, startedOn } = await signedBefore(notebookId)
-  const capsMarked = await capsMarkedIn(notebookId)
-  const questionsOfHours = entry.kind === 'hours' ? await hoursQuestions(notebookId, entry) : undefined
-  const answer = await editDocument(
-    notebookId,
-    household,
-    (document) => {
-      const ofHours = questionsOfHours?.(document)
-      const added = addContribution(document, entry, household, ofHours?.own)
-      const next = withTransferEntered(added, household, today())
-      if (again === true && hasEntered(next, document, entriesBefore(base))) return { saved: true, base: '' }
-      const { isPlanned, notebook } = booksPlan(document, signed)
-      const known = { today: today(), startedOn, isMeant: earlierIsMeant, isPlanned }
-      const wanting = [
-        ...missing,
-        ...missingMeans(entry),
-        ...objectionsTo(next, known),
-        ...capFaults(next, notebook, signed !== undefined, capsMarked),
-        ...(ofHours?.faults ?? []),
-      ]
-      const recorded = entryRecord(next, 'entered', { index: entryCount(document), by: household })
-      return { next, prefix: contributionPath(document), wanting, ...recorded }
-    },
-    'also while closed',
+  const answer = await enterEntry(notebookId, household, read.data, (document, next) =>
+    again === true && hasEntered(next, document, entriesBefore(base)) ? { saved: true, base: '' } : undefined,
   )
   if ('saved' in answer) redirect(`/notebook/${notebookId}/money`)
-  if (!('faults' in answer)) return answer
-  return { faults: answer.faults.map((fault) => ({ ...fault, path: pathInForm(fault.path) })) }
+  return answer
 }
 
 /** Of a base like `new 12`: 12. */

@@ -1,14 +1,17 @@
 'use server'
 
+import { redirect } from 'next/navigation'
 import { z } from 'zod'
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
 import { entryAt, writerOf } from '../../../lib/forms/book.ts'
-import { isObject, type NotebookDocument } from '../../../lib/forms/readNotebook.ts'
+import { standsAgain } from '../../../lib/forms/enteredTwice.ts'
+import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
 import { findNotebook } from '../../../lib/store/notebooks.ts'
 import { againWords } from '../../../lib/words/againText.ts'
+import { unreadablePress } from '../../../lib/words/pressText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
-import { enterContribution } from './bookActions.ts'
+import { enterEntry } from './enterEntry.ts'
 import { pressFields } from './pressFields.ts'
 
 const schema = z.object({
@@ -21,7 +24,8 @@ const schema = z.object({
 
 /**
  * Enters what the household took back once more, as it stood: the entry that was taken back stays as it is, since nothing in
- * the book is ever undone. All that is asked of a new entry is asked of it, but for what was meant the first time already.
+ * the book is ever undone. All that is asked of a new entry is asked of it, but for what was meant the first time already. Once it
+ * stands again, a second press on the same form (two tabs, a lost answer) enters nothing.
  */
 export async function enterAgain(
   notebookId: string,
@@ -30,16 +34,22 @@ export async function enterAgain(
 ): Promise<PressAnswer> {
   const { household } = await requireHousehold(notebookId)
   const read = schema.safeParse(pressFields(form))
-  if (!read.success) return { refused: 'This press could not be read. Load the page again.' }
+  if (!read.success) return { refused: unreadablePress }
+  const { index, fingerprint } = read.data
   const stored = await findNotebook(notebookId)
   const document = stored ? (JSON.parse(stored.document) as NotebookDocument) : {}
-  const entry = entryAt(document, read.data.index)
-  if (!isObject(entry) || fingerprintOf(entry) !== read.data.fingerprint) return { refused: againWords.gone }
-  if (!('struck' in entry) || writerOf(entry) !== household) return { refused: againWords.gone }
-  const meant = { earlierIsMeant: true, ownIsOurs: true }
-  const answer = await enterContribution(notebookId, 'new', { ...entry, ...meant })
-  // Where it is entered, that has led to the book already.
-  return 'faults' in answer
-    ? { refused: answer.faults.map(({ message }) => message).join(' ') }
-    : { refused: againWords.gone }
+  const draft = { ...entryAt(document, index), earlierIsMeant: true, ownIsOurs: true }
+  const answer = await enterEntry(notebookId, household, draft, (standing) => {
+    const entry = entryAt(standing, index)
+    if (entry === undefined || fingerprintOf(entry) !== fingerprint) return gone
+    if (!('struck' in entry) || writerOf(entry) !== household) return gone
+    return standsAgain(standing, index) ? stands : undefined
+  })
+  if ('saved' in answer) redirect(`/notebook/${notebookId}/money`)
+  return {
+    refused: 'faults' in answer ? answer.faults.map(({ message }) => message).join(' ') : againWords.gone,
+  }
 }
+
+const gone = { faults: [{ path: '', message: againWords.gone }] }
+const stands = { faults: [{ path: '', message: againWords.stands }] }

@@ -14,6 +14,7 @@ import { findNotebook } from '../../../lib/store/notebooks.ts'
 import { countPassages } from '../../../lib/store/passageRounds.ts'
 import { faultText } from '../../../lib/words/faultText.ts'
 import { countFaults, countKept, countsChanged, gateGone } from '../../../lib/words/passageText.ts'
+import { unreadablePress } from '../../../lib/words/pressText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import type { SaveAnswer } from '../../ui/draft/saveAnswer.ts'
 import { closedByNumber, closedWords } from './closed.ts'
@@ -84,7 +85,7 @@ export async function takeCount(
 ): Promise<PressAnswer> {
   const { household } = await requireHousehold(notebookId)
   const read = takeSchema.safeParse(pressFields(form))
-  if (!read.success) return { refused: 'This press could not be read. Load the page again.' }
+  if (!read.success) return { refused: unreadablePress }
   const { id, count, fingerprint } = read.data
   const answer = await editDocument(notebookId, household, (document) => {
     const gate = gateIn(document, id)

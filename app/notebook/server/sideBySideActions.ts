@@ -8,6 +8,7 @@ import { shareUnder, wayNames } from '../../../lib/core/shares/shareUnder.ts'
 import { readPart, writePart } from '../../../lib/forms/parts.ts'
 import { readDocument } from '../../../lib/forms/readNotebook.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
+import { unreadablePress } from '../../../lib/words/pressText.ts'
 import { waysRestWords } from '../../../lib/words/spreadText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import { pressFields } from './pressFields.ts'
@@ -32,7 +33,7 @@ export async function chooseWay(
 ): Promise<PressAnswer> {
   const { household } = await requireHousehold(notebookId)
   const read = chooseSchema.safeParse(pressFields(form))
-  if (!read.success) return { refused: 'This press could not be read. Load the page again.' }
+  if (!read.success) return { refused: unreadablePress }
   const { id, way, fingerprint } = read.data
   const part = { part: 'item', id } as const
   const answer = await editDocument(notebookId, household, (document) => {
