@@ -147,11 +147,9 @@ describe('a value that is refused', () => {
     await put(page, 'title', 'Nameless')
     await trySaving(page, 'Start the notebook')
 
-    await expectPage(faultAt(page, 'households.a.name')).toContainText(
-      'Needed: what this household is called',
-    )
+    await expectPage(faultAt(page, 'households.a.name')).toContainText('Your household needs a name')
     await expectPage(faultAt(page, 'households.b.name')).toContainText(
-      'Needed: what this household is called',
+      'Your neighbours’ household needs a name',
     )
     await expectPage(field(page, 'title')).toHaveValue('Nameless')
     expect(page.url()).toBe(`${inject('baseUrl')}/start`)
@@ -406,6 +404,21 @@ describe('two people who save the same item at once', () => {
     await expectPage(a.page.locator('.summary-faults')).toContainText('This was removed in the meantime.')
     await expectPage(field(a.page, 'latch')).toHaveValue('slide bolt')
     expect(JSON.parse((await exported(a)).toString('utf8'))).not.toHaveProperty('gates[0]')
+  })
+
+  test('nobody agrees while something on the page is typed and not saved', async () => {
+    const { a } = neighbours
+    await a.page.goto(`${a.home}/item/s1`)
+    await put(a.page, 'notes', 'Not saved yet.')
+    const box = panel(a.page, 'Where this stands')
+    await box.getByRole('button', { name: 'Agree to this as it stands' }).click()
+    await expectPage(box.locator('.press-answer')).toContainText(
+      'something on this page is typed and not saved',
+    )
+    await expectPage(field(a.page, 'notes')).toHaveValue('Not saved yet.')
+    await save(a.page, 'Save this section')
+    await box.getByRole('button', { name: 'Agree to this as it stands' }).click()
+    await expectPage(box.getByRole('button', { name: 'Take your mark off' })).toBeVisible()
   })
 
   test('nobody agrees to what was changed since the page was opened', async () => {

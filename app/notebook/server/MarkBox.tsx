@@ -80,6 +80,7 @@ export function MarkBox({
         action={(mine ? takeAgreementBack : agreeToItem).bind(null, notebookId)}
         label={mine ? 'Take your mark off' : 'Agree to this as it stands'}
         weight={mine ? 'plain' : 'main'}
+        onlySaved={!mine}
       >
         <input type="hidden" name="itemKey" value={standing.item.key} />
         <input type="hidden" name="fingerprint" value={standing.fingerprint} />

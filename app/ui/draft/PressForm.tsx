@@ -1,6 +1,6 @@
 'use client'
 
-import { type ReactNode, startTransition, useActionState, useRef } from 'react'
+import { type ReactNode, startTransition, useActionState, useRef, useState } from 'react'
 import type { ButtonWeight } from '../ButtonLink.tsx'
 import { AskFirst } from './AskFirst.tsx'
 import { formWords } from './formWords.ts'
@@ -20,6 +20,7 @@ export function PressForm({
   label,
   labelFor,
   confirm,
+  onlySaved = false,
   weight = 'plain',
   children,
 }: {
@@ -28,6 +29,8 @@ export function PressForm({
   /** Said after the label to those who hear the page: which of many equal buttons this is. */
   labelFor?: string | undefined
   confirm?: string | undefined
+  /** It is about what is saved: not pressed while a form of the page holds something that is not. */
+  onlySaved?: boolean | undefined
   weight?: Exclude<ButtonWeight, 'quiet'> | undefined
   children?: ReactNode
 }) {
@@ -45,6 +48,7 @@ export function PressForm({
       busy.current = false
     }
   }, {})
+  const [unsaved, setUnsaved] = useState(false)
   const waiting = !ready || pending
   return (
     <form
@@ -55,6 +59,9 @@ export function PressForm({
         // Not by the form's own action: React would empty the inputs even where the answer is a refusal.
         event.preventDefault()
         if (busy.current) return
+        const left = onlySaved && document.querySelector('form.draft-form[data-unsaved]') !== null
+        setUnsaved(left)
+        if (left) return
         busy.current = true
         const data = new FormData(event.currentTarget)
         startTransition(() => press(data))
@@ -69,8 +76,16 @@ export function PressForm({
       ) : (
         <AskFirst label={label} question={confirm} weight={weight} disabled={waiting} submits />
       )}
-      <p className="press-answer" role="status" data-kind={answer.refused === undefined ? 'done' : 'refused'}>
-        {pending ? formWords.working : (answer.refused ?? answer.done ?? '')}
+      <p
+        className="press-answer"
+        role="status"
+        data-kind={answer.refused === undefined && !unsaved ? 'done' : 'refused'}
+      >
+        {pending
+          ? formWords.working
+          : unsaved
+            ? formWords.pressUnsaved
+            : (answer.refused ?? answer.done ?? '')}
       </p>
     </form>
   )

@@ -36,11 +36,15 @@ export const formWords = {
   broke: 'Not saved: something went wrong on our side. What you typed is still here; press Save again.',
   outdated:
     'Not saved: the program was renewed while this page was open. Copy what you need from here, then load the page again.',
+  pressUnsaved:
+    'Not done: something on this page is typed and not saved, and would not be in what you agree to. Save it first, or put it back.',
   pressLost: 'Not done: the connection was lost. Try again.',
   pressBroke: 'Not done: something went wrong on our side. Try again.',
   pressOutdated: 'Not done: the program was renewed while this page was open. Load the page again.',
   working: 'One moment …',
   mend: 'To mend:',
+  /** How the words of a fault begin where something is missing. */
+  needed: 'Needed:',
   lookAt: 'To look at:',
   summaryTitle: (count: number) =>
     count === 1 ? 'Not saved: one thing to mend' : `Not saved: ${count} things to mend`,
