@@ -1,5 +1,6 @@
 import { beforeEach, describe, expect, test, vi } from 'vitest'
 import { drawUpAccount, signAccount } from '../../app/notebook/server/account/accountActions.ts'
+import { accountMatters } from '../../app/notebook/server/account/accountMatters.ts'
 import { accountStanding } from '../../app/notebook/server/account/accountNow.ts'
 import { takeEntryBack } from '../../app/notebook/server/bookActions.ts'
 import { openNotebook } from '../../app/notebook/server/opened.ts'
@@ -108,11 +109,26 @@ describe('the final account', () => {
     })
     expect(await standing()).toMatchObject({ stands: false, closed: false })
 
+    // It waits for nobody: both are told what came of it, and what to do.
+    for (const household of ['a', 'b'] as const) {
+      browseAs(world(), household)
+      expect(accountMatters(await openNotebook(id))).toEqual([
+        {
+          text: 'Final account 1 can’t be signed any more: the books were changed since it was drawn up. Settle what is open, then draw up a new one',
+          href: `/notebook/${id}/final-account`,
+        },
+      ])
+    }
+
     // Taken back, the books say again what the account says.
     browseAs(world(), 'a')
     const last = ((await documentOf(id)).contributions as unknown[]).length - 1
     await outcomeOf(async () => takeEntryBack(id, {}, await takeBackForm(id, last)))
     expect((await standing()).stands).toBe(true)
+    browseAs(world(), 'b')
+    expect(accountMatters(await openNotebook(id))).toMatchObject([
+      { text: 'Final account 1 waits for the signature of Ines Vandermolen' },
+    ])
   })
 
   test('signed by all, it is outdated by the next payment, and a new account closes it again', async () => {

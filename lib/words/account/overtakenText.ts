@@ -23,6 +23,12 @@ export function overtakenMatter(number: number): string {
   return `Final account ${number} was signed, and the books were changed since`
 }
 
+/** The same where not all have signed it: nobody can any more. */
+export function overtakenUnsignedMatter(number: number, nothingOpen: boolean): string {
+  const next = nothingOpen ? 'Draw up a new one' : 'Settle what is open, then draw up a new one'
+  return `Final account ${number} can’t be signed any more: the books were changed since it was drawn up. ${next}`
+}
+
 /** "Money paid to a supplier, no. 14, 3 June 2027: ties, $40.00" */
 export function accountEntryWords(entry: {
   readonly kind: ContributionKind

@@ -30,10 +30,3 @@ export function accountStanding(opened: Opened): AccountStanding {
   const signedByAll = newest !== undefined && newest.stillToSign.length === 0
   return { now, newest, stands, closed: stands && signedByAll, overtaken: signedByAll && !stands }
 }
-
-/** The number of the account that all have signed and that the books no longer say; most notebooks have no account at all. */
-export function overtakenAccount(opened: Opened): number | undefined {
-  const [newest] = opened.accounts
-  if (newest === undefined || newest.stillToSign.length > 0) return undefined
-  return accountStanding(opened).overtaken ? newest.stored.number : undefined
-}
