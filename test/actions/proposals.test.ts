@@ -400,6 +400,25 @@ describe('the page', () => {
     expect(html).not.toContain('waits for your answer')
   })
 
+  test('shows no older proposal as what a household holds, once its later one was not accepted', async () => {
+    const percent = (a: string, b: string) => ({ share: { together: { principle: 'percent', a, b } } })
+    const first = await aProposal(id(), 'b', 's1', percent('90', '10'))
+    browseAs(world(), 'a')
+    await send(() => ({}), first)
+    browseAs(world(), 'b')
+    expect(await page()).toContain('What no. 14 proposes')
+    await aProposal(id(), 'b', 's1', percent('80', '20'))
+    browseAs(world(), 'a')
+    expect(await press(declineTheirs, await proposalForm(id(), 'b', { text: 'Too much.' }))).toEqual(sent())
+    for (const household of ['a', 'b'] as const) {
+      browseAs(world(), household)
+      const html = await page()
+      expect(html).toContain('What no. 12 proposes')
+      expect(html).not.toContain('What no. 14 proposes')
+      expect(html).not.toContain('id="proposal-1"')
+    }
+  })
+
   test('holds a share that was proposed before a price was changed against the plan with the new price', async () => {
     await aProposal(id(), 'a', 's1', { share: { together: { principle: 'one', household: 'a' } } })
     const { materials } = readPart(await documentOf(id()), { part: 'item', id: 's1' }) ?? {}

@@ -14,7 +14,7 @@ export function standingProposals(proposals: readonly Proposal[]): readonly Prop
 
 /**
  * What a household holds, oldest first: its standing proposals, and what it proposed that was answered with another while
- * that answer stands, unless it has proposed something newer for the same items.
+ * that answer stands, unless it has made a later one for an item of it, whatever became of that.
  */
 export function heldProposals(proposals: readonly Proposal[], household: Household): readonly Proposal[] {
   const standing = standingProposals(proposals)
@@ -22,7 +22,7 @@ export function heldProposals(proposals: readonly Proposal[], household: Househo
   const own = proposals.filter((one) => one.household === household)
   return own.filter((one) => {
     if (one.reply === undefined) return true
-    const newer = own.some((other) => other.id > one.id && other.reply === undefined && touch(other, one))
+    const newer = own.some((other) => other.id > one.id && touch(other, one))
     return one.reply.kind === 'answered' && answered.has(one.id) && !newer
   })
 }
