@@ -9,7 +9,8 @@ export type FigureColumn = {
 
 /**
  * A table of figures. Each row and foot row holds one cell per column, the first being the row's heading. On a phone a
- * row of four columns and more becomes a block, with each figure under the title of its column (figureTable.css); the
+ * row of four columns and more becomes a block, with each figure under the title of its column (figureTable.css), and
+ * one of six or seven and more on a tablet too; the
  * roles are written out, since some browsers drop those of a table that is not laid out as one. Where a table is wider
  * than its place all the same it scrolls in a region of its own that the keyboard can reach.
  */
@@ -29,7 +30,9 @@ export function FigureTable({
 }) {
   const captionId = useId()
   const inBlocks = columns.length > 3
-  const className = inBlocks ? 'figure-table in-blocks' : 'figure-table'
+  const className = ['figure-table', inBlocks ? 'in-blocks' : '', manyColumns(columns.length)]
+    .filter(Boolean)
+    .join(' ')
   const rowOf = (cells: readonly ReactNode[], key: string) => (
     <tr key={key} role="row">
       {columns.map((column, at) =>
@@ -78,4 +81,10 @@ export function FigureTable({
       </table>
     </section>
   )
+}
+
+/** From how many columns on a row needs more room than a tablet has. */
+function manyColumns(count: number): string {
+  if (count > 6) return 'most-columns'
+  return count > 5 ? 'many-columns' : ''
 }

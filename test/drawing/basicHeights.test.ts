@@ -62,7 +62,7 @@ describe('the side view of a section whose share pays the difference', () => {
     )
   })
 
-  test.each([248, 350, 576])('has room for every label at %d units', (width) => {
+  test.each([248, 350, 544, 576])('has room for every label at %d units', (width) => {
     const drawing = drawn(plain, { together: difference }, width)
     expect(overlapping(drawing)).toEqual([])
     expect(outside(drawing)).toEqual([])

@@ -46,7 +46,7 @@ const holes = (drawing: Drawing) =>
       : []
   })
 
-describe.each([248, 350, 504, 576])('at %d units', (width) => {
+describe.each([248, 350, 504, 544, 576])('at %d units', (width) => {
   test.each(['the line', 's1', 's2', 's3', 'g1', 'g2'])(
     '%s has no two texts that overlap, none too small, and all inside',
     (id) => {

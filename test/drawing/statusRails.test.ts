@@ -52,7 +52,7 @@ describe('the rails that tell how a thing stands', () => {
   })
 })
 
-describe.each([248, 576])('the drawing with standings, %d units wide', (widthUnits) => {
+describe.each([248, 544, 576])('the drawing with standings, %d units wide', (widthUnits) => {
   const drawing = lineDrawing(notebook, { widthUnits, words, standings: mixed })
 
   test('has no two texts on one another and lies inside its box', () => {

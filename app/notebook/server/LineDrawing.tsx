@@ -10,7 +10,7 @@ import type { AddressOf } from '../../ui/drawing/PartLinks.tsx'
 import { DrawingFigure } from './DrawingFigure.tsx'
 
 /** A drawing's width in its own units: on a phone and on anything wider. The widths in drawing.css go with them. */
-const widths = { narrow: 248, wide: 576 } as const
+const widths = { narrow: 248, wide: 544 } as const
 
 /**
  * The line to scale, in plan and in elevation, drawn for the width at which it is seen; the same in words beside it.
