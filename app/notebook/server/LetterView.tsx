@@ -1,10 +1,10 @@
 import type { Letter } from '../../../lib/words/letter/letterText.ts'
 
-/** The first letter on screen, as it will read on paper. */
+/** The first letter on screen, as it will read on paper; a browser prints it without the page around it. */
 export function LetterView({ letter }: { letter: Letter }) {
   const { title, line, opening, contents, invitation, closing, signed } = letter
   return (
-    <article className="summary-text">
+    <article className="summary-text paper-alone">
       <header>
         <h3>{title}</h3>
         <p className="quiet">{line}</p>

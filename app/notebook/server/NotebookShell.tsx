@@ -46,19 +46,15 @@ export function NotebookShell({
       household={household}
       householdName={householdName(notebook, household)}
       nav={notebookPages(notebookId)}
-      notices={
-        <>
-          {openBeside ? null : <OpenMatters items={openMatters(opened)} />}
-          <StayCurrent
-            home={home}
-            pulse={opened.pulse}
-            household={household}
-            otherName={householdStart(notebook, otherHousehold(household))}
-          />
-        </>
-      }
+      notices={openBeside ? null : <OpenMatters items={openMatters(opened)} />}
       footer={whatThisIs}
     >
+      <StayCurrent
+        home={home}
+        pulse={opened.pulse}
+        household={household}
+        otherName={householdStart(notebook, otherHousehold(household))}
+      />
       <KeptDrafts owner={`${notebookId} ${household}`}>{children}</KeptDrafts>
       <UnitsSwitch opened={opened} />
     </NotebookFrame>

@@ -60,7 +60,7 @@ export function StayCurrent({
   }, [told])
 
   return (
-    <div className="stay-current" role="status">
+    <div className="stay-current" role="status" data-told={told}>
       {stands?.otherIsHere ? <p>{liveWords.hereToo(otherName)}</p> : null}
       {told === 'shown' ? <p>{liveWords.changed(otherName)}</p> : null}
       {told === 'behind' ? (
