@@ -24,3 +24,6 @@ export function sameName(left: string, right: string): boolean {
   const plain = (name: string) => name.normalize('NFC').replace(/\s+/g, ' ').trim().toLocaleLowerCase('en')
   return plain(left) === plain(right)
 }
+
+/** Beside the button that puts a revision up while something stands in the way. */
+export const notYetPutUp = 'It can be put up once nothing of the above stands in the way.'

@@ -8,6 +8,10 @@ export const startWords = {
   own: 'Your household',
   ownHint: 'Short, as it should stand everywhere: “No. 12”.',
   neighbours: 'Your neighbours’ household',
+  unnamed: {
+    a: 'Your household needs a name: what it is called everywhere in the notebook, such as “No. 12”.',
+    b: 'Your neighbours’ household needs a name: what it is called everywhere in the notebook, such as “No. 14”.',
+  },
   money: 'Money and lengths',
   later: 'All this can be changed later. Parties, with their full names, are added before signing.',
 } as const

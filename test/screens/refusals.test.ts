@@ -532,11 +532,11 @@ describe('a notebook file that is refused', () => {
     JSON.stringify({ ...shortNotebook, title: 'x'.repeat(count * 1_000_000) })
 
   const files = [
-    { what: 'no JSON', file: '{ "format": ', says: ['(file): This is not a notebook file'] },
+    { what: 'no JSON', file: '{ "format": ', says: ['This is not a notebook file'] },
     {
       what: 'nothing',
       file: '',
-      says: ["(file): The file can't be read: no file was chosen, or it is empty."],
+      says: ["The file can't be read: no file was chosen, or it is empty."],
     },
     {
       what: 'another version',
@@ -567,12 +567,12 @@ describe('a notebook file that is refused', () => {
     {
       what: 'a little over 2 MB',
       file: megabytes(2),
-      says: ['(file): The file has 200', 'bytes; at most 2000000 are taken.'],
+      says: ['The file has 200', 'bytes; at most 2000000 are taken.'],
     },
     {
       what: 'far over 2 MB',
       file: megabytes(12),
-      says: ['(file): The file has 120', 'bytes; at most 2000000 are taken.'],
+      says: ['The file has 120', 'bytes; at most 2000000 are taken.'],
     },
   ]
 

@@ -7,8 +7,11 @@ import { type PressAction, PressForm } from '../../ui/draft/PressForm.tsx'
 /** Makes an invitation and shows it once: it is stored nowhere but as a hash. */
 export function InvitationForm({
   invite,
+  waiting,
 }: {
   invite: () => Promise<{ address: string } | { refused: string }>
+  /** Whether one made before waits to be claimed. */
+  waiting: boolean
 }) {
   const [address, setAddress] = useState<string>()
   const press: PressAction = async () => {
@@ -17,9 +20,9 @@ export function InvitationForm({
     setAddress(answer.address)
     return { done: 'The invitation is ready.' }
   }
+  const another = waiting || address !== undefined
   return (
     <>
-      <PressForm action={press} label="Make an invitation" weight="main" />
       {address === undefined ? null : (
         <CopyField
           label="Invitation, works once"
@@ -27,6 +30,11 @@ export function InvitationForm({
           hint="Hand it over on paper, by message or in person. It is not shown again."
         />
       )}
+      <PressForm
+        action={press}
+        label={another ? 'Make another; the first ends' : 'Make an invitation'}
+        weight={another ? 'plain' : 'main'}
+      />
     </>
   )
 }

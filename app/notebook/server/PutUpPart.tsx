@@ -1,5 +1,6 @@
 import { type Obstacle, obstaclesToSigning } from '../../../lib/core/agreement/readiness.ts'
 import { obstacleWords } from '../../../lib/words/itemWords.ts'
+import { notYetPutUp } from '../../../lib/words/signingWords.ts'
 import { PressForm } from '../../ui/draft/PressForm.tsx'
 import { Panel } from '../../ui/Panel.tsx'
 import { OpenItemRow } from './OpenItemRow.tsx'
@@ -54,8 +55,9 @@ export function PutUpPart({ opened, number }: { opened: Opened; number: number }
       <PressForm
         action={putUpForSigning.bind(null, notebookId)}
         label={`Put revision ${number} up for signing`}
-        weight="main"
+        weight={obstacles.length === 0 ? 'main' : 'plain'}
       />
+      {obstacles.length === 0 ? null : <p className="quiet">{notYetPutUp}</p>}
     </Panel>
   )
 }

@@ -35,9 +35,11 @@ export function SaveBar({
   asTyped?: { readonly on: boolean; readonly turn: (on: boolean) => void } | undefined
 }) {
   const id = useId()
+  // Where two versions wait for a choice, the button that makes it is the main one.
+  const weight = outcome.kind === 'conflict' || outcome.kind === 'choices' ? 'plain' : 'main'
   return (
     <div className="save-bar">
-      <button type="submit" className="button button-main" disabled={!ready || saving}>
+      <button type="submit" className={`button button-${weight}`} disabled={!ready || saving}>
         {saveLabel}
       </button>
       <p className="save-standing" role="status" data-kind={outcome.kind}>

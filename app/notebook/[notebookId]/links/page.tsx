@@ -58,7 +58,7 @@ export default async function LinksPage({ params }: { params: Promise<{ notebook
                   one ends it.
                 </p>
               ) : null}
-              <InvitationForm invite={invite.bind(null, notebookId)} />
+              <InvitationForm invite={invite.bind(null, notebookId)} waiting={invitation !== undefined} />
               <p>Or begin with a letter of one page that asks for the fence and carries the invitation.</p>
             </>
           ) : null}
