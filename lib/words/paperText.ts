@@ -9,3 +9,11 @@ export const paperViewWords =
 export function paperPageWords(number: number, of: number): string {
   return `Page ${number} of ${of}`
 }
+
+export function paperLargerWords(number: number): string {
+  return `Show page ${number} larger`
+}
+
+export function paperSmallerWords(number: number): string {
+  return `Show page ${number} whole again`
+}

@@ -1,8 +1,15 @@
 import { notFound } from 'next/navigation'
 import { printFonts } from '../../../../lib/files/printFonts.ts'
 import { summaryPages } from '../../../../lib/pdf/summaryPaper.ts'
-import { paperPageWords, paperTitleWords, paperViewWords } from '../../../../lib/words/paperText.ts'
+import {
+  paperLargerWords,
+  paperPageWords,
+  paperSmallerWords,
+  paperTitleWords,
+  paperViewWords,
+} from '../../../../lib/words/paperText.ts'
 import { Page } from '../../../ui/Page.tsx'
+import { PaperLens } from '../../../ui/PaperLens.tsx'
 import { PaperLink } from '../../../ui/work/PaperLink.tsx'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { openNotebook } from '../../server/opened.ts'
@@ -41,13 +48,15 @@ export default async function PaperPage({
         </div>
         <div className="paper-sheets">
           {pages.map((marks, index) => (
-            <PaperSheet
+            <PaperLens
               // biome-ignore lint/suspicious/noArrayIndexKey: pages are told by their number
               key={index}
-              marks={marks}
-              page={page}
               label={paperPageWords(index + 1, pages.length)}
-            />
+              larger={paperLargerWords(index + 1)}
+              smaller={paperSmallerWords(index + 1)}
+            >
+              <PaperSheet marks={marks} page={page} label={paperPageWords(index + 1, pages.length)} />
+            </PaperLens>
           ))}
         </div>
       </Page>
