@@ -11,6 +11,8 @@ export const wholeFile = '(file)'
 export type FaultFacts =
   // the file itself
   | { readonly kind: 'not-json'; readonly detail: string }
+  /** Where the text can't be read on, counted from 1; `found` is the character there, empty at the end of the text. */
+  | { readonly kind: 'json-breaks'; readonly line: number; readonly column: number; readonly found: string }
   | { readonly kind: 'unreadable'; readonly detail: string }
   | { readonly kind: 'too-large'; readonly bytes: number; readonly limit: number }
   | { readonly kind: 'too-deep'; readonly limit: number }

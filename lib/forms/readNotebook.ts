@@ -1,9 +1,11 @@
 import type { Notebook } from '../core/agreement/notebook.ts'
 import { currencyDigits } from '../core/amounts/currency.ts'
+import { assert } from '../core/assert.ts'
 import { type Fault, type FaultFacts, wholeFile } from '../core/faults.ts'
 import { held, type Result, refused, refusedAll } from '../core/result.ts'
 import { nothingAsked, placesOf, shareItem } from '../core/shares/itemShares.ts'
 import { issueFault } from './issueFault.ts'
+import { jsonBreak } from './jsonBreak.ts'
 import { joinPath, pathText, scanJson } from './jsonText.ts'
 import { shown } from './leaf.ts'
 import { notebookSchema } from './notebookSchema.ts'
@@ -45,10 +47,10 @@ function parse(text: string): Result<unknown> {
   let document: unknown
   try {
     document = JSON.parse(text)
-  } catch (error) {
-    return refused(
-      whole({ kind: 'not-json', detail: error instanceof Error ? error.message : String(error) }),
-    )
+  } catch {
+    const place = jsonBreak(text)
+    assert(place !== undefined, 'what JSON.parse refuses breaks somewhere')
+    return refused(whole({ kind: 'json-breaks', ...place }))
   }
   const scan = scanJson(text)
   if (scan.depth > deepest) return refused(whole({ kind: 'too-deep', limit: deepest }))

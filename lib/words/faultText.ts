@@ -15,6 +15,8 @@ export function faultTextIn(fault: FaultFacts, units: Units | undefined): string
   switch (fault.kind) {
     case 'not-json':
       return `This is not a notebook file: ${fault.detail}.`
+    case 'json-breaks':
+      return brokenText(fault)
     case 'unreadable':
       return `The file can't be read: ${fault.detail}.`
     case 'too-large':
@@ -92,6 +94,21 @@ export function faultTextIn(fault: FaultFacts, units: Units | undefined): string
     default:
       return never(fault)
   }
+}
+
+/** Where a file can't be read on. The line is named, since a file can be one line or thousands. */
+function brokenText({ line, column, found }: Extract<FaultFacts, { kind: 'json-breaks' }>): string {
+  const way = 'Bring the file just as it was saved'
+  return found === ''
+    ? `This is not a notebook file: it ends in line ${line} before it is complete, as if it had been cut off. ${way}.`
+    : `This is not a notebook file: it can’t be read on from line ${line}, character ${column}, where ${characterWords(found)} does not fit. ${way}, or mend it there.`
+}
+
+/** A character as it can be shown; what leaves no ink, by its number. */
+function characterWords(found: string): string {
+  return /^[\p{L}\p{N}\p{P}\p{S}]$/u.test(found)
+    ? `“${found}”`
+    : `the character U+${(found.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}`
 }
 
 const describe: Readonly<Record<ValueKind, string>> = {

@@ -206,6 +206,11 @@ describe('a file that is no notebook at all is refused as a whole:', () => {
     ['a file that breaks off', '{"format":"mearing-notebook",'],
     ['two files in one', '{}{}'],
     ['a comment', '{/* x */}'],
+  ])('%s, with the place where it breaks', (_, text) => {
+    expect(faultsIn(text)).toMatchObject([{ path: '(file)', kind: 'json-breaks', line: 1 }])
+  })
+
+  test.each([
     ['half of a character', '{"title":"\\ud83d"}'],
     ['half of a character in a key', '{"\\ude00":1}'],
   ])('%s', (_, text) => {
@@ -229,7 +234,7 @@ describe('a file that is no notebook at all is refused as a whole:', () => {
 
   test('text in UTF-16', () => {
     const bytes = new Uint8Array(new Uint16Array([...'{"a":1}'].map((one) => one.charCodeAt(0))).buffer)
-    expect(faultsIn(bytes)).toMatchObject([{ path: '(file)', kind: 'not-json' }])
+    expect(faultsIn(bytes)).toMatchObject([{ path: '(file)', kind: 'json-breaks', column: 2 }])
   })
 })
 

@@ -8,6 +8,7 @@ import { faultText, faultTextIn } from '../../lib/words/faultText.ts'
 /** One of each kind: the compiler refuses a kind that is missing here. */
 const oneOfEach: { readonly [Kind in FaultFacts['kind']]: Extract<FaultFacts, { kind: Kind }> } = {
   'not-json': { kind: 'not-json', detail: 'it breaks off' },
+  'json-breaks': { kind: 'json-breaks', line: 3, column: 7, found: '}' },
   unreadable: { kind: 'unreadable', detail: 'no such file' },
   'too-large': { kind: 'too-large', bytes: 3_000_000, limit: 2_000_000 },
   'too-deep': { kind: 'too-deep', limit: 64 },
@@ -135,5 +136,21 @@ describe('a length without a unit is offered with one', () => {
 
   test('and what is no figure is told how a length is written', () => {
     expect(faultTextIn(bare('tall'), 'ft-in')).toContain('write a figure with its unit')
+  })
+})
+
+describe('a file that can’t be read on', () => {
+  const broken = (found: string) => faultText({ kind: 'json-breaks', line: 12, column: 7, found })
+
+  test('is told by the line, the place in it and what stands there', () => {
+    expect(broken('}')).toContain('from line 12, character 7, where “}” does not fit')
+  })
+
+  test('is told to be cut off where it ends too early', () => {
+    expect(broken('')).toContain('it ends in line 12 before it is complete')
+  })
+
+  test('is told a character that nobody can see by its number', () => {
+    expect(broken('\u0000')).toContain('the character U+0000')
   })
 })

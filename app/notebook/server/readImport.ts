@@ -17,9 +17,11 @@ export type Import =
   | { readonly ok: true; readonly value: ReadNotebook }
   | { readonly ok: false; readonly refused: string }
 
-/** The faults of a file, one a line, each with its path. */
+/** The faults of a file, one a line, each with its path; what is wrong with the whole file says so itself. */
 export function fileFaults(faults: readonly Fault[]): string {
-  return faults.map((fault) => `${fault.path}: ${faultText(fault)}`).join('\n')
+  return faults
+    .map((fault) => (fault.path === wholeFile ? faultText(fault) : `${fault.path}: ${faultText(fault)}`))
+    .join('\n')
 }
 
 /**

@@ -63,7 +63,7 @@ export function ImportForm({
     if (busy.current) return
     const file = new FormData(event.currentTarget).get('file')
     if (!(file instanceof File) || file.name === '') return setSaid({ refused: words.none })
-    if (file.size > largest) return setSaid({ refused: `(file): ${tooLargeText(file.size, largest)}` })
+    if (file.size > largest) return setSaid({ refused: tooLargeText(file.size, largest) })
     busy.current = true
     setSaid({})
     const sent = (bytes: number): Standing =>
