@@ -20,6 +20,17 @@ export function describedBy(
   return ids.length === 0 ? undefined : ids.join(' ')
 }
 
+/** What to mend, after a lead; a fault that begins with what is needed leads itself. */
+function FaultWords({ words }: { words: string }) {
+  const needed = words.startsWith(formWords.needed)
+  return (
+    <>
+      <strong>{needed ? formWords.needed : formWords.mend}</strong>{' '}
+      {needed ? words.slice(formWords.needed.length).trimStart() : words}
+    </>
+  )
+}
+
 /** The hint, the faults and the findings of a field, with the ids that `describedBy` names. */
 export function FieldNotes({
   id,
@@ -41,7 +52,7 @@ export function FieldNotes({
       )}
       {errors.length === 0 ? null : (
         <p className="field-error" id={`${id}-error`}>
-          <strong>{formWords.mend}</strong> {errors.join(' ')}
+          <FaultWords words={errors.join(' ')} />
         </p>
       )}
       {findings.length === 0 ? null : (
