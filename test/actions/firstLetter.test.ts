@@ -2,7 +2,10 @@ import { describe, expect, test, vi } from 'vitest'
 import { GET, POST } from '../../app/notebook/[notebookId]/letter.pdf/route.ts'
 import { saveNotebookPart } from '../../app/notebook/server/actions.ts'
 import { inviteByLetter } from '../../app/notebook/server/letterActions.ts'
+import { letterOpenPoints } from '../../app/notebook/server/letterOf.ts'
+import { statementOf } from '../../lib/core/shares/statement.ts'
 import { claimInvitation } from '../../lib/store/entryKeys.ts'
+import { notebookWith, sectionOf } from '../core/madeNotebook.ts'
 import { readPdf, wordsOf } from '../pdf/readPdf.ts'
 import { writtenLetter } from '../words/letter/writtenLetter.ts'
 import { openBrowser } from './browser.ts'
@@ -186,5 +189,29 @@ describe('the letter without an invitation', () => {
       expect(words).toContain('Three posts are rotten.')
       expect(words).not.toMatch(/Address of|\/open\//)
     }
+  })
+})
+
+describe('what is proposed', () => {
+  const sections = [sectionOf('900', { principle: 'equal' })]
+  const openPoints = (parts: Record<string, unknown>) => {
+    const notebook = notebookWith(parts)
+    return letterOpenPoints({ notebook, statement: statementOf(notebook) }, '2027-04-01').join('\n')
+  }
+
+  test('is told to be a suggestion that waits to be saved, while the form alone has it', () => {
+    expect(openPoints({ sections })).toContain('filled in above as a suggestion only')
+    expect(openPoints({ sections })).not.toContain('Not said yet: What we propose')
+  })
+
+  test('is told to be missing where the notebook has nothing to suggest, or the letter was saved without it', () => {
+    expect(openPoints({})).toContain('Not said yet: What we propose.')
+    expect(openPoints({ sections, letter: { ...writtenLetter, proposed: '' } })).toContain(
+      'Not said yet: What we propose.',
+    )
+  })
+
+  test('is not spoken of once the letter has it', () => {
+    expect(openPoints({ sections, letter: writtenLetter })).not.toMatch(/propose\b|suggestion/)
   })
 })

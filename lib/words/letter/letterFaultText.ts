@@ -46,3 +46,12 @@ export const nobodyLeft = 'The second household has come in already. Nobody is l
 export function noticeEnds(day: string): string {
   return `The notice ends on ${dayWords(day)}.`
 }
+
+/** Of what a letter tells, what it does not tell yet. `what`: a heading of the letter, or a noun. */
+export function notSaidInLetter(what: string): string {
+  return `Not said yet: ${what}.`
+}
+
+/** The form fills in what is proposed out of the notebook; in the letter it is only once the form was saved. */
+export const suggestedOnly =
+  '“What you propose” is filled in above as a suggestion only. Save to have it in the letter.'
