@@ -1,3 +1,4 @@
+import type { InstalmentStanding } from '../core/ledger/instalmentStanding.ts'
 import type { Result } from '../core/result.ts'
 import type { Statement } from '../core/shares/statement.ts'
 import { moneyWords } from './money.ts'
@@ -16,9 +17,21 @@ export function balanceSentences(statement: Statement, names: ShareNames): reado
           ? `Together you have given ${money(-outstanding)} more than the plan asks for.`
           : 'Together you have given what the plan asks for.',
     transfer
-      ? `One payment evens the two as things stand: ${names[transfer.from]} pays ${money(transfer.amount)} to ${names[transfer.to]}.`
-      : 'No payment between you is needed as things stand.',
+      ? `On what has been given so far, one payment evens the two: ${names[transfer.from]} pays ${money(transfer.amount)} to ${names[transfer.to]}.`
+      : 'On what has been given so far, no payment between you is due.',
   ]
+}
+
+/**
+ * Beside the balance, what the payment plan still asks for, and how both are true; undefined where nothing of it is left.
+ * Money in minor units.
+ */
+export function planBesideBalance(
+  { from, to, rest }: Pick<InstalmentStanding, 'from' | 'to' | 'rest'>,
+  names: ShareNames,
+): string | undefined {
+  if (rest <= 0n) return undefined
+  return `By the payment plan, ${names[from]} has still to pay ${moneyWords(rest, names.currency)} to ${names[to]}: the plan goes by all that is to be given until the fence stands, the balance only by what was given until today.`
 }
 
 /**

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { statementOf } from '../../lib/core/shares/statement.ts'
-import { standingOfBooks } from '../../lib/words/balanceText.ts'
+import { planBesideBalance, standingOfBooks } from '../../lib/words/balanceText.ts'
 import { shareNames } from '../../lib/words/shareText.ts'
 import { notebookWith, sectionOf } from '../core/madeNotebook.ts'
 
@@ -34,5 +34,17 @@ describe('what the books are held against', () => {
     expect(words).toContain(
       'It would ask No. 1 for $50.00 and No. 2 for $50.00, but only once all have signed it.',
     )
+  })
+})
+
+describe('the payment plan beside the balance', () => {
+  test('says what of it is still to pay, and why the balance says nothing of it', () => {
+    const words = planBesideBalance({ from: 'b', to: 'a', rest: 192625n }, names)
+    expect(words).toContain('By the payment plan, No. 2 has still to pay $1,926.25 to No. 1')
+    expect(words).toContain('the balance only by what was given until today')
+  })
+
+  test('is not spoken of once nothing of it is left', () => {
+    expect(planBesideBalance({ from: 'b', to: 'a', rest: 0n }, names)).toBeUndefined()
   })
 })

@@ -198,14 +198,14 @@ describe('the balance in words', () => {
   test('while bills are open', () => {
     expect(words()).toEqual([
       '$900.00 of the whole has not been given by anyone yet.',
-      'No payment between you is needed as things stand.',
+      'On what has been given so far, no payment between you is due.',
     ])
   })
 
   test('where one has given for both', () => {
     expect(words(paid('a', '900'))).toEqual([
       'Together you have given what the plan asks for.',
-      'One payment evens the two as things stand: no. 14 pays $450.00 to no. 12.',
+      'On what has been given so far, one payment evens the two: no. 14 pays $450.00 to no. 12.',
     ])
   })
 

@@ -2,7 +2,7 @@ import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
 import { asBuilt } from '../../../lib/core/ledger/asBuilt.ts'
 import { waitingTransfers } from '../../../lib/core/ledger/transfers.ts'
 import { digitsOf } from '../../../lib/core/shares/statement.ts'
-import { balanceSentences, standingOfBooks } from '../../../lib/words/balanceText.ts'
+import { balanceSentences, planBesideBalance, standingOfBooks } from '../../../lib/words/balanceText.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
 import { faultTexts } from '../../../lib/words/shareFaultText.ts'
 import { shareNames } from '../../../lib/words/shareText.ts'
@@ -10,6 +10,7 @@ import { waitingTransferWords } from '../../../lib/words/transferText.ts'
 import { FigureTable } from '../../ui/FigureTable.tsx'
 import { Panel } from '../../ui/Panel.tsx'
 import { booksFigures } from './booksFigures.ts'
+import { instalmentsNow } from './instalmentsNow.ts'
 import type { Opened } from './opened.ts'
 
 /** Asked, promised, given and left to give, and the one payment that evens the two: by what was signed, once it was. */
@@ -27,6 +28,8 @@ export function BalanceView({ opened }: { opened: Opened }) {
   }
   const money = (minor: bigint) => moneyWords(minor, notebook.currency)
   const { asked, promised, inMoney, contributed, balance, total, outstanding } = statement.value
+  const plan = instalmentsNow(opened)
+  const besidePlan = plan && planBesideBalance(plan.standing, names)
   const row = (label: string, amounts: { a: bigint; b: bigint }) => [
     label,
     money(amounts.a),
@@ -57,6 +60,7 @@ export function BalanceView({ opened }: { opened: Opened }) {
       {balanceSentences(statement.value, names).map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}
+      {besidePlan === undefined ? null : <p>{besidePlan}</p>}
       {waitingTransfers(notebook, digitsOf(notebook)).map((transfer) => (
         <p key={transfer.index}>{waitingTransferWords(transfer, names, notebook.currency)}</p>
       ))}

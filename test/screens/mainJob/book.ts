@@ -152,7 +152,7 @@ export function bookSteps(): void {
         await expectPage(cells('Still to give')).toHaveText(['−$369.67', '$914.45', '$544.78'])
         await expectPage(part).toContainText('$544.78 of the whole has not been given by anyone yet.')
         await expectPage(part).toContainText(
-          'One payment evens the two as things stand: The Mill House pays $369.67 to Larkspur Cottage.',
+          'On what has been given so far, one payment evens the two: The Mill House pays $369.67 to Larkspur Cottage.',
         )
       }
     })
