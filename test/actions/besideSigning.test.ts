@@ -114,7 +114,9 @@ describe('beside what is to be signed', () => {
       for (const name of ['/sign', '/final-account']) {
         const html = await page(name)
         expect(html).toContain('Proposal 1 of no. 14, for Along the gardens, waits for the answer of no. 12.')
-        expect(html).toContain('You can sign all the same')
+        expect(html).toContain(
+          name === '/sign' ? 'You can sign all the same' : 'They don’t stop the final account',
+        )
         expect(html).toContain(`href="/notebook/${id}/proposals"`)
       }
     }

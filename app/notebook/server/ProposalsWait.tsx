@@ -8,8 +8,14 @@ import { itemTitles } from './itemTitles.ts'
 import type { Opened } from './opened.ts'
 import { standingProposals } from './positions.ts'
 
-/** Beside what is to be signed: that proposals still wait. They bar nobody from signing. */
-export async function ProposalsWait({ opened }: { opened: Opened }) {
+/** Beside what is to be signed: that proposals still wait. They bar nobody from signing; `noBar` says so. */
+export async function ProposalsWait({
+  opened,
+  noBar = proposalsBesideSigning.noBar,
+}: {
+  opened: Opened
+  noBar?: string
+}) {
   const { notebook, notebookId, document } = opened
   const standing = standingProposals(await proposalsOf(notebookId))
   if (standing.length === 0) return null
@@ -28,7 +34,7 @@ export async function ProposalsWait({ opened }: { opened: Opened }) {
           </li>
         ))}
       </ul>
-      <p>{proposalsBesideSigning.noBar}</p>
+      <p>{noBar}</p>
       <div className="button-row">
         <ButtonLink href={`/notebook/${notebookId}/proposals`}>Proposals</ButtonLink>
       </div>

@@ -16,6 +16,9 @@ import { waitingTransferWords } from '../transferText.ts'
 export const accountWords = {
   title: 'The final account',
   lead: 'What each item was planned at and came to, what each of you gave, and that neither owes the other anything. It is frozen once nothing is open, and all parties of both households sign it.',
+  /** Where proposals of either household wait for an answer. */
+  proposalsWait:
+    'They don’t stop the final account, and are no part of it: it goes by the revision that all have signed and by the books. Answer them first if they should count in it.',
   openHeading: 'What is still open',
   nothingOpen: 'Nothing is open. The final account can be drawn up.',
   drawUp: 'Draw up the final account',

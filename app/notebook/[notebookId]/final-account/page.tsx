@@ -28,7 +28,7 @@ export default async function FinalAccountPage({ params }: { params: Promise<{ n
         back={{ href: `${home}/money`, label: 'Money and hours' }}
       >
         <AccountNotice opened={opened} />
-        {closed ? null : await ProposalsWait({ opened })}
+        {closed ? null : await ProposalsWait({ opened, noBar: accountWords.proposalsWait })}
         {stands ? null : <OpenPart opened={opened} open={now.open} />}
         {newest ? <AccountSigningPart opened={opened} frozen={newest} stands={stands} /> : null}
         {newest ? (
