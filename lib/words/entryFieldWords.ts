@@ -5,6 +5,8 @@ import { moneyWords } from './money.ts'
 
 /** What the fields of an entry in the book are called. */
 export const entryFieldWords = {
+  givenByHint:
+    'Each household enters what it gave itself. Only a payment between you can be entered by the one who received it.',
   linesAbout: 'cost lines of the plan, and the receipt',
   linesHint:
     'Name the lines of the plan that the amount was spent on, so that planned and actual can be set side by side. What is on no line stays with the item as a whole.',

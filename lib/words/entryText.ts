@@ -50,3 +50,8 @@ export const takeBackRefusals = {
   changed:
     'This entry was changed or taken back in the meantime, or the other household wrote it. Load the page again.',
 } as const
+
+/** Why an entry in the other household's name is refused. */
+export function onlyOwnEntries(other: string): string {
+  return `Each household enters what it gave or got back itself: ${other} has to enter this. Between you, enter a payment.`
+}

@@ -284,7 +284,7 @@ const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
     changes: ['Change', 'Notebook'],
   },
   'app/notebook/server/bookActions.ts#enterContribution': {
-    sends: () => ['new', anEntry()],
+    sends: (_id, household) => ['new', anEntry({ household })],
     ...bothTo('/money'),
     changes: ['Change', 'Notebook'],
   },

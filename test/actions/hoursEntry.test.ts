@@ -79,7 +79,9 @@ describe('hours that go beyond a ceiling', () => {
     await ceilingOf('10')
     await enter(entry('6'))
     expect(await lastEntry()).not.toHaveProperty('own')
+    browseAs(world(), 'b')
     await enter(entry('3.5', { household: 'b' }))
+    browseAs(world(), 'a')
     expect(await enter(entry('1'))).toEqual(asked('ownIsOurs', /0.5 h lie beyond .* 9.5 h were counted/))
     await enter(entry('1', { ownIsOurs: true }))
     expect(await lastEntry()).toMatchObject({ own: '0.5' })
@@ -142,6 +144,7 @@ describe('a task of an hours entry', () => {
   })
 
   test('that is the household’s gift takes no rate, since a gift is in no sum', async () => {
+    browseAs(world(), 'b')
     const gift = entry('2', { household: 'b', task: 'paint the rails' })
     expect(await enter(gift)).toEqual(asked('rate', /in no sum: leave the rate empty/))
     expect(await enter({ ...gift, rate: '' })).toEqual(entered)

@@ -98,15 +98,32 @@ describe.each([
     expect(new Set(changes.map((change) => change.edit)).size).toBe(4)
   })
 
-  test('enters what either household gave, and takes entries back in its own name', async () => {
+  test('enters what it gave itself, and nothing in the other’s name but what it received', async () => {
+    const { id } = world().notebook
+    browseAs(world(), own)
+    const before = await documentOf(id)
+    for (const kind of ['cash', 'material', 'refund'])
+      expect(
+        await outcomeOf(() =>
+          loosely(enterContribution)(id, 'new', anEntry({ household: other, kind }), other),
+        ),
+      ).toMatchObject({
+        answer: { faults: [{ path: 'household', message: expect.stringMatching(/has to enter this/) }] },
+      })
+    expect(await documentOf(id)).toEqual(before)
+    const received = anEntry({ household: other, kind: 'transfer', means: 'in cash' })
+    expect(await outcomeOf(() => enterContribution(id, 'new', received))).toMatchObject({ kind: 'redirect' })
+  })
+
+  test('takes entries back in its own name', async () => {
     const { id } = world().notebook
     browseAs(world(), own)
     const struck = { on: '2027-04-01', by: other, why: 'no' }
-    const given = anEntry({ household: other, struck })
+    const given = anEntry({ household: own, struck })
     await outcomeOf(() => loosely(enterContribution)(id, 'new', given, other))
     const entered = (await documentOf(id)).contributions as Record<string, unknown>[]
     expect(entered.at(-1)).toEqual({
-      household: other,
+      household: own,
       kind: 'cash',
       amount: '12.50',
       date: todaysDay(),
@@ -119,7 +136,7 @@ describe.each([
     })
     await outcomeOf(() => loosely(takeEntryBack)(id, struck, form, other))
     const book = (await documentOf(id)).contributions as Record<string, unknown>[]
-    expect(book.at(-1)).toMatchObject({ household: other, struck: { by: own, why: 'entered twice' } })
+    expect(book.at(-1)).toMatchObject({ household: own, struck: { by: own, why: 'entered twice' } })
     expect(book.slice(0, -1)).toEqual(entered.slice(0, -1))
   })
 

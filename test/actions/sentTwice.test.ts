@@ -24,7 +24,8 @@ const listOf = (list: unknown) => (Array.isArray(list) ? list.length : 0)
 const sendings = [
   {
     what: 'an entry in the book',
-    send: async (again: boolean, base = 'new 0') => enterContribution(id(), base, anEntry(), again),
+    send: async (again: boolean, base = 'new 0') =>
+      enterContribution(id(), base, anEntry({ household: 'a' }), again),
     count: async () => listOf((await documentOf(id())).contributions),
   },
   {
@@ -83,9 +84,9 @@ describe.each(sendings)('$what that is sent again because no answer came', ({ se
 describe('what is meant twice', () => {
   test('an equal entry from before the form was opened is no second sending', async () => {
     browseAs(world(), 'a')
-    await outcomeOf(() => enterContribution(id(), 'new 0', anEntry()))
+    await outcomeOf(() => enterContribution(id(), 'new 0', anEntry({ household: 'a' })))
     const before = listOf((await documentOf(id())).contributions)
-    await outcomeOf(() => enterContribution(id(), `new ${before}`, anEntry(), true))
+    await outcomeOf(() => enterContribution(id(), `new ${before}`, anEntry({ household: 'a' }), true))
     expect(listOf((await documentOf(id())).contributions)).toBe(before + 1)
   })
 

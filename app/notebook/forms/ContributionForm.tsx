@@ -1,6 +1,7 @@
 'use client'
 
 import { contributionKinds } from '../../../lib/core/agreement/notebook.ts'
+import { entryFieldWords } from '../../../lib/words/entryFieldWords.ts'
 import { contributionWords } from '../../../lib/words/labels.ts'
 import { transferFieldWords } from '../../../lib/words/transferText.ts'
 import { type Choice, ChoiceField } from '../../ui/draft/ChoiceField.tsx'
@@ -35,7 +36,12 @@ export function ContributionForm({
 }) {
   return (
     <NotebookForm initial={initial} base={base} save={save} saveLabel="Enter it" sends="entry known again">
-      <ChoiceField path="household" label="Given by" options={householdChoices(names)} />
+      <ChoiceField
+        path="household"
+        label="Given by"
+        hint={entryFieldWords.givenByHint}
+        options={householdChoices(names)}
+      />
       <ChoiceField
         path="kind"
         label="What was given"

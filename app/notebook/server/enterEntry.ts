@@ -3,13 +3,14 @@ import { addContribution, contributionPath, entryCount } from '../../../lib/form
 import { entryOfDraft, pathInForm } from '../../../lib/forms/entryDraft.ts'
 import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
 import { withTransferEntered } from '../../../lib/forms/transfers.ts'
+import { shareNames } from '../../../lib/words/shareText.ts'
 import type { SaveAnswer } from '../../ui/draft/saveAnswer.ts'
 import { booksPlan, signedBefore } from './booksPlan.ts'
 import { capFaults } from './capGuard.ts'
 import { capsMarkedIn } from './capsNow.ts'
 import { entryRecord } from './entryRecord.ts'
 import { hoursQuestions } from './hoursEntry.ts'
-import { missingMeans, missingReceipt, objectionsTo } from './newEntry.ts'
+import { enteredForOther, missingMeans, missingReceipt, objectionsTo } from './newEntry.ts'
 import { editDocument } from './savePart.ts'
 import { today } from './today.ts'
 
@@ -44,6 +45,7 @@ export async function enterEntry(
       const wanting = [
         ...missing,
         ...missingMeans(entry),
+        ...enteredForOther(entry, household, shareNames(notebook)),
         ...objectionsTo(next, known),
         ...capFaults(next, notebook, signed !== undefined, capsMarked),
         ...(ofHours?.faults ?? []),

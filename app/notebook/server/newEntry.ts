@@ -1,8 +1,9 @@
 import { isCalendarDay } from '../../../lib/core/amounts/calendarDay.ts'
 import { entryObjections } from '../../../lib/core/ledger/entryRules.ts'
+import { type Household, otherHousehold } from '../../../lib/core/people/household.ts'
 import { isObject, type NotebookDocument, readDocument } from '../../../lib/forms/readNotebook.ts'
 import { findFile } from '../../../lib/store/storedFiles.ts'
-import { entryObjectionText, noSuchReceipt } from '../../../lib/words/entryText.ts'
+import { entryObjectionText, noSuchReceipt, onlyOwnEntries } from '../../../lib/words/entryText.ts'
 import { transferFieldWords } from '../../../lib/words/transferText.ts'
 import type { Fault } from '../../ui/draft/saveAnswer.ts'
 import { itemTitles } from './itemTitles.ts'
@@ -42,4 +43,18 @@ export async function missingReceipt(notebookId: string, file: unknown): Promise
 export function missingMeans({ kind, means }: Readonly<Record<string, unknown>>): readonly Fault[] {
   if (kind !== 'transfer' || (typeof means === 'string' && means.trim() !== '')) return []
   return [{ path: 'means', message: transferFieldWords.meansNeeded }]
+}
+
+/**
+ * Each household enters what it gave itself: what one writes in the other's name would count without the other's word. Only a
+ * payment between them may be entered by its receiver, which by that confirms it.
+ */
+export function enteredForOther(
+  { kind, household }: Readonly<Record<string, unknown>>,
+  by: Household,
+  names: Readonly<Record<Household, string>>,
+): readonly Fault[] {
+  const other = otherHousehold(by)
+  if (kind === 'transfer' || household !== other) return []
+  return [{ path: 'household', message: onlyOwnEntries(names[other]) }]
 }
