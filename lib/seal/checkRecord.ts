@@ -8,7 +8,7 @@ import { verifyDetached } from './detachedSignature.ts'
 import { everyDictionary, type PlacedDictionary } from './everyDictionary.ts'
 import { type PdfFile, readPdfFile } from './pdfFile.ts'
 import type { UnpackedLeft } from './pdfStream.ts'
-import { printedHashes, sumsArePrinted } from './printedFigures.ts'
+import { printedAccountHash, printedHashes, sumsArePrinted } from './printedFigures.ts'
 import { type PrintedPiece, printedPages } from './printedText.ts'
 import { readLimits } from './readLimits.ts'
 import { RecordRefusal } from './recordRefusal.ts'
@@ -74,7 +74,7 @@ function lookAtSeal(
 async function lookInside(file: PdfFile, dictionaries: readonly PlacedDictionary[]): Promise<Looked> {
   const left: UnpackedLeft = { bytes: readLimits.unpacked }
   const attached = attachedFile(file, dictionaries, 'agreement.json', left)
-  if (attached.kind === 'none') return failing({ kind: 'no-agreement' })
+  if (attached.kind === 'none') return failing(await withoutAgreement(file, left))
   if (attached.kind === 'several') return failing({ kind: 'several-agreements', count: attached.count })
   if (attached.kind === 'damaged') return failing({ kind: 'agreement-damaged' })
   const signatures = attachedFile(file, dictionaries, 'signatures.json', left)
@@ -99,6 +99,13 @@ async function lookInside(file: PdfFile, dictionaries: readonly PlacedDictionary
     },
     problems: [...hashes.problems, ...rest.problems, ...unsigned],
   }
+}
+
+/** What a paper with no notebook file inside is: a final account, by its pages, or none of this program's that is locked. */
+async function withoutAgreement(file: PdfFile, left: UnpackedLeft): Promise<RecordProblem> {
+  const read = await refusable(async () => ({ pages: await printedPages(file, left) }))
+  const sha256 = 'pages' in read && read.pages ? printedAccountHash(read.pages) : undefined
+  return sha256 === undefined ? { kind: 'no-agreement' } : { kind: 'final-account', sha256 }
 }
 
 function lookAtAgreement(

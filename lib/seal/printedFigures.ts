@@ -2,14 +2,17 @@ import type { Notebook } from '../core/agreement/notebook.ts'
 import type { RecordProblem } from '../core/agreement/recordFindings.ts'
 import { held } from '../core/result.ts'
 import type { Statement } from '../core/shares/statement.ts'
+import { accountHashLabel } from '../words/account/accountPaperWords.ts'
 import { paperWords } from '../words/summary/paperWords.ts'
 import { shareBlocks } from '../words/summary/shareBlocks.ts'
 import type { PrintedPiece } from './printedText.ts'
 
-const hashLine = new RegExp(`^${paperWords.hashLabel.replaceAll('.', '\\.')}: ([0-9a-f]{64})$`)
+const hashLineAfter = (label: string) => new RegExp(`^${label.replaceAll('.', '\\.')}: ([0-9a-f]{64})$`)
+const agreementHashLine = hashLineAfter(paperWords.hashLabel)
+const accountHashLine = hashLineAfter(accountHashLabel)
 
 /** The hash that a page prints at its foot: the lowest line of that form, since a note further up may read like one. */
-function printedHash(page: readonly PrintedPiece[]): string | undefined {
+function printedHash(page: readonly PrintedPiece[], hashLine: RegExp): string | undefined {
   const lines = page.flatMap(({ text, y }) => {
     const hash = hashLine.exec(text)?.[1]
     return hash === undefined ? [] : [{ hash, y }]
@@ -25,7 +28,7 @@ export function printedHashes(
   pages: readonly (readonly PrintedPiece[])[],
   found: string | undefined,
 ): { readonly printedSha256?: string; readonly problems: readonly RecordProblem[] } {
-  const hashes = pages.map(printedHash)
+  const hashes = pages.map((page) => printedHash(page, agreementHashLine))
   const without = hashes.indexOf(undefined)
   if (without >= 0) return { problems: [{ kind: 'hash-not-printed', page: without + 1 }] }
   const [first = ''] = hashes
@@ -37,6 +40,12 @@ export function printedHashes(
     ...printed,
     problems: [{ kind: 'hash-differs', page: other + 1, printed: hashes[other] ?? '', found: expected }],
   }
+}
+
+/** The hash of the final account whose paper this is: what every page prints at its foot; undefined for any other paper. */
+export function printedAccountHash(pages: readonly (readonly PrintedPiece[])[]): string | undefined {
+  const [first, ...others] = pages.map((page) => printedHash(page, accountHashLine))
+  return others.every((hash) => hash === first) ? first : undefined
 }
 
 /** Whether the pages print the sums that each household is asked for as they are worked out here. */

@@ -40,6 +40,8 @@ export function recordProblemText(problem: RecordProblem): string {
       return `The seal is not the one that was looked for. Its fingerprint is ${problem.found}, not ${problem.expected}.`
     case 'no-agreement':
       return 'There is no notebook file inside (agreement.json). A locked copy always carries one.'
+    case 'final-account':
+      return `The pages are those of a final account. It is signed in the notebook and not locked, so no seal shows a change. To check it, take final-account.json from the notebook or from the record pack. Its SHA-256 must be ${problem.sha256}. It must say what the paper says.`
     case 'several-agreements':
       return `There are ${problem.count} notebook files inside. A locked copy carries one.`
     case 'agreement-damaged':

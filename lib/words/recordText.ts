@@ -14,7 +14,9 @@ export type RecordAbout = {
 }
 
 /** The answer in one line. A seal that anyone could have made is no more than that: then there is something to compare. */
-export function recordVerdict({ holds }: RecordFindings, { sealedHere }: RecordAbout = {}): string {
+export function recordVerdict({ holds, problems }: RecordFindings, { sealedHere }: RecordAbout = {}): string {
+  if (problems.some(({ kind }) => kind === 'final-account'))
+    return 'This is a final account. It is never locked, so it can’t be checked here. Compare it with the notebook before you rely on it.'
   if (!holds) return 'This is no locked copy that holds. Do not rely on it.'
   if (sealedHere === true) return 'This locked copy holds. Nothing in it was changed since it was locked.'
   return sealedHere === false

@@ -5,8 +5,10 @@ import { statementOf } from '../../lib/core/shares/statement.ts'
 import { printFonts } from '../../lib/files/printFonts.ts'
 import { readDocument } from '../../lib/forms/readNotebook.ts'
 import { type AccountPaper, accountPdf } from '../../lib/pdf/accountPdf.ts'
+import { checkRecord } from '../../lib/seal/checkRecord.ts'
 import { sha256Hex } from '../../lib/store/sha256.ts'
 import { accountIntent, accountNames } from '../../lib/words/account/accountText.ts'
+import { recordLines, recordVerdict } from '../../lib/words/recordText.ts'
 import { settledDocument } from '../core/ledger/settledBooks.ts'
 import { readPdf, wordsOf } from './readPdf.ts'
 import { elementsIn, readStructure, textIn, textsOutside } from './readStructure.ts'
@@ -76,6 +78,19 @@ describe('the final account on paper', () => {
     expect(words).toContain('I agree that nothing is owed between the households for this fence')
     expect(words).toContain('Signed by every party.')
     expect(words).not.toContain('agreement.json')
+  })
+
+  test('checked as a record is known as a final account: not locked, and to be compared by its hash', async () => {
+    const given = paper()
+    const findings = await checkRecord(await accountPdf(given))
+    expect(findings).toMatchObject({
+      holds: false,
+      problems: [{ kind: 'no-seal' }, { kind: 'final-account', sha256: given.sha256 }],
+    })
+    expect(recordVerdict(findings)).toMatch(/^This is a final account\. It is never locked/)
+    const lines = recordLines(findings).map(({ text }) => text)
+    expect(lines.join(' ')).toContain(`Its SHA-256 must be ${given.sha256}.`)
+    expect(lines.join(' ')).toContain('record pack')
   })
 
   test('shows an empty place for whoever has not signed, and counts no signature for another text', async () => {

@@ -24,6 +24,7 @@ const problems: RecordProblem[] = [
   { kind: 'seal-form' },
   { kind: 'other-certificate', expected: 'ab', found: 'cd' },
   { kind: 'no-agreement' },
+  { kind: 'final-account', sha256: 'ab' },
   { kind: 'several-agreements', count: 2 },
   { kind: 'agreement-damaged' },
   { kind: 'agreement-refused', faults: [{ path: '(file)', kind: 'too-deep', limit: 64 }] },

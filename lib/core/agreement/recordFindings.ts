@@ -69,6 +69,8 @@ export type RecordProblem =
   | { readonly kind: 'other-certificate'; readonly expected: string; readonly found: string }
   // the notebook file inside
   | { readonly kind: 'no-agreement' }
+  /** Instead of `no-agreement`: the pages are those of a final account, which is never locked. `sha256` as they print it. */
+  | { readonly kind: 'final-account'; readonly sha256: string }
   | { readonly kind: 'several-agreements'; readonly count: number }
   | { readonly kind: 'agreement-damaged' }
   | { readonly kind: 'agreement-refused'; readonly faults: readonly Fault[] }

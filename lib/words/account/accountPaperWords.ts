@@ -1,5 +1,8 @@
 import { momentWords } from '../day.ts'
 
+/** Before the hash at the foot of each page: by it a final account is known from other papers. */
+export const accountHashLabel = 'SHA-256 of final-account.json'
+
 /** What stands on the paper of a final account besides its content. */
 export function accountPaperWords(number: number, frozenAt: Date, signedByAll: boolean) {
   const force = signedByAll ? 'Signed by every party.' : 'Not signed by every party yet.'
@@ -10,6 +13,6 @@ export function accountPaperWords(number: number, frozenAt: Date, signedByAll: b
     /** At the head of every page, beside it, and before the hash at its foot. */
     standing: `Final account ${number}`,
     force,
-    hashLabel: 'SHA-256 of final-account.json',
+    hashLabel: accountHashLabel,
   }
 }
