@@ -74,21 +74,24 @@ export function firstAnswerSentence(given: Given, b: string): string {
   return /[.!?…]”$/.test(line) ? line : `${line}.`
 }
 
+export const answersStandWords =
+  'Nothing binds by an answer, and the newest one stands; a question leaves the answer before it standing. Every answer stays on record.'
+
 /** The words of the date that "not now" puts among the dates. */
 export function askAgainWords(b: string): string {
   return `Ask ${clipped(b)} again about the fence`
 }
 
-/** What is most asked of the invited household, and why it can't become more behind its back. `b` is its name. */
+/** What is most asked of the invited household, what that rests on, and whether it can change. `b` is its name. */
 export function askedAtMostWords(
   limit: 'cap agreed' | 'own cap' | 'plan',
   reader: 'a' | 'b',
   b: string,
 ): string {
-  const [limitOf, set, you, mark] =
+  const [limitOf, set, you, marks, sign] =
     reader === 'b'
-      ? ['your limit', 'you set', 'you', 'your mark']
-      : [`the limit of ${b}`, `${b} set`, b, `a mark of ${b}`]
+      ? ['your limit', 'you set', 'you', 'your mark', 'you sign']
+      : [`the limit of ${b}`, `${b} set`, b, `the mark of ${b}`, `${b} signs`]
   const goods = `It counts ${reader === 'b' ? 'your' : 'its'} goods and hours too`
   switch (limit) {
     case 'cap agreed':
@@ -96,7 +99,7 @@ export function askedAtMostWords(
     case 'own cap':
       return `That is the limit that ${set}. ${goods}, and holds once both households mark it.`
     case 'plan':
-      return `That is what the plan asks of ${you} now, goods and hours counted in money. It can’t rise without ${mark}.`
+      return `That is what the plan asks of ${you} now, goods and hours counted in money. The plan can still change, and this figure with it. What changes takes ${marks} off, and nothing binds before ${sign}.`
   }
 }
 

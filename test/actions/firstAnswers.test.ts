@@ -99,7 +99,14 @@ describe('the first screen', () => {
 
   test('says what the figure rests on: the plan, a limit of its own, or one that both marked', async () => {
     await changeDocument((document) => ({ ...document, caps: { b: '9000.00' } }))
-    expect(await pageOf('b', 'welcome/page.tsx')).toContain('It can’t rise without your mark.')
+    const html = await pageOf('b', 'welcome/page.tsx')
+    expect(html).toContain(
+      'The plan can still change, and this figure with it. What changes takes your mark off, and nothing binds before you sign.',
+    )
+    expect(html).not.toContain('can’t rise')
+    expect(await pageOf('a', 'welcome/page.tsx')).toContain(
+      'What changes takes the mark of no. 14 off, and nothing binds before no. 14 signs.',
+    )
     await markEverything(world().notebook.id, ['b'])
     expect(await pageOf('b', 'welcome/page.tsx')).toContain('That is the limit that you set.')
     await markEverything(world().notebook.id)
@@ -258,6 +265,36 @@ describe('a question', () => {
     await answer({ answer: 'fine' })
     expect(await pageOf('a', 'terms/page.tsx')).toContain(': a question – “Why now?”</a>')
     expect(await pageOf('a', 'page.tsx')).toMatch(/No\. 14 answered on [^<]*: fine\./)
+  })
+
+  test('takes no earlier answer back: both stand for the other until the question is answered', async () => {
+    const { id } = world().notebook
+    await changeDocument(withoutCaps)
+    await answer({ answer: 'fine without money' })
+    await answer({ answer: 'a question', text: 'Who mends it?', about: 'notebook' })
+    const withoutMoney = /No\.\s14 answered on [^<]*: fine, but without money/
+    for (const [household, file] of [
+      ['a', 'page.tsx'],
+      ['b', 'page.tsx'],
+      ['a', 'answer/page.tsx'],
+      ['a', 'terms/page.tsx'],
+    ] as const) {
+      const html = await pageOf(household, file)
+      expect(html).toMatch(withoutMoney)
+      expect(html).toContain(': a question – “Who mends it?”')
+    }
+    expect(await pageOf('b', 'answer/page.tsx')).toContain('What can stand in the place of money')
+    const [question] = await messagesOf(id, 'notebook')
+    browseAs(world(), 'a')
+    await sayAboutItem(id, 'notebook', 'new', {
+      kind: 'answer',
+      text: 'We do.',
+      answers: String(question?.id),
+    })
+    const html = await pageOf('a', 'page.tsx')
+    expect(html).toMatch(withoutMoney)
+    // What changed since the last look quotes it still.
+    expect(html).not.toMatch(/answered on [^<]*: a question/)
   })
 
   test('needs words, and an item that is there', async () => {

@@ -3,6 +3,7 @@ import { firstAnswerSentence, nothingBindsWords } from '../../../lib/words/first
 import { householdName } from '../../../lib/words/labels.ts'
 import { householdStart } from '../../../lib/words/summary/names.ts'
 import { ButtonLink } from '../../ui/ButtonLink.tsx'
+import { shownAnswers } from './firstAnswerMatters.ts'
 import type { Opened } from './opened.ts'
 
 /**
@@ -11,18 +12,18 @@ import type { Opened } from './opened.ts'
  */
 export function FirstAnswerPart({ opened }: { opened: Opened }) {
   const { notebook, notebookId, household, example, messages } = opened
-  const [firstAnswer] = opened.firstAnswers
+  const answers = shownAnswers(opened)
   const home = `/notebook/${notebookId}`
   const said = messages.some(({ itemKey }) => itemKey === wholeNotebook)
-  if (firstAnswer !== undefined || said)
+  if (answers.length > 0 || said)
     return (
       <div className="first-strip">
         <p>
-          {firstAnswer
-            ? firstAnswerSentence(firstAnswer, householdName(notebook, 'b'))
+          {answers.length > 0
+            ? answers.map((one) => firstAnswerSentence(one, householdName(notebook, 'b'))).join(' ')
             : 'There is a conversation about the fence as a whole.'}
         </p>
-        <ButtonLink href={`${home}/answer`}>{firstAnswer ? 'What came of it' : 'Read it'}</ButtonLink>
+        <ButtonLink href={`${home}/answer`}>{answers.length > 0 ? 'What came of it' : 'Read it'}</ButtonLink>
       </div>
     )
   if (household === 'a') return null

@@ -16,16 +16,35 @@ export function questionMessage(answer: FirstAnswer, messages: readonly Message[
   )
 }
 
+/** The answer that stands: the newest that is no question, since asking something takes nothing back. */
+export function standingAnswer(answers: readonly FirstAnswer[]): FirstAnswer | undefined {
+  return answers.find(({ answer }) => answer !== 'a question')
+}
+
+/** What is shown as the answer: the one that stands, and the newest question while it is open; with neither, the newest question. */
+export function shownAnswers(opened: Opened): readonly FirstAnswer[] {
+  const { firstAnswers } = opened
+  const standing = standingAnswer(firstAnswers)
+  const asked = firstAnswers.find(
+    (answer) => answer.answer === 'a question' && isOpenQuestion(opened, answer),
+  )
+  const shown = [standing, asked].filter((one) => one !== undefined)
+  return shown.length > 0 ? shown : firstAnswers.slice(0, 1)
+}
+
+function isOpenQuestion({ messages }: Opened, answer: FirstAnswer): boolean {
+  const question = questionMessage(answer, messages)
+  return !messages.some(
+    ({ household, answers, at }) =>
+      household === 'a' && (answers === question?.id || (question === undefined && at > answer.at)),
+  )
+}
+
 /** Whether an answer, were it the one that stands, still asks the first household for something, as the notebook stands on a day. */
 export function stillAsks(opened: Opened, answer: FirstAnswer, today: string): boolean {
   switch (answer.answer) {
-    case 'a question': {
-      const question = questionMessage(answer, opened.messages)
-      return !opened.messages.some(
-        ({ household, answers, at }) =>
-          household === 'a' && (answers === question?.id || (question === undefined && at > answer.at)),
-      )
-    }
+    case 'a question':
+      return isOpenQuestion(opened, answer)
     case 'fine without money':
       return (
         !signedByAllAfter(opened, answer.at) && opened.statement.ok && opened.statement.value.inMoney.b > 0n
@@ -50,8 +69,9 @@ function signedByAllAfter({ revisions }: Pick<Opened, 'revisions'>, answered: Da
 export function firstAnswerMatters(opened: Opened, today: string): OpenMatter[] {
   const { firstAnswers, household, notebook, notebookId } = opened
   if (household !== 'a') return []
+  const standing = standingAnswer(firstAnswers)
   return firstAnswers
-    .filter((answer, index) => index === 0 || answer.answer === 'a question')
+    .filter((answer) => answer === standing || answer.answer === 'a question')
     .filter((answer) => stillAsks(opened, answer, today))
     .map((answer) => ({
       text: firstAnswerLine(answer, householdName(notebook, 'b')),

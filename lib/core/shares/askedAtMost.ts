@@ -8,7 +8,7 @@ export type AskedAtMost = { readonly amount: Minor; readonly by: 'cap agreed' | 
 
 /**
  * A household's cap where both have marked it, or where the household set or marked it itself; else what the plan asks of
- * it now, after caps, which can't rise without its mark.
+ * it now, after caps: that changes with the plan, which binds nobody before all have signed.
  */
 export function askedAtMost(
   { caps }: Notebook,

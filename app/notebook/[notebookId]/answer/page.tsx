@@ -1,11 +1,12 @@
 import { wholeNotebook } from '../../../../lib/core/agreement/agreedItems.ts'
-import { firstAnswerSentence } from '../../../../lib/words/firstAnswerText.ts'
+import { answersStandWords, firstAnswerSentence } from '../../../../lib/words/firstAnswerText.ts'
 import { householdName } from '../../../../lib/words/labels.ts'
 import { capitalised } from '../../../../lib/words/summary/names.ts'
 import { ButtonLink } from '../../../ui/ButtonLink.tsx'
 import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import { AnswerLeadsTo } from '../../server/AnswerLeadsTo.tsx'
+import { shownAnswers } from '../../server/firstAnswerMatters.ts'
 import { ItemConversation } from '../../server/ItemConversation.tsx'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { openNotebook } from '../../server/opened.ts'
@@ -17,24 +18,30 @@ export default async function AnswerPage({ params }: { params: Promise<{ noteboo
   const { notebookId } = await params
   const opened = await openNotebook(notebookId)
   const { notebook, household } = opened
-  const [firstAnswer] = opened.firstAnswers
+  const answers = shownAnswers(opened)
   const home = `/notebook/${notebookId}`
   const b = householdName(notebook, 'b')
   return (
     <NotebookShell opened={opened} page="">
       <Page
         title="The first answer"
-        lead={firstAnswer ? firstAnswerSentence(firstAnswer, b) : `${capitalised(b)} has not answered yet.`}
+        lead={
+          answers.length > 0
+            ? answers.map((one) => firstAnswerSentence(one, b)).join(' ')
+            : `${capitalised(b)} has not answered yet.`
+        }
         back={{ href: home, label: 'The line' }}
       >
-        {firstAnswer ? <AnswerLeadsTo opened={opened} answer={firstAnswer} /> : null}
+        {answers.map((answer) => (
+          <AnswerLeadsTo key={answer.answer} opened={opened} answer={answer} />
+        ))}
         <ItemConversation
           opened={opened}
           itemKey={wholeNotebook}
           heading="What you two said about the whole fence"
         />
         <Panel heading={household === 'b' ? 'Another answer' : 'What was asked'}>
-          <p>Nothing binds by an answer, and the newest one stands. Every answer stays on record.</p>
+          <p>{answersStandWords}</p>
           <div className="button-row">
             <ButtonLink href={`${home}/welcome`}>
               {household === 'b' ? 'See what is asked, and answer' : `See what ${b} sees`}

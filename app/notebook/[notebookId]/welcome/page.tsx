@@ -12,6 +12,7 @@ import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import { AskedOfInvited, mostAskedOfInvited } from '../../server/AskedOfInvited.tsx'
 import { FiveAnswers } from '../../server/FiveAnswers.tsx'
+import { shownAnswers } from '../../server/firstAnswerMatters.ts'
 import { LineDrawing } from '../../server/LineDrawing.tsx'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { newestPhotoBefore, OldFencePhoto } from '../../server/OldFencePhoto.tsx'
@@ -25,7 +26,7 @@ export default async function WelcomePage({ params }: { params: Promise<{ notebo
   const opened = await openNotebook(notebookId)
   const { notebook, household } = opened
   const { sections, gates, line } = notebook
-  const [firstAnswer] = opened.firstAnswers
+  const answers = shownAnswers(opened)
   const home = `/notebook/${notebookId}`
   const asked = mostAskedOfInvited(opened)
   const most = asked && moneyWords(asked.amount, notebook.currency)
@@ -56,15 +57,15 @@ export default async function WelcomePage({ params }: { params: Promise<{ notebo
         </Panel>
         <AskedOfInvited opened={opened} />
         <Panel heading={household === 'b' ? 'What do you say?' : `What ${b} can say`} id="answers">
-          {firstAnswer ? (
+          {answers.length > 0 ? (
             <>
-              <p>{firstAnswerSentence(firstAnswer, b)}</p>
+              <p>{answers.map((one) => firstAnswerSentence(one, b)).join(' ')}</p>
               <ButtonLink href={`${home}/answer`}>What came of it</ButtonLink>
             </>
           ) : null}
           {household === 'b' ? (
             <>
-              {firstAnswer ? <p>You can answer anew; the newest answer stands.</p> : null}
+              {answers.length > 0 ? <p>You can answer anew; the newest answer stands.</p> : null}
               <FiveAnswers opened={opened} />
             </>
           ) : (
