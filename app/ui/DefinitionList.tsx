@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react'
+import { joined } from './joined.ts'
 
 export type Definition = { term: ReactNode; text: ReactNode; figure?: boolean | undefined }
 
@@ -10,7 +11,7 @@ export function DefinitionList({ items }: { items: readonly Definition[] }) {
         // biome-ignore lint/suspicious/noArrayIndexKey: a term may be a node and so cannot be a key
         <div key={at} className="definition">
           <dt>{item.term}</dt>
-          <dd className={item.figure ? 'figure' : undefined}>{item.text}</dd>
+          <dd className={item.figure ? 'figure' : undefined}>{joined(item.text)}</dd>
         </div>
       ))}
     </dl>

@@ -1,5 +1,6 @@
 // biome-ignore-all lint/a11y/noRedundantRoles: Safari drops the roles of a table that is laid out as blocks
 import { type ReactNode, useId } from 'react'
+import { joined } from './joined.ts'
 
 export type FigureColumn = {
   label: string
@@ -38,7 +39,7 @@ export function FigureTable({
       {columns.map((column, at) =>
         at === 0 ? (
           <th key={column.label} scope="row" role="rowheader">
-            {cells[at]}
+            {joined(cells[at])}
           </th>
         ) : (
           <td
@@ -47,7 +48,7 @@ export function FigureTable({
             className={column.figures ? 'figure' : undefined}
             data-label={inBlocks ? column.label : undefined}
           >
-            {cells[at]}
+            {joined(cells[at])}
           </td>
         ),
       )}
@@ -58,7 +59,7 @@ export function FigureTable({
     <section className={className} aria-labelledby={captionId} tabIndex={0}>
       <table role="table">
         <caption id={captionId} className={captionUnseen ? 'only-read-out' : undefined}>
-          {caption}
+          {joined(caption)}
         </caption>
         <thead role="rowgroup">
           <tr role="row">

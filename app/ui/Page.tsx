@@ -1,5 +1,6 @@
 import Link from 'next/link'
 import type { ReactNode } from 'react'
+import { joined } from './joined.ts'
 
 /** One page's heading and body. It stands inside the main landmark of `NotebookFrame` or `BareFrame`. */
 export function Page({
@@ -26,10 +27,10 @@ export function Page({
           </Link>
         )}
         <div className="page-title-row">
-          <h1>{title}</h1>
+          <h1>{joined(title)}</h1>
           {aside === undefined ? null : <div className="page-aside">{aside}</div>}
         </div>
-        {lead === undefined ? null : <p className="lead">{lead}</p>}
+        {lead === undefined ? null : <p className="lead">{joined(lead)}</p>}
       </header>
       <div className="page-body">{children}</div>
     </div>

@@ -1,4 +1,5 @@
 import { type ReactNode, useId } from 'react'
+import { joined } from './joined.ts'
 
 /** A framed part of a page with a heading of its own. `aside` stands beside the heading: a status, a link, a total. */
 export function Panel({
@@ -24,7 +25,7 @@ export function Panel({
     <section className={`panel panel-${tone}`} id={id} aria-labelledby={headingId}>
       <div className="panel-head">
         <Heading id={headingId} className="panel-heading">
-          {heading}
+          {joined(heading)}
         </Heading>
         {aside === undefined ? null : <div className="panel-aside">{aside}</div>}
       </div>

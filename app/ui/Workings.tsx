@@ -1,3 +1,5 @@
+import { joined } from './joined.ts'
+
 /** How an answer came about, one step a line, folded away until asked for. Nothing is shown where there are no steps. */
 export function Workings({
   steps,
@@ -15,7 +17,7 @@ export function Workings({
       <ol>
         {steps.map((step, at) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: two steps may read the same, and their order never changes
-          <li key={at}>{step}</li>
+          <li key={at}>{joined(step)}</li>
         ))}
       </ol>
     </details>

@@ -46,5 +46,5 @@ test('what a cut plan leaves over is told to a tenth of a percent, and its stock
   const html = await shown('cut-plan')
   expect(html).toMatch(/saw cuts counted: [0-9]+(\.[0-9])? percent/)
   expect(html).not.toMatch(/[0-9]\.[0-9]{2,} percent/)
-  expect(html).toContain('Pipe for the frame, 1.66 in round')
+  expect(html).toContain('Pipe for the frame, 1.66\u00A0in round')
 })

@@ -1,4 +1,5 @@
 import type { Letter } from '../../../lib/words/letter/letterText.ts'
+import { joined } from '../../ui/joined.ts'
 
 /** The first letter on screen, as it will read on paper; a browser prints it without the page around it. */
 export function LetterView({ letter }: { letter: Letter }) {
@@ -15,7 +16,7 @@ export function LetterView({ letter }: { letter: Letter }) {
           <h4>{heading}</h4>
           {sentences.map((sentence, index) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: two paragraphs may be the same, and none moves
-            <p key={index}>{sentence}</p>
+            <p key={index}>{joined(sentence)}</p>
           ))}
         </section>
       ))}
@@ -24,7 +25,7 @@ export function LetterView({ letter }: { letter: Letter }) {
         <p>{invitation.words}</p>
       </section>
       <p>{closing}</p>
-      <p>{signed}</p>
+      <p>{joined(signed)}</p>
     </article>
   )
 }
