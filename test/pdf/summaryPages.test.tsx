@@ -29,11 +29,12 @@ test('the pages on screen hold what the PDF’s pages hold, at the same places, 
     expect([...letters(shown.map((mark) => mark.text))].sort()).toEqual(
       [...letters(printed.map((one) => one.text))].sort(),
     )
-    const places = (list: readonly { x: number; y: number }[]) =>
-      new Set(list.map(({ x, y }) => `${x.toFixed(1)} ${y.toFixed(1)}`))
-    const onPaper = places(printed.filter(({ text }) => text.trim() !== ''))
-    const onScreen = places(shown.map(({ at }) => at))
-    expect([...onPaper].filter((place) => !onScreen.has(place))).toEqual([])
+    // A tenth of a point apart at most: both are written with few digits.
+    const astray = printed.filter(
+      ({ text, x, y }) =>
+        text.trim() !== '' && !shown.some(({ at }) => Math.abs(at.x - x) < 0.1 && Math.abs(at.y - y) < 0.1),
+    )
+    expect(astray).toEqual([])
   }
 }, 120_000)
 
