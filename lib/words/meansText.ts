@@ -22,13 +22,16 @@ export function meansWords({ asked, inMoney, promised }: Means, currency: string
 }
 
 /** Whose share of the planned work is how many hours, and how many it does; undefined where no work is planned. */
-export function plannedHoursWords({ all, share, does }: PlannedHours, names: ShareNames): string | undefined {
+export function plannedHoursWords(
+  { all, share, does, hired }: PlannedHours,
+  names: ShareNames,
+): string | undefined {
   if (all === 0n) return undefined
   const each = households.map(
     (household) =>
       `${hoursText(share[household])} h are the share of ${names[household]}, which does ${hoursText(does[household])} h itself`,
   )
-  return `Of ${hoursText(all)} h of planned work, ${each.join('; ')}.`
+  return `Of ${hoursText(all)} h of planned work, ${each.join('; ')}.${hired === 0n ? '' : ` ${hoursText(hired)} h are hired.`}`
 }
 
 /** Wherever hours stand beside money, so that nobody adds them. */

@@ -27,14 +27,14 @@ describe('what a household is asked for', () => {
 
 describe('planned hours', () => {
   test('are told as the share of each and as what each does, with the household named', () => {
-    const hours = { all: 3000n, share: { a: 1500n, b: 1500n }, does: { a: 0n, b: 3000n } }
+    const hours = { all: 3000n, share: { a: 1500n, b: 1500n }, does: { a: 0n, b: 2000n }, hired: 1000n }
     expect(plannedHoursWords(hours, names)).toBe(
-      'Of 30.00 h of planned work, 15.00 h are the share of no. 12, which does 0.00 h itself; 15.00 h are the share of no. 14, which does 30.00 h itself.',
+      'Of 30.00 h of planned work, 15.00 h are the share of no. 12, which does 0.00 h itself; 15.00 h are the share of no. 14, which does 20.00 h itself. 10.00 h are hired.',
     )
   })
 
   test('are not spoken of where no work is planned', () => {
     const none = { a: 0n, b: 0n }
-    expect(plannedHoursWords({ all: 0n, share: none, does: none }, names)).toBeUndefined()
+    expect(plannedHoursWords({ all: 0n, share: none, does: none, hired: 0n }, names)).toBeUndefined()
   })
 })

@@ -6,12 +6,13 @@ import { type ItemShares, placesOf } from '../shares/itemShares.ts'
 
 /**
  * The planned work in hundredths of an hour. `share` is what of it falls to each household by the shares of all items, a
- * part of what it is asked for in money; `does` is what the plan has it work itself. They differ: the rest is money.
+ * part of what it is asked for in money; `does` is what the plan has it work itself, and `hired` is for others to work.
  */
 export type PlannedHours = {
   readonly all: Hundredths
   readonly share: ForBoth<Hundredths>
   readonly does: ForBoth<Hundredths>
+  readonly hired: Hundredths
 }
 
 /**
@@ -29,7 +30,12 @@ export function plannedHours(
   const work = placesOf(notebook).flatMap(({ item }) => item.labour.filter(({ counts }) => counts))
   const by = (household: LabourLine['by']) =>
     sumHours(work.filter((line) => line.by === household).map(({ hours }) => hours))
-  return { all: a + b, share: afterCaps({ a, b }, asked), does: { a: by('a'), b: by('b') } }
+  return {
+    all: a + b,
+    share: afterCaps({ a, b }, asked),
+    does: { a: by('a'), b: by('b') },
+    hired: by('hired'),
+  }
 }
 
 function afterCaps({ a, b }: ForBoth<Hundredths>, asked: ForBoth<Minor> | undefined): ForBoth<Hundredths> {
