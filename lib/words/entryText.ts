@@ -41,6 +41,9 @@ export function otherItemWords(ofLine: string, ofEntry: string): string {
 /** The tick that answers what is asked about an early day. */
 export const earlierIsMeantWords = 'The day is right, although it is before the notebook was started'
 
+/** A receipt, a payment or a refund of nothing. */
+export const noAmountWords = 'Needed: an amount of more than nothing.'
+
 export const noSuchReceipt =
   'This photo or paper is not with the notebook any more. Choose another, or leave it out.'
 

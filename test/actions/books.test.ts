@@ -106,6 +106,8 @@ describe('a receipt', () => {
       'earlierIsMeant',
       'This notebook was started on 1 March 2027, and 31 January 2020 is before that.',
     ],
+    ['of nothing', () => anEntry({ amount: '0.00' }), 'amount', 'Needed: an amount of more than nothing.'],
+    ['of no hours', () => anEntry({ kind: 'hours', hours: '0' }), 'hours', 'Needed: more than no hours.'],
     [
       'whose lines add to more than it has',
       () => anEntry({ lines: [{ line: lineValue(augerHire), amount: '13.00' }] }),

@@ -10,7 +10,7 @@ import { capFaults } from './capGuard.ts'
 import { capsMarkedIn } from './capsNow.ts'
 import { entryRecord } from './entryRecord.ts'
 import { hoursQuestions } from './hoursEntry.ts'
-import { enteredForOther, missingMeans, missingReceipt, objectionsTo } from './newEntry.ts'
+import { enteredForOther, missingMeans, missingReceipt, nothingGiven, objectionsTo } from './newEntry.ts'
 import { editDocument } from './savePart.ts'
 import { today } from './today.ts'
 
@@ -45,6 +45,7 @@ export async function enterEntry(
       const wanting = [
         ...missing,
         ...missingMeans(entry),
+        ...nothingGiven(entry),
         ...enteredForOther(entry, household, shareNames(notebook)),
         ...objectionsTo(next, known),
         ...capFaults(next, notebook, signed !== undefined, capsMarked),

@@ -1,9 +1,15 @@
 import { isCalendarDay } from '../../../lib/core/amounts/calendarDay.ts'
-import { entryObjections } from '../../../lib/core/ledger/entryRules.ts'
+import { entryObjections, isNothing } from '../../../lib/core/ledger/entryRules.ts'
 import { type Household, otherHousehold } from '../../../lib/core/people/household.ts'
 import { isObject, type NotebookDocument, readDocument } from '../../../lib/forms/readNotebook.ts'
 import { findFile } from '../../../lib/store/storedFiles.ts'
-import { entryObjectionText, noSuchReceipt, onlyOwnEntries } from '../../../lib/words/entryText.ts'
+import {
+  entryObjectionText,
+  noAmountWords,
+  noSuchReceipt,
+  onlyOwnEntries,
+} from '../../../lib/words/entryText.ts'
+import { noHoursWords } from '../../../lib/words/hoursText.ts'
 import { transferFieldWords } from '../../../lib/words/transferText.ts'
 import type { Fault } from '../../ui/draft/saveAnswer.ts'
 import { itemTitles } from './itemTitles.ts'
@@ -43,6 +49,13 @@ export async function missingReceipt(notebookId: string, file: unknown): Promise
 export function missingMeans({ kind, means }: Readonly<Record<string, unknown>>): readonly Fault[] {
   if (kind !== 'transfer' || (typeof means === 'string' && means.trim() !== '')) return []
   return [{ path: 'means', message: transferFieldWords.meansNeeded }]
+}
+
+/** An entry is about something: hours where it is of hours, else money. What is no figure is a fault of the file. */
+export function nothingGiven({ kind, amount, hours }: Readonly<Record<string, unknown>>): readonly Fault[] {
+  const ofHours = kind === 'hours'
+  if (!isNothing(typedText(ofHours ? hours : amount))) return []
+  return [{ path: ofHours ? 'hours' : 'amount', message: ofHours ? noHoursWords : noAmountWords }]
 }
 
 /**

@@ -41,3 +41,8 @@ export function entryObjections(
 export function isOfOther(entryFor: string, line: Pick<LineOf, 'item'>): boolean {
   return entryFor !== '' && line.item !== entryFor
 }
+
+/** Whether a figure as it was typed is nought: an entry of it would say nothing. */
+export function isNothing(typed: string): boolean {
+  return /^(0+(\.0*)?|\.0+)$/.test(typed.trim())
+}

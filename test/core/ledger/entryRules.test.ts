@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { entryObjections } from '../../../lib/core/ledger/entryRules.ts'
+import { entryObjections, isNothing } from '../../../lib/core/ledger/entryRules.ts'
 
 const line = { item: 's1', pot: 'materials', what: 'wire', place: '1', quantity: '', amount: '1.00' } as const
 const known = { today: '2027-04-10', startedOn: '2027-03-01', isMeant: false, isPlanned: () => true }
@@ -42,4 +42,9 @@ describe('a new entry in the book', () => {
     ])
     expect(entryObjections({ ...entry, for: '' }, known)).toEqual([])
   })
+})
+
+test('a figure is nothing however its noughts are typed, and the smallest amount is something', () => {
+  for (const typed of ['0', '00', '0.00', '0.', ' 0 ']) expect(isNothing(typed)).toBe(true)
+  for (const typed of ['0.01', '10', '100.00', '', 'nothing']) expect(isNothing(typed)).toBe(false)
 })
