@@ -57,3 +57,12 @@ function markedWords({ a, b }: { readonly a: boolean; readonly b: boolean }, nam
   if (!a && !b) return 'Nobody has marked them so far.'
   return `${capitalised(names[a ? 'a' : 'b'])} has marked them, ${names[a ? 'b' : 'a']} has not.`
 }
+
+/** Two caps that leave a part of the total to nobody. Amounts in minor units. */
+export function capsShortWords(
+  short: { readonly a: bigint; readonly b: bigint; readonly total: bigint; readonly short: bigint },
+  names: ShareNames,
+): string {
+  const money = (minor: bigint) => moneyWords(minor, names.currency)
+  return `The cap of ${names.a}, ${money(short.a)}, and that of ${names.b}, ${money(short.b)}, together fall ${money(short.short)} short of the total, ${money(short.total)}. Raise one of them or take it away: else nobody bears the rest.`
+}

@@ -1,8 +1,12 @@
 import type { Notebook } from '../core/agreement/notebook.ts'
-import type { Fault } from '../core/faults.ts'
+import { minorUnits } from '../core/amounts/money.ts'
+import type { Fault, FaultFacts } from '../core/faults.ts'
 import { placesOf } from '../core/shares/itemShares.ts'
+import { digitsOf } from '../core/shares/statement.ts'
+import { capsShortWords } from './capText.ts'
 import { faultText } from './faultText.ts'
 import { itemTitle } from './itemWords.ts'
+import { shareNames } from './shareText.ts'
 
 /** The item that a fault of the shares is about, and what it is called; undefined where it is about the whole. */
 export function itemAtFault(
@@ -36,10 +40,24 @@ export function itemFaultTexts(faults: readonly Fault[]): readonly string[] {
   return [...new Set(texts)]
 }
 
+/** Two caps that leave a part of the total to nobody, with the notebook's money and the households' names. */
+export function capsFallShort(
+  notebook: Notebook,
+  fault: Extract<FaultFacts, { kind: 'caps-short' }>,
+): string {
+  const money = (typed: string) => minorUnits(typed, digitsOf(notebook))
+  const { a, b, total, short } = fault
+  return capsShortWords(
+    { a: money(a), b: money(b), total: money(total), short: money(short) },
+    shareNames(notebook),
+  )
+}
+
 /** Why the shares can't be worked out yet: of which item, and what to do. */
 export function shareFaultText(notebook: Notebook, fault: Fault): string {
   const item = itemAtFault(notebook, fault)
-  if (item === undefined) return faultText(fault)
+  if (item === undefined)
+    return fault.kind === 'caps-short' ? capsFallShort(notebook, fault) : faultText(fault)
   if (isCountedNowhere(fault))
     return `${item.title}: ${countedNowhere} Count them on its page. ${untilCounted}`
   return `${item.title}: ${faultText(fault)}`

@@ -2,6 +2,7 @@ import { createElement, type ReactNode } from 'react'
 import { renderToStaticMarkup } from 'react-dom/server'
 import { describe, expect, test, vi } from 'vitest'
 import { CapNotice } from '../../app/notebook/server/CapNotice.tsx'
+import { capFindings } from '../../app/notebook/server/capFindings.ts'
 import { openNotebook } from '../../app/notebook/server/opened.ts'
 import { plannedStatement } from '../../lib/core/shares/statement.ts'
 import { documentText } from '../../lib/forms/parts.ts'
@@ -38,18 +39,21 @@ async function notice(itemId?: string): Promise<string> {
   )
 }
 
-/** Household b may be asked for no more than ten dollars; what lies above as money in words. */
-async function capOfTen(): Promise<string> {
-  await editNotebook({
+const withCaps = (caps: object) =>
+  editNotebook({
     id: world().notebook.id,
     household: 'b',
     at: new Date('2027-03-01T10:00:00Z'),
     change: (document) => ({
-      document: documentText({ ...JSON.parse(document), caps: { b: '10.00' } }),
+      document: documentText({ ...JSON.parse(document), caps }),
       changed: [],
       kept: undefined,
     }),
   })
+
+/** Household b may be asked for no more than ten dollars; what lies above as money in words. */
+async function capOfTen(): Promise<string> {
+  await withCaps({ b: '10.00' })
   const read = readDocument(await documentOf(world().notebook.id))
   const statement = read.ok ? plannedStatement({ ...read.value.notebook, caps: {} }) : read
   if (!statement.ok) throw new Error('the made notebook can be shared')
@@ -64,6 +68,23 @@ describe('a cap in a draft', () => {
     const html = await page('shares')
     expect(html).toMatch(new RegExp(`would move ${above.replace('$', '\\$')} to .+ once .+ marks the caps`))
     expect(html).not.toContain('Before caps')
+  })
+
+  test('is found where it is typed to fall short of the total with the other, in money, and is saved all the same', async () => {
+    await withCaps({ a: '20.00', b: '10.00' })
+    const read = readDocument(await documentOf(world().notebook.id))
+    const statement = read.ok ? plannedStatement({ ...read.value.notebook, caps: {} }) : read
+    if (!statement.ok) throw new Error('the made notebook can be shared')
+    const { total, currency } = statement.value
+    browseAs(world(), 'a')
+    const [found, ...more] = capFindings(await openNotebook(world().notebook.id))
+    const message = found?.message ?? ''
+    expect([found?.path, more]).toEqual(['caps.b', []])
+    expect(message).toContain('$20.00')
+    expect(message).toContain(`together fall ${moneyWords(total - 3_000n, currency)} short of the total`)
+    expect(await page('shares')).toContain(message)
+    await withCaps({ a: '20.00' })
+    expect(capFindings(await openNotebook(world().notebook.id))).toEqual([])
   })
 
   test('moves what lies above it once the other household has marked it too', async () => {

@@ -61,7 +61,7 @@ test('a fault of the whole names no item', () => {
     short: '3.00',
   } as const
   expect(itemAtFault(notebook, fault)).toBeUndefined()
-  expect(shareFaultText(notebook, fault)).toMatch(/3\.00/)
+  expect(shareFaultText(notebook, fault)).toMatch(/together fall \$3\.00 short of the total, \$5\.00\./)
 })
 
 test('gates by halves for now are listed as one says it', () => {

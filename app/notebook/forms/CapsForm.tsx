@@ -2,6 +2,7 @@
 
 import { FieldLine } from '../../ui/draft/FieldLine.tsx'
 import { FigureField } from '../../ui/draft/FigureField.tsx'
+import type { Fault } from '../../ui/draft/saveAnswer.ts'
 import type { SaveAction } from '../../ui/draft/useSaving.ts'
 import { NotebookForm } from './NotebookForm.tsx'
 import type { FormNames } from './partWords.ts'
@@ -12,14 +13,16 @@ export function CapsForm({
   base,
   save,
   names,
+  findings,
 }: {
   initial: object
   base: string
   save: SaveAction
   names: FormNames
+  findings: readonly Fault[]
 }) {
   return (
-    <NotebookForm initial={initial} base={base} save={save} saveLabel="Save the caps">
+    <NotebookForm initial={initial} base={base} save={save} saveLabel="Save the caps" findings={findings}>
       <FieldLine>
         <FigureField
           path="caps.a"

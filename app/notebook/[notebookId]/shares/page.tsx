@@ -1,19 +1,16 @@
 import Link from 'next/link'
 import { itemKey } from '../../../../lib/core/agreement/agreedItems.ts'
 import { sharedUses } from '../../../../lib/core/shares/passages.ts'
-import { readPart } from '../../../../lib/forms/parts.ts'
-import { fingerprintOf } from '../../../../lib/store/fingerprint.ts'
 import { itemTitle } from '../../../../lib/words/itemWords.ts'
 import { shareNames } from '../../../../lib/words/shareText.ts'
 import { ButtonLink } from '../../../ui/ButtonLink.tsx'
 import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
-import { CapsForm } from '../../forms/CapsForm.tsx'
-import { saveNotebookPart } from '../../server/actions.ts'
+import { CapsPanel } from '../../server/CapsPanel.tsx'
 import { CommonPartsPanel } from '../../server/CommonPartsPanel.tsx'
 import { ItemConversation } from '../../server/ItemConversation.tsx'
 import { ItemShareView } from '../../server/ItemShareView.tsx'
-import { MarkBox, StandingStatus } from '../../server/MarkBox.tsx'
+import { StandingStatus } from '../../server/MarkBox.tsx'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { openNotebook } from '../../server/opened.ts'
 import { PlanPanel } from '../../server/PlanPanel.tsx'
@@ -34,12 +31,8 @@ export default async function SharesPage({
   const { notebookId } = await params
   const opened = await openNotebook(notebookId)
   const { notebook, statement, shared } = opened
-  const names = shareNames(notebook)
   const home = `/notebook/${notebookId}`
-  const caps = { part: 'caps' } as const
-  const draft = readPart(opened.document, caps) ?? {}
   const nothing = (await searchParams)?.limit === 'nothing'
-  const typed = nothing ? { caps: { ...notebook.caps, [opened.household]: '0' } } : draft
   return (
     <NotebookShell opened={opened} page="shares">
       <Page
@@ -79,19 +72,7 @@ export default async function SharesPage({
             </Panel>
           )
         })}
-        <Panel heading="Caps" id="caps">
-          <p>
-            A cap is the most that a household has agreed to be asked for, its goods and hours included. What
-            a share exceeds its cap by moves to the other household.
-          </p>
-          <MarkBox opened={opened} standing={standingOf(opened, 'caps')} back={`${home}/shares`} />
-          <CapsForm
-            initial={typed}
-            base={fingerprintOf(draft)}
-            save={saveNotebookPart.bind(null, notebookId, caps)}
-            names={names}
-          />
-        </Panel>
+        <CapsPanel opened={opened} nothing={nothing} />
         <ItemConversation opened={opened} itemKey="caps" />
       </Page>
     </NotebookShell>
