@@ -375,6 +375,22 @@ describe('two households that save the same part at once', () => {
     },
   )
 
+  test('saved in another window of the same household, the answer says that it is its own', async () => {
+    const opened = await openedPart(world().notebook.id, { part: 'caps' })
+    await save('b', { part: 'caps' }, () => ({ caps: { b: '1.00' } }))
+    const sentBy = async (household: 'a' | 'b') => {
+      browseAs(world(), household)
+      const answer = await saveNotebookPart(world().notebook.id, { part: 'caps' }, opened.base, {
+        caps: { b: '2.00' },
+      })
+      return 'conflict' in answer ? answer.conflict : undefined
+    }
+    expect(await sentBy('b')).toMatchObject({ own: true, by: 'no. 14' })
+    const theirs = await sentBy('a')
+    expect(theirs).toMatchObject({ by: 'no. 14' })
+    expect(theirs).not.toHaveProperty('own')
+  })
+
   test('of two at the very same moment one is saved and one is shown the other', async () => {
     const { id } = world().notebook
     browseAs(world(), 'a')

@@ -74,7 +74,7 @@ export async function savePart(
     const sources = wantedSources(readPart(document, part), readPart(next, part))
     return { next, renamed, wanting: [...names, ...asked, ...sources] }
   })
-  return withRows(answer, read.data, notebookId, part)
+  return withRows(answer, read.data, { notebookId, part, household })
 }
 
 /** Removes a part, an item, unless it was changed since the page was opened. */
@@ -86,7 +86,7 @@ export async function removePart(
 ): Promise<SaveAnswer> {
   const { household } = await requireHousehold(notebookId)
   const answer = await edit(notebookId, household, part, base, (document) => ({ next: without(document) }))
-  return withRows(answer, {}, notebookId, part)
+  return withRows(answer, {}, { notebookId, part, household })
 }
 
 async function edit(
@@ -171,9 +171,9 @@ function unitsOf(document: NotebookDocument): Units {
 async function withRows(
   answer: SaveAnswer,
   draft: unknown,
-  notebookId: string,
-  part: Part,
+  asked: { readonly notebookId: string; readonly part: Part; readonly household: Household },
 ): Promise<SaveAnswer> {
+  const { notebookId, part, household } = asked
   if (!('conflict' in answer)) return answer
   const { theirs } = answer.conflict
   const rows = differences(draft, theirs).map(({ label, before, after }) => ({
@@ -189,5 +189,6 @@ async function withRows(
   const stored = await findNotebook(notebookId)
   const read = stored ? readNotebook(stored.document) : undefined
   const by = read?.ok ? householdName(read.value.notebook, last.household) : last.household
-  return { conflict: { ...answer.conflict, rows, by, when: momentWords(last.at) } }
+  const own = last.household === household ? { own: true as const } : {}
+  return { conflict: { ...answer.conflict, rows, by, when: momentWords(last.at), ...own } }
 }

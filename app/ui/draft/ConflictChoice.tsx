@@ -30,7 +30,7 @@ export function ConflictChoice({
   return (
     <section className="summary summary-conflict" ref={box} tabIndex={-1} aria-labelledby="conflict-title">
       <h2 id="conflict-title">{words?.title ?? formWords.conflictTitle}</h2>
-      <p>{words?.lead ?? formWords.conflictLead(conflict.by, conflict.when)}</p>
+      <p>{words?.lead ?? leadOf(conflict)}</p>
       {rows.length === 0 ? (
         <p>{formWords.conflictSame}</p>
       ) : (
@@ -40,11 +40,15 @@ export function ConflictChoice({
             <div className="conflict-row" key={at}>
               <dt>{row.label}</dt>
               <dd>
-                <span className="conflict-whose">{words?.theirs ?? 'Theirs'}</span>{' '}
+                <span className="conflict-whose">
+                  {words?.theirs ?? (conflict.own ? formWords.otherWindow : formWords.theirs)}
+                </span>{' '}
                 {row.theirs === '' ? '(nothing)' : row.theirs}
               </dd>
               <dd>
-                <span className="conflict-whose">{words?.yours ?? 'Yours'}</span>{' '}
+                <span className="conflict-whose">
+                  {words?.yours ?? (conflict.own ? formWords.here : formWords.yours)}
+                </span>{' '}
                 {row.yours === '' ? '(nothing)' : row.yours}
               </dd>
             </div>
@@ -53,7 +57,7 @@ export function ConflictChoice({
       )}
       <div className="button-row">
         <button type="button" className="button button-main" disabled={waiting} onClick={onTakeTheirs}>
-          {words?.takeTheirs ?? formWords.keepTheirs}
+          {words?.takeTheirs ?? (conflict.own ? formWords.keepSaved : formWords.keepTheirs)}
         </button>
         <button type="button" className="button button-plain" disabled={waiting} onClick={onWriteOver}>
           {removing ? formWords.removeMine : (words?.writeOver ?? formWords.saveMine)}
@@ -61,4 +65,8 @@ export function ConflictChoice({
       </div>
     </section>
   )
+}
+
+function leadOf({ own, by, when }: Conflict): string {
+  return own ? `${formWords.ownLead(when)} ${formWords.ownConflict}` : formWords.conflictLead(by, when)
 }

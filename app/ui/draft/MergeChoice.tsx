@@ -49,26 +49,33 @@ export function MergeChoice({
       aria-labelledby={`${form}-conflict-title`}
     >
       <h2 id={`${form}-conflict-title`}>{formWords.mergeTitle}</h2>
-      <p>{formWords.mergeLead(conflict.by, conflict.when)}</p>
+      <p>
+        {conflict.own
+          ? `${formWords.ownLead(conflict.when)} ${formWords.ownMerge}`
+          : formWords.mergeLead(conflict.by, conflict.when)}
+      </p>
       <div className="conflict-rows">
         {merging.clashes.map((clash, at) => (
           <ClashField
             key={clash.path}
             id={`${form}-choice-${at}`}
             clash={clash}
+            own={conflict.own === true}
             side={picked[clash.path]}
             wanting={asked}
             onPick={(side) => setPicked({ ...picked, [clash.path]: side })}
           />
         ))}
       </div>
-      {merging.taken.length === 0 ? null : <p>{formWords.mergeTaken(merging.taken.join('; '))}</p>}
+      {merging.taken.length === 0 ? null : (
+        <p>{formWords[conflict.own ? 'ownTaken' : 'mergeTaken'](merging.taken.join('; '))}</p>
+      )}
       <div className="button-row">
         <button type="button" className="button button-main" disabled={waiting} onClick={save}>
           {formWords.mergeSave}
         </button>
         <button type="button" className="button button-plain" disabled={waiting} onClick={onTakeTheirs}>
-          {formWords.keepTheirs}
+          {conflict.own ? formWords.keepSaved : formWords.keepTheirs}
         </button>
       </div>
     </section>
@@ -78,16 +85,21 @@ export function MergeChoice({
 function ClashField({
   id,
   clash,
+  own,
   side,
   wanting,
   onPick,
 }: {
   id: string
   clash: MergeClash
+  own: boolean
   side: Side | undefined
   wanting: boolean
   onPick: (side: Side) => void
 }) {
+  const whose = own
+    ? { theirs: formWords.otherWindow, mine: formWords.here }
+    : { theirs: formWords.theirs, mine: formWords.yours }
   const missing = wanting && side === undefined
   return (
     <fieldset className="conflict-row" id={id} aria-describedby={missing ? `${id}-error` : undefined}>
@@ -101,7 +113,7 @@ function ClashField({
         <label className="conflict-side" key={one}>
           <input type="radio" name={id} checked={side === one} onChange={() => onPick(one)} />
           <span>
-            <span className="conflict-whose">{one === 'theirs' ? 'Theirs' : 'Yours'}</span>{' '}
+            <span className="conflict-whose">{whose[one]}</span>{' '}
             <span className="conflict-text">{clash[one] === '' ? '(nothing)' : clash[one]}</span>
           </span>
         </label>

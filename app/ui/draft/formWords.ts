@@ -30,6 +30,20 @@ export const formWords = {
   mergeLead: (by: string | undefined, when: string | undefined) =>
     `${by ?? 'Somebody'} saved this${when === undefined ? '' : ` on ${when}`}, after you had opened it. Nothing is lost on either side. Choose where you both changed the same:`,
   mergeTaken: (labels: string) => `Only they changed, and taken over: ${labels}.`,
+  /** The same where the other version is one's own, saved in another window. */
+  ownLead: (when: string | undefined) =>
+    `This was saved in another window of yours${when === undefined ? '' : ` on ${when}`}, after you had opened it here. Nothing is lost in either window.`,
+  ownMerge: 'Choose where both changed the same:',
+  ownConflict: 'Choose which is to stand.',
+  ownTaken: (labels: string) => `Only changed in the other window, and taken over: ${labels}.`,
+  ownTogether: (labels: string) =>
+    `Saved, with what was saved in another window of yours meanwhile: ${labels}.`,
+  /** Whose a version is: theirs, one's own of another window, or that of this form. */
+  theirs: 'Theirs',
+  otherWindow: 'Saved in another window of yours',
+  yours: 'Yours',
+  here: 'Typed here',
+  keepSaved: 'Keep what is saved',
   mergeUnchosen: 'Choose one of the two.',
   mergeSave: 'Save as chosen',
   lost: 'Not saved: the connection was lost. What you typed is still here; press Save again.',

@@ -9,6 +9,8 @@ export type Conflict = {
   theirsBase: string
   by?: string | undefined
   when?: string | undefined
+  /** Whether the household that asks saved the other version itself, in another window. */
+  own?: true | undefined
   rows: ConflictRow[]
   /** What is said instead of the words for two saved versions. */
   words?: ConflictWords | undefined

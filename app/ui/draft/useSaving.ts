@@ -35,7 +35,11 @@ type Sending = {
   readonly version: Version
   readonly removing?: boolean
   readonly quiet?: boolean
-  readonly together?: { readonly by: string | undefined; readonly labels: readonly string[] }
+  readonly together?: {
+    readonly by: string | undefined
+    readonly own: true | undefined
+    readonly labels: readonly string[]
+  }
 }
 
 /**
@@ -83,7 +87,9 @@ export function useSaving({
       const note =
         together === undefined || together.labels.length === 0
           ? (answer.note ?? (quiet ? formWords.savedAt(timeNow()) : formWords.saved))
-          : formWords.savedTogether(together.by, together.labels.join('; '))
+          : together.own
+            ? formWords.ownTogether(together.labels.join('; '))
+            : formWords.savedTogether(together.by, together.labels.join('; '))
       settle({ kind: 'saved', text: typedSince && !quiet ? formWords.savedButMore : note }, quiet)
       if (after !== undefined && !typedSince) router.push(after)
       router.refresh()
@@ -117,7 +123,7 @@ export function useSaving({
     const sent = merging.isTheirs ? conflict.theirs : merging.draft
     latest.current = sent
     state.load(sent, version)
-    return { sent, version, together: { by: conflict.by, labels: merging.taken } }
+    return { sent, version, together: { by: conflict.by, own: conflict.own, labels: merging.taken } }
   }
 
   async function attemptOnce(sending: Sending): Promise<void> {
