@@ -32,7 +32,7 @@ test('a table or a drawing that is too wide for its place is found', async () =>
   const page = await browser.newPage({ viewport: { width: 390, height: 700 } })
   await page.setContent(
     `<section class="figure-table" style="overflow:auto"><table style="width:900px"><caption>Wide</caption></table></section>
-    <section class="drawing-frame" style="overflow:auto" aria-label="Drawing"><div style="width:800px"></div></section>`,
+    <section class="drawing-frame" style="overflow:auto" aria-label="Drawing"><div style="width:800px;height:10px"></div></section>`,
   )
   expect(await pushedAside(page)).toEqual(['Wide: 526', 'Drawing: 426'])
   await page.close()
