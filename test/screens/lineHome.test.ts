@@ -109,6 +109,8 @@ describe('on a laptop', () => {
     await page.goto(`${home}#look-gate-3`)
     await page.reload()
     await expectPage(page.getByRole('region', { name: 'Gate 3: Mower gate' })).toBeFocused()
+    // The browser alone gives it the focus; that the others are gone says that the page has come to life.
+    await expectPage(looks(page)).toHaveCount(1)
     await page.getByRole('link', { name: /^Close/ }).click()
     await expectPage(looks(page)).toHaveCount(0)
     await expectPage(part(page, /^Gate 3: Mower gate/)).toBeFocused()
