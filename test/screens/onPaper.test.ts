@@ -62,7 +62,11 @@ describe('printed, a page shows no navigation, no notices and no buttons', () =>
 
   test.each(examplePages)('in a notebook: “%s”', async (address) => {
     await page.goto(home + address)
-    expect(await page.getByRole('heading', { level: 1 }).isVisible()).toBe(true)
+    // The letter is printed by itself, without the title of the page that it stands on.
+    const alone = page.locator('.paper-alone')
+    const heading = page.getByRole('heading', { level: 1 })
+    expect(await heading.isVisible()).toBe((await alone.count()) === 0)
+    for (const paper of await alone.all()) expect(await paper.isVisible()).toBe(true)
     expect(await onlyForScreens()).toEqual([])
   })
 })
