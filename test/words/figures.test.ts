@@ -147,8 +147,8 @@ describe('hours by household', () => {
       names,
     )
     expect(shown?.figure.groups.map(({ bars }) => bars.map(({ text }) => text))).toEqual([
-      ['9 h asked', '10.5 h given', '−2.5 h left to work, or to bring in money'],
-      ['4 h asked', '0 h given', '4 h left to work, or to bring in money'],
+      ['9 h asked', '10.5 h given', '−2.5 h left'],
+      ['4 h asked', '0 h given', '4 h left'],
     ])
     expect(shown?.figure.groups[0]?.bars.at(-1)?.parts).toEqual({ a: -2_500_000, b: 0 })
     expect(shown?.description).toContain(

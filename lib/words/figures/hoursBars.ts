@@ -7,7 +7,7 @@ import { type DescribedFigure, lengthsOf } from './figureWords.ts'
 const measures = [
   ['asked', 'asked'],
   ['given', 'given'],
-  ['still', 'left to work, or to bring in money'],
+  ['still', 'left'],
 ] as const
 
 /** Hours asked of each household, given and left of them; undefined where there are none. */
