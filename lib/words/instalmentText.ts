@@ -49,7 +49,7 @@ export function instalmentSentences(
     `${payer} pays ${money(total)} to ${names[to]} in instalments. ${left}`,
     ...(met > 0n
       ? [
-          `The plan has ${money(met)} more than ${names[from]} is still to bring in money. That much is not missing: it settles the earliest instalments first.`,
+          `The plan has ${money(met)} more than ${names[from]} is still to bring in money. That much is not missing: it settles the earliest instalments that are not paid.`,
         ]
       : []),
     ...(short > 0n

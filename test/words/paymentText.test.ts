@@ -129,7 +129,7 @@ describe('a payment plan in words', () => {
       'settled: the balance asks for no more of it',
       'not due yet: $80.00 still to pay',
       'No. 14 pays $300.00 to No. 12 in instalments. $150.00 is paid; $80.00 is left.',
-      'The plan has $70.00 more than No. 14 is still to bring in money. That much is not missing: it settles the earliest instalments first.',
+      'The plan has $70.00 more than No. 14 is still to bring in money. That much is not missing: it settles the earliest instalments that are not paid.',
     ])
     expect(told(0n)[3]).toBe(
       'No. 14 pays $300.00 to No. 12 in instalments. $150.00 is paid, and nothing of the plan is left to pay.',
