@@ -7,15 +7,30 @@ import { isNumber } from '../core/amounts/typedNumber.ts'
  * Intl's, which differ for some currencies; the figure goes through Intl as text, so that it stays exact.
  */
 export function moneyWords(minor: Minor, currency: string): string {
-  const digits = currencyDigits(currency) ?? 2
+  return shownWith(digitsIn(currency), minor, currency)
+}
+
+/** Amounts on one axis, in whole units of the currency where all of them are: "$0", "$500"; else "$0.00", "$2.50". */
+export function axisMoneyWords(amounts: readonly Minor[], currency: string): string[] {
+  const digits = digitsIn(currency)
+  const whole = amounts.every((amount) => amount % 10n ** BigInt(digits) === 0n)
+  return amounts.map((amount) => shownWith(whole ? 0 : digits, amount, currency))
+}
+
+function digitsIn(currency: string): number {
+  return currencyDigits(currency) ?? 2
+}
+
+/** @param shown as many digits after the point; no fewer than the amount has */
+function shownWith(shown: number, minor: Minor, currency: string): string {
   const format = new Intl.NumberFormat('en-US', {
     style: 'currency',
     currency,
-    minimumFractionDigits: digits,
-    maximumFractionDigits: digits,
+    minimumFractionDigits: shown,
+    maximumFractionDigits: shown,
   })
   const size = minor < 0n ? -minor : minor
-  const words = format.format(moneyText(size, digits) as `${number}`)
+  const words = format.format(moneyText(size, digitsIn(currency)) as `${number}`)
   return minor < 0n ? `−${words}` : words
 }
 

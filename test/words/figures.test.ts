@@ -162,12 +162,29 @@ describe('hours by household', () => {
 })
 
 test('the axes are told in the words of the pages', () => {
-  expect(figureWords.amount(50000n, { kind: 'money', currency: 'USD' })).toBe('$500.00')
-  expect(figureWords.amount(-500n, { kind: 'money', currency: 'JPY' })).toBe('−¥500')
-  expect(figureWords.amount(12_000_000n, { kind: 'hours' })).toBe('12 h')
+  expect(figureWords.amounts([0n, 12_000_000n], { kind: 'hours' })).toEqual(['0 h', '12 h'])
   expect((['day', 'month', 'year'] as const).map((upTo) => figureWords.day('2027-03-01', upTo))).toEqual([
     '1 March 2027',
     'March 2027',
     '2027',
   ])
+})
+
+describe('an axis of money', () => {
+  const axis = (currency: string, ...places: bigint[]) =>
+    figureWords.amounts(places, { kind: 'money', currency })
+
+  test('is in whole units of the currency where all its places are whole', () => {
+    expect(axis('USD', -50000n, 0n, 150000n)).toEqual(['−$500', '$0', '$1,500'])
+    expect(axis('KWD', 0n, 2000n)).toEqual(['KWD\u00a00', 'KWD\u00a02'])
+  })
+
+  test('has the small units on every place where one place needs them', () => {
+    expect(axis('USD', 0n, 250n, 500n)).toEqual(['$0.00', '$2.50', '$5.00'])
+    expect(axis('KWD', 0n, 2500n)).toEqual(['KWD\u00a00.000', 'KWD\u00a02.500'])
+  })
+
+  test('is as everywhere in a currency without small units', () => {
+    expect(axis('JPY', -500n, 0n, 1500n)).toEqual(['−¥500', '¥0', '¥1,500'])
+  })
 })

@@ -1,8 +1,25 @@
+import type { ScaleLinear } from 'd3-scale'
 import type { TextShape } from '../drawing.ts'
 import { fitted, textWidth } from '../textRoom.ts'
 
 /** A place on an axis, in units of the drawing, and what it is called. */
 export type Tick = { readonly at: number; readonly text: string }
+
+/**
+ * The round amounts on an axis, about so many.
+ *
+ * @param words what all of them together are called: how one is written depends on the others
+ */
+export function amountTicks(
+  scale: ScaleLinear<number, number>,
+  count: number,
+  words: (places: readonly bigint[]) => readonly string[],
+): Tick[] {
+  // Nothing is smaller than the smallest unit.
+  const places = scale.ticks(count).filter(Number.isInteger)
+  const texts = words(places.map(BigInt))
+  return places.map((place, at) => ({ at: scale(place), text: texts[at] ?? '' }))
+}
 
 /** From where to where along the drawing the labels of an axis may reach. */
 export type LabelRoom = { readonly from: number; readonly to: number; readonly size: number }

@@ -3,7 +3,7 @@ import { stack, stackOffsetDiverging } from 'd3-shape'
 import type { BarsFigure, FigureBar } from '../../core/figures/figure.ts'
 import { type ForBoth, type Household, households } from '../../core/people/household.ts'
 import type { Shape } from '../drawing.ts'
-import { countThatFits, labelsBelow, type Tick } from './axisLabels.ts'
+import { amountTicks, countThatFits, labelsBelow } from './axisLabels.ts'
 import { type BarPlace, columnsFor, placesBelow, placesBeside } from './barPlaces.ts'
 import type { DrawnFigure, FigureLook } from './figureDrawing.ts'
 import { frameOf, keyRows } from './keyRows.ts'
@@ -30,12 +30,8 @@ export function barsDrawing(figure: BarsFigure, { width, text: size, words }: Fi
   const along = scaleLinear()
     .domain(rangeOf(parts))
     .range(beside ? [columns.title + size, width - columns.text - size] : [edge, width - edge])
-  const ticksOf = (scale: ScaleLinear<number, number>, count: number): Tick[] =>
-    scale
-      .ticks(count)
-      // Nothing is smaller than the smallest unit.
-      .filter(Number.isInteger)
-      .map((tick) => ({ at: scale(tick), text: words.amount(BigInt(tick), figure.unit) }))
+  const ticksOf = (scale: ScaleLinear<number, number>, count: number) =>
+    amountTicks(scale, count, (places) => words.amounts(places, figure.unit))
   const room = { from: 0, to: width, size }
   const count = countThatFits((tried) => ticksOf(along.copy().nice(tried), tried), room)
   along.nice(count)

@@ -12,7 +12,7 @@ export type FigureLook = {
   readonly width: number
   readonly text: number
   readonly words: {
-    readonly amount: (amount: bigint, unit: FigureUnit) => string
+    readonly amounts: (places: readonly bigint[], unit: FigureUnit) => readonly string[]
     readonly day: (day: string, upTo: 'day' | 'month' | 'year') => string
   }
 }

@@ -3,7 +3,7 @@ import type { StepsFigure } from '../../core/figures/figure.ts'
 import { households } from '../../core/people/household.ts'
 import type { Shape } from '../drawing.ts'
 import { fitted, textWidth } from '../textRoom.ts'
-import { countWithMostLabels, labelsBelow } from './axisLabels.ts'
+import { amountTicks, countWithMostLabels, labelsBelow } from './axisLabels.ts'
 import { daysShown, dayTicks } from './dayAxis.ts'
 import type { DrawnFigure, FigureLook } from './figureDrawing.ts'
 import { againstStroke, dueShape, type KeyEntry, keyRows, sumStroke } from './keyRows.ts'
@@ -27,10 +27,7 @@ export function stepsDrawing(figure: StepsFigure, { width, text: size, words }: 
     .domain(least === most ? [0, 1] : [least, most])
     .range([bottom, top])
     .nice(4)
-  const amounts = up
-    .ticks(4)
-    .filter(Number.isInteger)
-    .map((tick) => ({ at: up(tick), text: words.amount(BigInt(tick), figure.unit) }))
+  const amounts = amountTicks(up, 4, (places) => words.amounts(places, figure.unit))
   const left = Math.min(
     width / 2,
     Math.max(0, ...amounts.map(({ text }) => textWidth(text, size))) + size * 0.6,

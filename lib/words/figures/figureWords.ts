@@ -2,13 +2,13 @@ import type { FigureUnit } from '../../core/figures/figure.ts'
 import type { ForBoth } from '../../core/people/household.ts'
 import { dayWords } from '../day.ts'
 import { hoursWords } from '../hoursText.ts'
-import { moneyWords } from '../money.ts'
+import { axisMoneyWords } from '../money.ts'
 
 /** The texts on the axes of every figure. */
 export const figureWords = {
-  /** A place on the axis, in the smallest unit: "$500.00", "12 h". */
-  amount: (amount: bigint, unit: FigureUnit): string =>
-    unit.kind === 'money' ? moneyWords(amount, unit.currency) : hoursWords(amount),
+  /** The places on one axis, given in the smallest unit: "$0", "$500"; "12 h". */
+  amounts: (places: readonly bigint[], unit: FigureUnit): readonly string[] =>
+    unit.kind === 'money' ? axisMoneyWords(places, unit.currency) : places.map(hoursWords),
   /** A day on the axis as far as it matters there: "3 March 2027", "March 2027", "2027". */
   day: (day: string, upTo: 'day' | 'month' | 'year'): string => {
     const words = dayWords(day)
