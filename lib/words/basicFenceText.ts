@@ -67,3 +67,13 @@ export const notHeldWords: Readonly<Record<NotHeld, string>> = {
 /** Where its own cost lines no longer say what it takes. */
 export const basicLinesApart =
   'The cost lines of the basic fence no longer say what it takes. Put the quantities among them again; prices stay.'
+
+/** Why nothing came of a press about the basic fence of a section. */
+export const basicFenceRefusals = {
+  none: 'This section has no basic fence yet. Describe it below and save it.',
+  nothingWorkedOut:
+    'Nothing can be worked out yet: give the basic fence a build-up, and the section its dimensions, first.',
+  removed: 'This section was removed in the meantime.',
+  changed:
+    'This section was changed since you opened the page. Load the page again, and look at it as it is now.',
+} as const

@@ -131,3 +131,9 @@ export const fileBackWords = {
   notYours: 'Nothing was changed: only the household that took a file away can put it back.',
   thereAlready: 'Nothing was changed: the same file is here already.',
 } as const
+
+/** Why a file is not taken away. */
+export const fileAwayRefusals = {
+  gone: 'This file is not there any more.',
+  notYours: 'Only the household that added a file can take it away.',
+} as const

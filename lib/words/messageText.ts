@@ -44,3 +44,12 @@ export function messageStart(text: string): string {
   const line = text.replace(/\s+/g, ' ').trim()
   return line.length > 60 ? `${line.slice(0, 59).trimEnd()}…` : line
 }
+
+/** Why something is not said beside an item, at its field. */
+export const messageRefusals = {
+  kind: 'Needed: choose one of the answers.',
+  text: 'Needed: what you want to say.',
+  tooLong: (length: number) => `At most ${longestMessage} characters; this has ${length}.`,
+  answers: 'Needed: choose which message of the other household you answer.',
+  removed: 'This item was removed in the meantime. What you typed is still on the page, to copy from.',
+} as const

@@ -1,2 +1,26 @@
 /** Of a press whose form can't be read: nobody made it by hand, so there is no field to name. */
 export const unreadablePress = 'This press could not be read. Load the page again.'
+
+/** Of a form whose fields can't be read, for the same reason. */
+export const unreadableForm = 'This form could not be read. Load the page again.'
+
+/** Why nothing came of a press that is about a section, gate or common cost. */
+export const itemRefusals = {
+  removed: 'This item was removed in the meantime.',
+  changed:
+    'This item was changed since you opened the page. Load the page again, read what changed, then agree to that.',
+  hasEntries:
+    'Money and hours has entries for this item. Take those entries back first; they stay in the book and are shown as taken back.',
+} as const
+
+/** Where quantities were to be put among cost lines and there are none. */
+export const takeOffRefusals = {
+  nothingYet: 'The take-off has no quantity for this item yet: give it a build-up and its dimensions first.',
+} as const
+
+/** Why a build-up is not kept under a name. */
+export const buildUpRefusals = {
+  nothingToKeep: 'Nothing to keep yet: choose a build-up above and save it.',
+  unnamed: 'Needed: a name, such as “Our pipe and mesh”.',
+  nameTaken: (name: string, of: string) => `"${name}" is already the name of ${of}. Choose another name.`,
+} as const

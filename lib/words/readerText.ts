@@ -90,3 +90,16 @@ export function shownRevisionWords(signed: number | undefined, content: ReaderCo
     ? 'Nothing has been signed yet. What you see is a draft. It binds nobody, and it can still change.'
     : 'Nothing has been signed yet, so there is nothing to show. Come back once both households have signed.'
 }
+
+/** As long as the words for whom a link is may be, in characters. */
+export const longestReader = 200
+
+/** Why no link is made for a reader, at its field. */
+export const readerRefusals = {
+  label: 'Needed: for whom the link is, such as “the permit office”.',
+  labelTooLong: (length: number) => `At most ${longestReader} characters; this has ${length}.`,
+  content: 'Needed: choose one of the answers.',
+  day: 'Needed: a day, the last on which the link works.',
+  past: 'This day is over. Choose today or a later day.',
+  tooFar: (last: string) => `At most five years ahead: ${last} or earlier.`,
+} as const

@@ -90,3 +90,10 @@ export function beforeCapsWords(
 ): string {
   return `Without caps: ${names.a} ${a}, ${names.b} ${b}.`
 }
+
+/** Why an item is not shared by the way that was pressed. */
+export const wayRefusals = {
+  changed:
+    'This item was changed since you opened the page. Load the page again, and look at the figures as they are now.',
+  notUsable: 'This way can’t be used for this item as it stands. Load the page again to see what it lacks.',
+} as const

@@ -27,3 +27,23 @@ export function sameName(left: string, right: string): boolean {
 
 /** Beside the button that puts a revision up while something stands in the way. */
 export const notYetPutUp = 'It can be put up once nothing of the above stands in the way.'
+
+/** Why a revision is not put up, or not signed. */
+export const signingRefusals = {
+  notYet: (reasons: readonly string[]) => `It can’t be put up for signing yet. ${reasons.join(' ')}`,
+  'no-such-party': 'There is no such party of your household in this revision. Load the page again.',
+  outdated:
+    'A newer revision has been put up for signing in the meantime, so nothing was signed. Load the page again and read the new one.',
+  'other-hash':
+    'What you were shown is not the text of this revision: the hashes differ, so nothing was signed. Load the page again.',
+  'already-signed': 'This party has signed this revision already.',
+  'no-such-revision': 'There is no such revision of this notebook.',
+} as const
+
+/** What a signature lacks, at its field. */
+export const signatureRefusals = {
+  name: (text: 'agreement' | 'account', party: string) =>
+    `Type the full name as it stands in the ${text}: ${party}.`,
+  intent: 'Tick the sentence if you mean to sign. Without it nothing is signed.',
+  drawing: 'The drawn signature could not be read. Wipe it away and draw it again, or leave it out.',
+} as const

@@ -25,6 +25,11 @@ export const tryWords = {
   onlyItems: 'A proposal is made of items: what you tried changes these.',
 } as const
 
+/** Why no proposal is made of what was tried. */
+export const tryRefusals = {
+  unreadable: 'What was tried could not be read. Load the page again; it is still in this browser.',
+} as const
+
 /** What is wrong with a tried text, and what would be right. */
 export const triedFaultWords: Readonly<Record<TriedEdit['field'], string>> = {
   height: 'A length with its unit, such as 5 ft 6 in or 1.8 m. Until then the planned height is taken.',

@@ -10,7 +10,7 @@ import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
 import { itemKeysOnRecord } from '../../../lib/store/changes.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
 import { setMark, takeMark } from '../../../lib/store/marks.ts'
-import { unreadablePress } from '../../../lib/words/pressText.ts'
+import { itemRefusals, unreadablePress } from '../../../lib/words/pressText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import type { SaveAnswer } from '../../ui/draft/saveAnswer.ts'
 import { pressFields } from './pressFields.ts'
@@ -76,15 +76,7 @@ export async function removeNotebookItem(notebookId: string, id: string, base: s
   if ('saved' in answer) redirect(`/notebook/${notebookId}`)
   if (!('faults' in answer) || !answer.faults.every(({ path }) => path.startsWith('contributions')))
     return answer
-  return {
-    faults: [
-      {
-        path: '',
-        message:
-          'Money and hours has entries for this item. Take those entries back first; they stay in the book and are shown as taken back.',
-      },
-    ],
-  }
+  return { faults: [{ path: '', message: itemRefusals.hasEntries }] }
 }
 
 /** Moves an item up or down in its list; the order decides who is asked for an odd cent, and how the line is drawn. */
@@ -129,12 +121,9 @@ export async function agreeToItem(
     currentFingerprint,
   })
   if (outcome === 'changed-since') {
-    return {
-      refused:
-        'This item was changed since you opened the page. Load the page again, read what changed, then agree to that.',
-    }
+    return { refused: itemRefusals.changed }
   }
-  if (outcome === 'no-such-item') return { refused: 'This item was removed in the meantime.' }
+  if (outcome === 'no-such-item') return { refused: itemRefusals.removed }
   redirect(backTo(notebookId, back))
 }
 

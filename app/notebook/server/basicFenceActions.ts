@@ -8,7 +8,7 @@ import { digitsOf } from '../../../lib/core/shares/statement.ts'
 import { basicTakeOff } from '../../../lib/core/takeoff/basicTakeOff.ts'
 import { mergeOffered } from '../../../lib/core/takeoff/offeredLines.ts'
 import { isObject } from '../../../lib/forms/readNotebook.ts'
-import { notHeldWords } from '../../../lib/words/basicFenceText.ts'
+import { basicFenceRefusals, notHeldWords } from '../../../lib/words/basicFenceText.ts'
 import { unreadablePress } from '../../../lib/words/pressText.ts'
 import { quantityText } from '../../../lib/words/takeoff/quantityText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
@@ -22,7 +22,6 @@ const itemSchema = z.object({
 const holdSchema = itemSchema.extend({ pots: z.enum(heldPots), above: z.enum([...aboveChoices, '']) })
 
 const unread = { refused: unreadablePress }
-const nothingThere = 'This section has no basic fence yet. Describe it below and save it.'
 
 /** Writes the sums of a section's basic fence into its share, as `difference`. Both marks come off it, as with any change. */
 export async function holdAgainstBasicFence(
@@ -40,7 +39,7 @@ export async function holdAgainstBasicFence(
     read.data,
     'hand',
     ({ section, notebook }, item) => {
-      if (section.basicFence === undefined) return nothingThere
+      if (section.basicFence === undefined) return basicFenceRefusals.none
       if (above === '') return notHeldWords['who is asked']
       const digits = digitsOf(notebook)
       const sums = basicFenceSums(section.basicFence, digits)
@@ -68,8 +67,7 @@ export async function offerBasicQuantities(
     'take-off',
     ({ notebook, index }, item) => {
       const lines = basicTakeOff(notebook, index).offered
-      if (lines.length === 0)
-        return 'Nothing can be worked out yet: give the basic fence a build-up, and the section its dimensions, first.'
+      if (lines.length === 0) return basicFenceRefusals.nothingWorkedOut
       const basicFence = isObject(item.basicFence) ? item.basicFence : {}
       const standing = Array.isArray(basicFence.materials) ? basicFence.materials.filter(isObject) : []
       const worded = lines.map(({ from, name, quantity, unit }) => ({
@@ -95,7 +93,7 @@ export async function removeBasicFence(
   if (!read.success) return unread
   const { id } = read.data
   const refusal = await editSection(notebookId, household, read.data, 'hand', ({ section }, item) => {
-    if (section.basicFence === undefined) return nothingThere
+    if (section.basicFence === undefined) return basicFenceRefusals.none
     const { basicFence: _gone, ...rest } = item
     return rest
   })

@@ -4,6 +4,7 @@ import { z } from 'zod'
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
 import { inFormatOrder, kindOf, readPart } from '../../../lib/forms/parts.ts'
 import { isObject } from '../../../lib/forms/readNotebook.ts'
+import { buildUpRefusals, itemRefusals } from '../../../lib/words/pressText.ts'
 import type { SaveAnswer } from '../../ui/draft/saveAnswer.ts'
 import { keptBuildUps, nameFaults } from './keptBuildUps.ts'
 import { readDraft, refusedDraft } from './readDraft.ts'
@@ -29,9 +30,8 @@ export async function keepBuildUp(
     const kind = kindOf(document, id)
     const item = readPart(document, { part: 'item', id })
     if (item === undefined || kind === undefined || kind === 'common')
-      return { gone: true, message: 'This item was removed in the meantime.' }
-    if (!isObject(item.buildUp))
-      return { faults: [{ path: '', message: 'Nothing to keep yet: choose a build-up above and save it.' }] }
+      return { gone: true, message: itemRefusals.removed }
+    if (!isObject(item.buildUp)) return { faults: [{ path: '', message: buildUpRefusals.nothingToKeep }] }
     const standing = keptBuildUps(document)
     const kept = [...standing, { name, household, [kind]: { ...item.buildUp, name } }]
     const faults = nameFaults(kept, (index) => (index === standing.length ? 'name' : ''))

@@ -3,6 +3,7 @@ import type { Household } from '../../../lib/core/people/household.ts'
 import { readPart, writePart } from '../../../lib/forms/parts.ts'
 import { readDocument } from '../../../lib/forms/readNotebook.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
+import { basicFenceRefusals } from '../../../lib/words/basicFenceText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import { editDocument } from './savePart.ts'
 
@@ -29,11 +30,8 @@ export async function editSection(
     const index = notebook?.sections.findIndex((section) => section.id === id) ?? -1
     const section = notebook?.sections[index]
     if (item === undefined || notebook === undefined || section === undefined)
-      return gone('This section was removed in the meantime.')
-    if (fingerprintOf(item) !== fingerprint)
-      return gone(
-        'This section was changed since you opened the page. Load the page again, and look at it as it is now.',
-      )
+      return gone(basicFenceRefusals.removed)
+    if (fingerprintOf(item) !== fingerprint) return gone(basicFenceRefusals.changed)
     const changed = change({ notebook, section, index }, item)
     return typeof changed === 'string' ? gone(changed) : { next: writePart(document, part, changed, by) }
   })

@@ -1,5 +1,6 @@
 import { readyBuildUps } from '../../../lib/core/takeoff/readyBuildUps.ts'
 import { isObject, type NotebookDocument } from '../../../lib/forms/readNotebook.ts'
+import { buildUpRefusals } from '../../../lib/words/pressText.ts'
 import type { Fault } from '../../ui/draft/saveAnswer.ts'
 
 type Kept = Readonly<Record<string, unknown>>
@@ -31,12 +32,10 @@ export function nameFaults(kept: readonly unknown[], pathOf: (index: number) => 
   return kept.flatMap((one, index): Fault[] => {
     const name = isObject(one) ? nameOf(one) : ''
     const path = pathOf(index)
-    if (name === '') return [{ path, message: 'Needed: a name, such as “Our pipe and mesh”.' }]
+    if (name === '') return [{ path, message: buildUpRefusals.unnamed }]
     const other = taken.get(comparable(name))
     taken.set(comparable(name), 'another build-up')
-    return other === undefined
-      ? []
-      : [{ path, message: `"${name}" is already the name of ${other}. Choose another name.` }]
+    return other === undefined ? [] : [{ path, message: buildUpRefusals.nameTaken(name, other) }]
   })
 }
 

@@ -4,8 +4,9 @@ import { openingAddress } from '../../../lib/access/address.ts'
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
 import { letterOverflow } from '../../../lib/pdf/letterPdf.ts'
 import { issueInvitation } from '../../../lib/store/entryKeys.ts'
-import { nobodyLeft, nothingWritten, onlyFirstInvites } from '../../../lib/words/letter/letterFaultText.ts'
+import { nothingWritten } from '../../../lib/words/letter/letterFaultText.ts'
 import { letterText, tooLongWords } from '../../../lib/words/letter/letterText.ts'
+import { linkRefusals } from '../../../lib/words/linkText.ts'
 import { letterPaper } from './letterOf.ts'
 import { openNotebook } from './opened.ts'
 
@@ -18,7 +19,7 @@ export type HandedOut = { readonly address: string; readonly token: string; read
  */
 export async function inviteByLetter(notebookId: string): Promise<HandedOut | { readonly refused: string }> {
   const { household } = await requireHousehold(notebookId)
-  if (household !== 'a') return { refused: onlyFirstInvites }
+  if (household !== 'a') return { refused: linkRefusals.onlyFirstInvites }
   const opened = await openNotebook(notebookId)
   if (opened.notebook.letter === undefined) return { refused: nothingWritten }
   const address = (token: string) => ({ kind: 'address', address: openingAddress(token) }) as const
@@ -26,7 +27,7 @@ export async function inviteByLetter(notebookId: string): Promise<HandedOut | { 
   const over = letterOverflow(letterPaper(opened, address('x'.repeat(43))))
   if (over) return { refused: tooLongWords(over) }
   const issued = await issueInvitation({ notebookId, at: new Date() })
-  if ('refused' in issued) return { refused: nobodyLeft }
+  if ('refused' in issued) return { refused: linkRefusals.nobodyLeft }
   const { letter } = letterPaper(opened, address(issued.token))
   return { address: openingAddress(issued.token), token: issued.token, text: letterText(letter) }
 }

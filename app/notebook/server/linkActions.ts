@@ -14,16 +14,16 @@ import { hasLink, issueFirstLink, issueInvitation, replaceLink } from '../../../
 import { newestFirstAnswer } from '../../../lib/store/firstAnswers.ts'
 import { findNotebook } from '../../../lib/store/notebooks.ts'
 import { endSession } from '../../../lib/store/sessions.ts'
-import { nobodyLeft, onlyFirstInvites } from '../../../lib/words/letter/letterFaultText.ts'
+import { linkRefusals } from '../../../lib/words/linkText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import { letIn, letInAndShowLink } from './letIn.ts'
 
 /** Makes the one-time invitation for the second household. Only the first household can. */
 export async function invite(notebookId: string): Promise<{ address: string } | { refused: string }> {
   const { household } = await requireHousehold(notebookId)
-  if (household !== 'a') return { refused: onlyFirstInvites }
+  if (household !== 'a') return { refused: linkRefusals.onlyFirstInvites }
   const issued = await issueInvitation({ notebookId, at: new Date() })
-  if ('refused' in issued) return { refused: nobodyLeft }
+  if ('refused' in issued) return { refused: linkRefusals.nobodyLeft }
   return { address: openingAddress(issued.token) }
 }
 
@@ -81,7 +81,7 @@ export async function seeAsOther(
 ): Promise<PressAnswer> {
   const { household } = await requireHousehold(notebookId)
   const stored = await findNotebook(notebookId)
-  if (!stored?.example) return { refused: 'Only in the example can one browser change sides.' }
+  if (!stored?.example) return { refused: linkRefusals.onlyInExample }
   const other = otherHousehold(household)
   const at = new Date()
   const issue = (await hasLink(notebookId, other)) ? replaceLink : issueFirstLink

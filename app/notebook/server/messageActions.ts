@@ -6,7 +6,7 @@ import { agreedItems, wholeNotebook } from '../../../lib/core/agreement/agreedIt
 import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
 import { type MessageKind, messageKinds, messagesOf, sayBesideItem } from '../../../lib/store/messages.ts'
 import { findNotebook } from '../../../lib/store/notebooks.ts'
-import { longestMessage } from '../../../lib/words/messageText.ts'
+import { longestMessage, messageRefusals } from '../../../lib/words/messageText.ts'
 import type { Fault, SaveAnswer } from '../../ui/draft/saveAnswer.ts'
 import { readDraft, refusedDraft } from './readDraft.ts'
 import { typedText } from './typedText.ts'
@@ -74,21 +74,21 @@ function idOf(value: unknown): number | undefined {
 
 function faultsOf(text: string, kind: MessageKind | undefined, answersOne: boolean): Fault[] {
   return [
-    ...(kind === undefined ? [{ path: 'kind', message: 'Needed: choose one of the answers.' }] : []),
+    ...(kind === undefined ? [{ path: 'kind', message: messageRefusals.kind }] : []),
     ...(kind === 'answer' && !answersOne ? [noSuchMessage] : []),
-    ...(text === '' ? [{ path: 'text', message: 'Needed: what you want to say.' }] : []),
+    ...(text === '' ? [{ path: 'text', message: messageRefusals.text }] : []),
     ...(text.length > longestMessage
-      ? [{ path: 'text', message: `At most ${longestMessage} characters; this has ${text.length}.` }]
+      ? [{ path: 'text', message: messageRefusals.tooLong(text.length) }]
       : []),
   ]
 }
 
 const noSuchMessage: Fault = {
   path: 'answers',
-  message: 'Needed: choose which message of the other household you answer.',
+  message: messageRefusals.answers,
 }
 
 const removed: SaveAnswer = {
   gone: true,
-  message: 'This item was removed in the meantime. What you typed is still on the page, to copy from.',
+  message: messageRefusals.removed,
 }

@@ -12,7 +12,7 @@ import {
   revokeReaderLink,
 } from '../../../lib/store/readerLinks.ts'
 import { unreadablePress } from '../../../lib/words/pressText.ts'
-import { endOfDay, longestReading } from '../../../lib/words/readerText.ts'
+import { endOfDay, longestReader, longestReading, readerRefusals } from '../../../lib/words/readerText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import type { Fault, SaveAnswer } from '../../ui/draft/saveAnswer.ts'
 import { pressFields } from './pressFields.ts'
@@ -21,8 +21,6 @@ import { typedText } from './typedText.ts'
 
 /** The address of a new link: shown this once, for the token is stored nowhere. */
 export type MadeLink = { readonly address: string }
-
-const longestLabel = 200
 
 /** Makes a link for somebody who only reads. */
 export async function makeReadersLink(
@@ -54,13 +52,11 @@ function askedLink(
   const content = readerContents.find((one) => one === draft.content)
   const day = typeof draft.through === 'string' ? draft.through : ''
   const faults: Fault[] = [
-    ...(label === ''
-      ? [{ path: 'label', message: 'Needed: for whom the link is, such as “the permit office”.' }]
+    ...(label === '' ? [{ path: 'label', message: readerRefusals.label }] : []),
+    ...(label.length > longestReader
+      ? [{ path: 'label', message: readerRefusals.labelTooLong(label.length) }]
       : []),
-    ...(label.length > longestLabel
-      ? [{ path: 'label', message: `At most ${longestLabel} characters; this has ${label.length}.` }]
-      : []),
-    ...(content === undefined ? [{ path: 'content', message: 'Needed: choose one of the answers.' }] : []),
+    ...(content === undefined ? [{ path: 'content', message: readerRefusals.content }] : []),
     ...dayFaults(day, at),
   ]
   return faults.length > 0 || content === undefined
@@ -70,12 +66,12 @@ function askedLink(
 
 function dayFaults(day: string, at: Date): Fault[] {
   const path = 'through'
-  if (!isCalendarDay(day)) return [{ path, message: 'Needed: a day, the last on which the link works.' }]
+  if (!isCalendarDay(day)) return [{ path, message: readerRefusals.day }]
   const today = at.toISOString().slice(0, 10)
   const last = new Date(at.getTime() + longestReading * 86_400_000).toISOString().slice(0, 10)
   // Days as ISO 8601 writes them are in order as texts.
-  if (day < today) return [{ path, message: 'This day is over. Choose today or a later day.' }]
-  return day > last ? [{ path, message: `At most five years ahead: ${last} or earlier.` }] : []
+  if (day < today) return [{ path, message: readerRefusals.past }]
+  return day > last ? [{ path, message: readerRefusals.tooFar(last) }] : []
 }
 
 const endingSchema = z.object({ id: z.string().regex(/^[0-9a-f-]{36}$/) })

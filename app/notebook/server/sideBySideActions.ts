@@ -8,7 +8,8 @@ import { shareUnder, wayNames } from '../../../lib/core/shares/shareUnder.ts'
 import { readPart, writePart } from '../../../lib/forms/parts.ts'
 import { readDocument } from '../../../lib/forms/readNotebook.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
-import { unreadablePress } from '../../../lib/words/pressText.ts'
+import { itemRefusals, unreadablePress } from '../../../lib/words/pressText.ts'
+import { wayRefusals } from '../../../lib/words/sideBySideText.ts'
 import { waysRestWords } from '../../../lib/words/spreadText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import { pressFields } from './pressFields.ts'
@@ -19,11 +20,6 @@ const chooseSchema = z.object({
   way: z.enum(wayNames),
   fingerprint: z.string().regex(/^[0-9a-f]{64}$/),
 })
-
-const changedSince =
-  'This item was changed since you opened the page. Load the page again, and look at the figures as they are now.'
-const notUsable =
-  'This way can’t be used for this item as it stands. Load the page again to see what it lacks.'
 
 /** Shares an item by another way, from figures that stand in it. Both marks come off it, as with any change. */
 export async function chooseWay(
@@ -39,19 +35,18 @@ export async function chooseWay(
   const answer = await editDocument(notebookId, household, (document) => {
     const current = readPart(document, part)
     const checked = readDocument(document)
-    if (current === undefined || !checked.ok)
-      return { gone: true, message: 'This item was removed in the meantime.' }
-    if (fingerprintOf(current) !== fingerprint) return { gone: true, message: changedSince }
+    if (current === undefined || !checked.ok) return { gone: true, message: itemRefusals.removed }
+    if (fingerprintOf(current) !== fingerprint) return { gone: true, message: wayRefusals.changed }
     const item = placesOf(checked.value.notebook).find((place) => place.item.id === id)?.item
     const laid = item && spreadOf(item)
     if (laid !== undefined) return { gone: true, message: waysRestWords(laid) }
     const under = item === undefined ? undefined : shareUnder(item, way)
-    if (under === undefined || 'missing' in under) return { gone: true, message: notUsable }
+    if (under === undefined || 'missing' in under) return { gone: true, message: wayRefusals.notUsable }
     return { next: writePart(document, part, { ...current, share: under.share }) }
   })
   if ('saved' in answer) redirect(`/notebook/${notebookId}/side-by-side/${encodeURIComponent(id)}`)
   if ('gone' in answer) return { refused: answer.message }
   return {
-    refused: 'faults' in answer ? answer.faults.map(({ message }) => message).join(' ') : changedSince,
+    refused: 'faults' in answer ? answer.faults.map(({ message }) => message).join(' ') : wayRefusals.changed,
   }
 }

@@ -7,14 +7,10 @@ import { signingParties } from '../../../lib/core/agreement/revision.ts'
 import type { Household } from '../../../lib/core/people/household.ts'
 import { readNotebook } from '../../../lib/forms/readNotebook.ts'
 import { findNotebook } from '../../../lib/store/notebooks.ts'
-import {
-  freezeRevision,
-  revisionsOf,
-  type SigningOutcome,
-  signRevision,
-} from '../../../lib/store/revisions.ts'
+import { freezeRevision, revisionsOf, signRevision } from '../../../lib/store/revisions.ts'
 import { householdName } from '../../../lib/words/labels.ts'
-import { intentSentence } from '../../../lib/words/signingWords.ts'
+import { unreadableForm } from '../../../lib/words/pressText.ts'
+import { intentSentence, signingRefusals } from '../../../lib/words/signingWords.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import type { SaveAnswer } from '../../ui/draft/saveAnswer.ts'
 import { frozenText } from './frozenText.ts'
@@ -35,8 +31,7 @@ export async function putUpForSigning(
     at: new Date(),
     build: frozenText,
   })
-  if ('refused' in frozen)
-    return { refused: `It can’t be put up for signing yet. ${frozen.refused.join(' ')}` }
+  if ('refused' in frozen) return { refused: signingRefusals.notYet(frozen.refused) }
   redirect(`/notebook/${notebookId}/sign`)
 }
 
@@ -59,8 +54,7 @@ export async function signForParty(
   const { household } = await requireHousehold(notebookId)
   const which = whichSchema.safeParse(place)
   const signature = signatureSchema.safeParse(draft)
-  if (!which.success || !signature.success)
-    return refuse('', 'This form could not be read. Load the page again.')
+  if (!which.success || !signature.success) return refuse('', unreadableForm)
   const { revisionId, sha256, partyIndex } = which.data
   const revision = (await revisionsOf(notebookId)).find((one) => one.id === revisionId)
   const read = revision ? readNotebook(revision.canonicalText) : undefined
@@ -69,8 +63,7 @@ export async function signForParty(
         (one) => one.household === household && one.partyIndex === partyIndex,
       )
     : undefined
-  if (!revision || !read?.ok || !party)
-    return refuse('', 'There is no such party of your household in this revision. Load the page again.')
+  if (!revision || !read?.ok || !party) return refuse('', signingRefusals['no-such-party'])
   const { typedName, drawing } = signature.data
   const faults = signatureFaults(signature.data, party.name, 'agreement')
   if (faults.length > 0) return { faults: [...faults] }
@@ -87,7 +80,7 @@ export async function signForParty(
     ...(drawing === '' ? {} : { drawing }),
     at: new Date(),
   })
-  if (outcome !== 'signed') return refuse('', refusals[outcome])
+  if (outcome !== 'signed') return refuse('', signingRefusals[outcome])
   await lockIfSignedByAll(notebookId, household, revisionId)
   redirect(`/notebook/${notebookId}/sign`)
 }
@@ -116,13 +109,4 @@ async function lockIfSignedByAll(
 
 function refuse(path: string, message: string): SaveAnswer {
   return { faults: [{ path, message }] }
-}
-
-const refusals: Readonly<Record<Exclude<SigningOutcome, 'signed'>, string>> = {
-  outdated:
-    'A newer revision has been put up for signing in the meantime, so nothing was signed. Load the page again and read the new one.',
-  'other-hash':
-    'What you were shown is not the text of this revision: the hashes differ, so nothing was signed. Load the page again.',
-  'already-signed': 'This party has signed this revision already.',
-  'no-such-revision': 'There is no such revision of this notebook.',
 }

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { sameName } from '../../../lib/words/signingWords.ts'
+import { sameName, signatureRefusals } from '../../../lib/words/signingWords.ts'
 import type { Fault } from '../../ui/draft/saveAnswer.ts'
 import { strokesOf } from '../../ui/draft/strokePath.ts'
 
@@ -22,19 +22,14 @@ export function signatureFaults(
   return [
     ...(sameName(typedName, partyName)
       ? []
-      : [{ path: 'typedName', message: `Type the full name as it stands in the ${text}: ${partyName}.` }]),
-    ...(intent
-      ? []
-      : [
-          { path: 'intent', message: 'Tick the sentence if you mean to sign. Without it nothing is signed.' },
-        ]),
+      : [{ path: 'typedName', message: signatureRefusals.name(text, partyName) }]),
+    ...(intent ? [] : [{ path: 'intent', message: signatureRefusals.intent }]),
     ...(drawing === '' || strokesOf(drawing)
       ? []
       : [
           {
             path: 'drawing',
-            message:
-              'The drawn signature could not be read. Wipe it away and draw it again, or leave it out.',
+            message: signatureRefusals.drawing,
           },
         ]),
   ]

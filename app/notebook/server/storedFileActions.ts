@@ -5,8 +5,9 @@ import { requireHousehold } from '../../../lib/access/whoAsks.ts'
 import { fileLimits } from '../../../lib/core/agreement/attachedFile.ts'
 import { oneAtATime } from '../../../lib/files/oneAtATime.ts'
 import { filesOf, findFile, isSameFile, recordFile, takeFileAway } from '../../../lib/store/storedFiles.ts'
-import { fileBackWords, fileRefusalText } from '../../../lib/words/fileText.ts'
+import { fileAwayRefusals, fileBackWords, fileRefusalText } from '../../../lib/words/fileText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
+import { uploadWords } from '../../ui/files/uploadWords.ts'
 import { pressFields } from './pressFields.ts'
 import { addFile } from './storedFileAdding.ts'
 
@@ -19,7 +20,7 @@ export async function addFiles(
   const asker = await requireHousehold(notebookId)
   const { kind, caption, item } = pressFields(form)
   const sent = form instanceof FormData ? form.getAll('file').filter((file) => file instanceof File) : []
-  if (sent.length === 0) return { refused: 'Choose a file first.' }
+  if (sent.length === 0) return { refused: uploadWords.none }
   const refusals: string[] = []
   for (const file of sent) {
     const about = { name: file.name, kind, caption, item }
@@ -39,9 +40,8 @@ export async function takeAwayFile(
   const { household } = await requireHousehold(notebookId)
   const { id } = pressFields(form)
   const file = typeof id === 'string' ? await findFile(notebookId, id) : undefined
-  if (file === undefined) return { refused: 'This file is not there any more.' }
-  if (file.household !== household)
-    return { refused: 'Only the household that added a file can take it away.' }
+  if (file === undefined) return { refused: fileAwayRefusals.gone }
+  if (file.household !== household) return { refused: fileAwayRefusals.notYours }
   await takeFileAway({ notebookId, id: file.id, household, at: new Date() })
   redirect(`/notebook/${notebookId}/files`)
 }

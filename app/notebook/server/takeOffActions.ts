@@ -7,7 +7,7 @@ import { mergeOffered, offeredLines } from '../../../lib/core/takeoff/offeredLin
 import { takeOff } from '../../../lib/core/takeoff/takeOff.ts'
 import { readPart, writePart } from '../../../lib/forms/parts.ts'
 import { isObject, readDocument } from '../../../lib/forms/readNotebook.ts'
-import { unreadablePress } from '../../../lib/words/pressText.ts'
+import { itemRefusals, takeOffRefusals, unreadablePress } from '../../../lib/words/pressText.ts'
 import { quantityText } from '../../../lib/words/takeoff/quantityText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import { pressFields } from './pressFields.ts'
@@ -44,10 +44,7 @@ export async function offerQuantities(
     return { next: writePart(document, part, { ...item, materials }, 'take-off') }
   })
   if ('faults' in answer) return { refused: answer.faults.map(({ message }) => message).join(' ') }
-  if (!('saved' in answer)) return { refused: 'This item was removed in the meantime.' }
-  if (offered === 0)
-    return {
-      refused: 'The take-off has no quantity for this item yet: give it a build-up and its dimensions first.',
-    }
+  if (!('saved' in answer)) return { refused: itemRefusals.removed }
+  if (offered === 0) return { refused: takeOffRefusals.nothingYet }
   redirect(`/notebook/${notebookId}/item/${encodeURIComponent(id)}`)
 }

@@ -11,6 +11,7 @@ import { findNotebook } from '../../../lib/store/notebooks.ts'
 import { proposalRefusalWords } from '../../../lib/words/proposalText.ts'
 import { quantityText } from '../../../lib/words/takeoff/quantityText.ts'
 import { titleOfItem } from '../../../lib/words/titleOfItem.ts'
+import { tryRefusals } from '../../../lib/words/tryText.ts'
 import { itemsBase } from './proposalDraft.ts'
 import { withSeen } from './proposalSeen.ts'
 import { propose } from './propose.ts'
@@ -33,8 +34,7 @@ export async function keepTried(
   const tried = readTried(sent)
   const stored = await findNotebook(notebookId)
   const read = stored ? readNotebook(stored.document) : undefined
-  if (tried === undefined || !read?.ok)
-    return { refused: 'What was tried could not be read. Load the page again; it is still in this browser.' }
+  if (tried === undefined || !read?.ok) return { refused: tryRefusals.unreadable }
   const { document, notebook } = read.value
   const offers = tryOffers(document)
   const plan = applyTried(notebook, tried, {

@@ -3,6 +3,7 @@
 import { notFound, redirect } from 'next/navigation'
 import { lookAtToken } from '../../../lib/access/openKey.ts'
 import { claimInvitation } from '../../../lib/store/entryKeys.ts'
+import { linkRefusals } from '../../../lib/words/linkText.ts'
 import { letIn, letInAndShowLink } from '../../notebook/server/letIn.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 
@@ -23,7 +24,7 @@ export async function claim(token: string, _previous: PressAnswer, _form: FormDa
   const claimed = await claimInvitation({ token, at: new Date() })
   if ('refused' in claimed) {
     if (claimed.refused === 'unknown') notFound()
-    return { refused: 'This invitation has been used already. Load the page again to see when.' }
+    return { refused: linkRefusals.usedAlready }
   }
   await letInAndShowLink(claimed.notebookId, claimed.token)
   redirect(`/notebook/${claimed.notebookId}/links`)

@@ -131,6 +131,7 @@ export const accountRefusals = {
   'other-hash':
     'What you were shown is not the text of this account: the hashes differ, so nothing was signed. Load the page again.',
   'already-signed': 'This party has signed this account already.',
+  'no-such-party': 'There is no such party of your household in this account. Load the page again.',
   'no-such-account': 'There is no such final account of this notebook.',
 } as const
 

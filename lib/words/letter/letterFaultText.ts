@@ -38,10 +38,6 @@ export function workBeforeAnswer(from: string, by: string): string {
   return `The work would begin on ${dayWords(from)}, before the day to answer by, ${dayWords(by)}.`
 }
 
-export const onlyFirstInvites = 'Only the first household invites; you are in as the second.'
-
-export const nobodyLeft = 'The second household has come in already. Nobody is left to invite.'
-
 /** The end of the notice, as it comes out of the letter's day. */
 export function noticeEnds(day: string): string {
   return `The notice ends on ${dayWords(day)}.`

@@ -14,6 +14,7 @@ import {
   accountRefusals,
   accountWords,
 } from '../../../../lib/words/account/accountText.ts'
+import { unreadableForm } from '../../../../lib/words/pressText.ts'
 import type { PressAnswer } from '../../../ui/draft/PressForm.tsx'
 import type { SaveAnswer } from '../../../ui/draft/saveAnswer.ts'
 import { signedBefore } from '../booksPlan.ts'
@@ -64,15 +65,14 @@ export async function signAccount(
   const { household } = await requireHousehold(notebookId)
   const which = whichSchema.safeParse(place)
   const signature = signatureSchema.safeParse(draft)
-  if (!which.success || !signature.success) return refuse('This form could not be read. Load the page again.')
+  if (!which.success || !signature.success) return refuse(unreadableForm)
   const { accountId, sha256, partyIndex } = which.data
   const stored = (await accountsOf(notebookId)).find(({ id }) => id === accountId)
   const account = stored && readFinalAccount(stored.canonicalText)
   const party =
     account &&
     accountParties(account).find((one) => one.household === household && one.partyIndex === partyIndex)
-  if (!account || !party)
-    return refuse('There is no such party of your household in this account. Load the page again.')
+  if (!account || !party) return refuse(accountRefusals['no-such-party'])
   const faults = signatureFaults(signature.data, party.name, 'account')
   if (faults.length > 0) return { faults: [...faults] }
   const { typedName, drawing } = signature.data
