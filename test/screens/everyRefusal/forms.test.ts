@@ -1,0 +1,4 @@
+import { formGroups } from './formGroups.ts'
+import { meetGroups } from './meetGroups.ts'
+
+meetGroups(formGroups)

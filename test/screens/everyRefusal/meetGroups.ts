@@ -1,0 +1,50 @@
+import type { Browser } from '@playwright/test'
+import { afterAll, beforeAll, describe, test } from 'vitest'
+import { openBrowser } from '../browser.ts'
+import { type Neighbours, neighboursWith, openLaptop } from '../twoHouseholds.ts'
+import { meetRefusal } from './meetRefusal.ts'
+import type { RefusalGroup } from './refusalRow.ts'
+
+/** Registers a test for every row of these groups; each group has one notebook, for all of its rows. */
+export function meetGroups(groups: readonly RefusalGroup[]): void {
+  let browser: Browser
+  beforeAll(async () => {
+    browser = await openBrowser()
+  })
+  afterAll(async () => {
+    await browser?.close()
+  })
+
+  describe.each(groups)('$about', ({ notebook, ready, rows }) => {
+    let neighbours: Neighbours
+
+    beforeAll(async () => {
+      neighbours = notebook === undefined ? await strangers(browser) : await neighboursWith(browser, notebook)
+      await ready?.(neighbours)
+      return () => neighbours.close()
+    })
+
+    test.each(rows)('$what', async (row) => {
+      // A page of its own, so that a row that fails leaves nothing behind for the next one.
+      const page = await neighbours[row.by ?? 'a'].page.context().newPage()
+      try {
+        await meetRefusal(row, neighbours, page)
+      } finally {
+        await page.close()
+      }
+    })
+  })
+}
+
+/** Two browsers that are in no notebook. */
+async function strangers(browser: Browser): Promise<Neighbours> {
+  const [one, other] = [await openLaptop(browser), await openLaptop(browser)]
+  return {
+    a: { page: await one.newPage(), home: '' },
+    b: { page: await other.newPage(), home: '' },
+    close: async () => {
+      await one.close()
+      await other.close()
+    },
+  }
+}

@@ -1,0 +1,89 @@
+import type { Page } from '@playwright/test'
+import { expect } from 'vitest'
+import { expectPage } from '../expectPage.ts'
+import { faultAt, field } from '../typing.ts'
+import type { AtHome } from '../visiting.ts'
+import { scrollsSideways } from '../wrongWith.ts'
+import { hiddenFromSight, isAnnounced } from './inSight.ts'
+import type { Place, RefusalRow, Table } from './refusalRow.ts'
+
+/** The windows of the two devices at the kitchen table. */
+const windows = [
+  { device: 'a phone', width: 390, height: 844 },
+  { device: 'a laptop', width: 1280, height: 900 },
+] as const
+
+/** A form's summary, or the answer to a press, whichever of them refuses. */
+const refusing = '.summary-faults, .press-answer[data-kind=refused]'
+
+/**
+ * Meets one refusal on a phone and then, without typing anything anew, on a laptop: it is in sight, says what is wrong and
+ * what would be right, is announced, keeps what was typed and leads to its field, and nothing in the notebook has changed.
+ */
+export async function meetRefusal(row: RefusalRow, table: Table, page: Page): Promise<void> {
+  const asking = { ...table[row.by ?? 'a'], page }
+  await row.given?.(table)
+  await page.setViewportSize(windows[0])
+  if (row.meanwhile !== undefined) await page.route('**/live?*', (route) => route.abort())
+  const at = typeof row.at === 'string' ? row.at : await row.at(table)
+  await page.goto(at.startsWith('http') ? at : `${asking.home}${at}`)
+  await row.meanwhile?.(table)
+  await row.typed?.(page)
+  const before = await stored(asking)
+
+  for (const { device, ...size } of windows) {
+    await page.setViewportSize(size)
+    await row.press(page)
+    await expectRefused(row, page, device)
+  }
+
+  expect(await stored(asking), 'nothing in the notebook has changed').toEqual(before)
+  await leave(page)
+  await row.after?.(table)
+}
+
+async function expectRefused(row: RefusalRow, page: Page, device: string): Promise<void> {
+  const [first, ...more] = [row.says].flat()
+  const places = row.answer?.(page) ?? page.locator(refusing)
+  const place = places.filter({ hasText: first ?? '', visible: true }).first()
+  await expectPage(place, `${device}: ${row.what}`).toBeVisible()
+  for (const words of more) await expectPage(place).toContainText(words)
+  await expect.poll(() => hiddenFromSight(place, first ?? ''), { message: `${device}: in sight` }).toEqual([])
+  await expect.poll(() => isAnnounced(place), { message: `${device}: announced` }).toBe(true)
+  expect(await scrollsSideways(page), device).toEqual([])
+  for (const [where, value] of row.keeps ?? []) await expectPage(at(page, where)).toHaveValue(value)
+  if (row.names !== undefined) await expectNamed(page, row.names, [first, ...more].join('\n'))
+}
+
+/** The field is marked as wrong and described by what is wrong with it, and the summary leads to it. */
+async function expectNamed(page: Page, path: string, words: string): Promise<void> {
+  const [line = ''] = words.split('\n')
+  await expectPage(faultAt(page, path)).toContainText(line)
+  const control = field(page, path)
+  await expectPage(control).toHaveAttribute('aria-invalid', 'true')
+  await expectPage(control).toHaveAccessibleDescription(new RegExp(escaped(line)))
+  await page.locator('.summary-faults').getByRole('link', { name: line }).first().click()
+  await expectPage(control).toBeFocused()
+}
+
+function at(page: Page, place: Place) {
+  return typeof place === 'string' ? field(page, place) : place(page)
+}
+
+/** All that is kept of the notebook: what it says, and what happened in it. Nothing where the page is in none. */
+async function stored({ page, home }: AtHome): Promise<readonly string[]> {
+  if (home === '') return []
+  const answers = ['notebook.json', 'history.json'].map((file) => page.request.get(`${home}/${file}`))
+  return Promise.all(answers.map(async (answer) => (await answer).text()))
+}
+
+/** Leaves what is typed here unsaved, so that the next row can open its page without being asked. */
+async function leave(page: Page): Promise<void> {
+  await page.unrouteAll({ behavior: 'ignoreErrors' })
+  await page.evaluate(() => localStorage.clear())
+  await page.goto('about:blank')
+}
+
+function escaped(text: string): string {
+  return text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')
+}

@@ -1,0 +1,4 @@
+import { meetGroups } from './meetGroups.ts'
+import { pressGroups } from './pressGroups.ts'
+
+meetGroups(pressGroups)
