@@ -55,7 +55,7 @@ export function aboveLabel(above: AboveChoice, names: ShareNames): string {
 }
 
 /** Why a press to hold the share against the basic fence changed nothing, and what would be right. */
-export const notHeldWords: Readonly<Record<NotHeld, string>> = {
+export const holdRefusals: Readonly<Record<NotHeld, string>> = {
   'below zero':
     'Credits make this sum of the basic fence less than nothing. Take credits off its lines, or hold another pot against it.',
   'upgrades of both':

@@ -41,20 +41,23 @@ export function otherItemWords(ofLine: string, ofEntry: string): string {
 /** The tick that answers what is asked about an early day. */
 export const earlierIsMeantWords = 'The day is right, although it is before the notebook was started'
 
-/** A receipt, a payment or a refund of nothing. */
-export const noAmountWords = 'Needed: an amount of more than nothing.'
-
-export const noSuchReceipt =
-  'This photo or paper is not with the notebook any more. Choose another, or leave it out.'
-
 /** Why an entry is not taken back. */
 export const takeBackRefusals = {
   why: 'Why: needed, in a few words (at most 500 characters), such as “entered twice”.',
   changed:
     'This entry was changed or taken back in the meantime, or the other household wrote it. Load the page again.',
+  /** One household alone does not take back what the other has confirmed. */
+  confirmed:
+    'The other household has confirmed this payment, so it stays in the book. If money went back, enter that as a payment the other way.',
 } as const
 
-/** Why an entry in the other household's name is refused. */
-export function onlyOwnEntries(other: string): string {
-  return `Each household enters what it gave or got back itself: ${other} has to enter this. Between you, enter a payment.`
-}
+/** Why an entry is not taken, at its field, beside what is asked about it. */
+export const entryRefusals = {
+  /** A receipt, a payment or a refund of nothing. */
+  noAmount: 'Needed: an amount of more than nothing.',
+  receiptGone: 'This photo or paper is not with the notebook any more. Choose another, or leave it out.',
+  means: 'Needed: in a few words, by what means it was paid, such as “in cash” or “by bank”.',
+  /** An entry in the other household's name. */
+  onlyOwn: (other: string) =>
+    `Each household enters what it gave or got back itself: ${other} has to enter this. Between you, enter a payment.`,
+} as const

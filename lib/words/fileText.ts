@@ -125,9 +125,11 @@ export function fileDamageText(damage: FileDamage): string {
   }
 }
 
-/** Putting back what was taken away, and why it was not. */
-export const fileBackWords = {
-  putBack: 'Put it back',
+/** Putting back what was taken away. */
+export const fileBackWords = { putBack: 'Put it back' } as const
+
+/** Why a file is not put back. */
+export const fileBackRefusals = {
   notYours: 'Nothing was changed: only the household that took a file away can put it back.',
   thereAlready: 'Nothing was changed: the same file is here already.',
 } as const

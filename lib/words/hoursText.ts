@@ -41,7 +41,7 @@ export function entryHoursWords(
 }
 
 /** Asked where hours lie beyond a ceiling. */
-export function beyondWords(
+function beyondWords(
   task: string,
   hours: ExactHours,
   own: ExactHours,
@@ -50,11 +50,6 @@ export function beyondWords(
 ): string {
   return `Of these ${hoursWords(hours)}, ${hoursWords(own)} lie beyond the ceiling: for “${task}” no more than ${hoursWords(ceiling)} count, and ${hoursWords(counted)} were counted before. Tick that they are yours, enter fewer hours, or let both mark a higher ceiling first.`
 }
-
-export const noSuchTaskWords =
-  'This item has no labour line with this task any more. Choose another one, or say that it is for none of them.'
-
-export const giftRateWords = 'This work is planned as a gift, and a gift is in no sum: leave the rate empty.'
 
 /** What a conversion says: "no. 14 gives $210.00 in the place of 7.5 h on Lane to the gardens, at $28.00 an hour". */
 export function conversionWords(notebook: Notebook, conversion: Conversion, item: string): string {
@@ -68,19 +63,14 @@ export function conversionWords(notebook: Notebook, conversion: Conversion, item
 }
 
 /** Why hours can’t be turned into money: there are not so many still to give. */
-export function tooManyHoursWords(
-  name: string,
-  item: string,
-  still: ExactHours,
-  waiting: ExactHours,
-): string {
+function tooManyHoursWords(name: string, item: string, still: ExactHours, waiting: ExactHours): string {
   const left = still > waiting ? still - waiting : 0n
   const taken = waiting === 0n ? '' : ` (${hoursWords(waiting)} more wait for a mark already)`
   return `More than are still to give: on ${item}, ${name} has ${hoursWords(left)} still to give${taken}.`
 }
 
 /** Why money can’t be turned into hours: they would be worth more than what is still to give. */
-export function tooMuchMoneyWords(name: string, worth: string, still: string): string {
+function tooMuchMoneyWords(name: string, worth: string, still: string): string {
   return `More than is still to give: these hours come to ${worth}, and ${name} has ${still} still to give.`
 }
 
@@ -116,17 +106,6 @@ export function ceilingHint({
 }): string {
   return `No more than ${hours} h count for this task; ${counted} h were counted so far.`
 }
-
-export const noHoursWords = 'Needed: more than no hours.'
-
-export const noItemWords =
-  'What this item asks for can’t be worked out yet. Choose another item, or mend that first.'
-
-export const noSuchItemWords = 'Needed: choose the section, gate or common cost that the hours are on.'
-
-/** Why a press on a conversion did nothing. */
-export const conversionGoneWords =
-  'This was marked, taken back or changed in the meantime, or it is not yours to press. Load the page again.'
 
 /** Hours of a household's share that it has not given: it works them, or brings them in money. */
 export const leftLabel = 'Left'
@@ -165,3 +144,21 @@ export function labourNotes({ skill, ceiling }: Pick<LabourLine, 'skill' | 'ceil
     ...(ceiling === '' ? [] : [`at most ${ceiling} ${ceiling === '1' ? 'hour counts' : 'hours count'}`]),
   ]
 }
+
+/** Why hours are not entered, at their field. */
+export const hoursRefusals = {
+  noSuchTask:
+    'This item has no labour line with this task any more. Choose another one, or say that it is for none of them.',
+  giftWithRate: 'This work is planned as a gift, and a gift is in no sum: leave the rate empty.',
+  beyondCeiling: beyondWords,
+} as const
+
+/** Why hours are not exchanged for money, or money for hours. */
+export const conversionRefusals = {
+  noHours: 'Needed: more than no hours.',
+  notWorkedOut: 'What this item asks for can’t be worked out yet. Choose another item, or mend that first.',
+  noSuchItem: 'Needed: choose the section, gate or common cost that the hours are on.',
+  tooManyHours: tooManyHoursWords,
+  tooMuchMoney: tooMuchMoneyWords,
+  gone: 'This was marked, taken back or changed in the meantime, or it is not yours to press. Load the page again.',
+} as const

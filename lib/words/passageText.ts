@@ -19,13 +19,13 @@ export type CountStanding =
 
 export const countFaults = {
   needed: 'Needed: a number of passages a week; 0 if there are none.',
+  gateGone: 'This gate was removed in the meantime.',
+  changed:
+    'The counts were changed since you opened the page. Load the page again, and look at them as they are now.',
 } as const
 export const countKept = 'Kept.'
 export const countedOnItsPage =
   'Passages a week are counted on the page of the gate, by each household apart.'
-export const gateGone = 'This gate was removed in the meantime.'
-export const countsChanged =
-  'The counts were changed since you opened the page. Load the page again, and look at them as they are now.'
 
 /** Said wherever halves stand in for a count. */
 export const halvesMeanwhile = 'Counted apart and not settled: halves until both take one count.'

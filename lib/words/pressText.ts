@@ -4,9 +4,21 @@ export const unreadablePress = 'This press could not be read. Load the page agai
 /** Of a form whose fields can't be read, for the same reason. */
 export const unreadableForm = 'This form could not be read. Load the page again.'
 
+/** What any press or form is refused by, whatever it is about. */
+export const pressRefusals = {
+  unreadable: unreadablePress,
+  form: unreadableForm,
+  draft: 'This form could not be read, or is larger than 2 MB. Nothing was changed.',
+  /** A notebook that is closed takes entries of the books, and nothing else. */
+  closed: (revision: number) =>
+    `Nothing was changed: the notebook was closed by revision ${revision}, which all have signed. Either household can open it again on the page “Closing”.`,
+} as const
+
 /** Why nothing came of a press that is about a section, gate or common cost. */
 export const itemRefusals = {
   removed: 'This item was removed in the meantime.',
+  /** Where something was typed about it. */
+  removedTyped: 'This was removed in the meantime. What you typed is still on the page, to copy from.',
   changed:
     'This item was changed since you opened the page. Load the page again, read what changed, then agree to that.',
   hasEntries:

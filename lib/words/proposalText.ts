@@ -2,6 +2,7 @@ import type { ProposalRefusal } from '../core/agreement/proposalRefusal.ts'
 import { never } from '../core/assert.ts'
 import { type Difference, labelOf } from './differences.ts'
 import { faultText } from './faultText.ts'
+import { pressRefusals } from './pressText.ts'
 import { sourceNeeded } from './savingText.ts'
 import { capitalised, spokenList } from './summary/names.ts'
 
@@ -44,7 +45,7 @@ export function proposalRefusalWords(refusal: ProposalRefusal, titleOf: (id: str
     case 'too long':
       return `At most ${refusal.limit} characters; this has ${refusal.length}.`
     case 'closed':
-      return `Nothing was changed: the notebook was closed by revision ${refusal.revision}, which all have signed. Either household can open it again on the page “Closing”.`
+      return pressRefusals.closed(refusal.revision)
     case 'shown otherwise':
       return 'What this proposal is about was changed since you opened the page. Nothing was changed by your press. Load the page again, read what changed, then choose.'
     case 'no such proposal':

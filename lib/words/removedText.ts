@@ -12,7 +12,7 @@ export const removedWords = {
 } as const
 
 /** Why something is not put back, and what would be right. */
-export const notPutBackWords: Readonly<Record<NotUndone, string>> = {
+export const putBackRefusals: Readonly<Record<NotUndone, string>> = {
   'there already': 'Nothing was changed: it stands in the notebook again already.',
   'other currency':
     'Nothing was changed: the currency of the notebook has changed since, so its prices would mean something else. Add it anew.',

@@ -9,7 +9,6 @@ import type { ShareNames } from './shareText.ts'
 export const transferFieldWords = {
   means: 'By what means',
   meansHint: 'In words, such as: in cash, by bank, by cheque.',
-  meansNeeded: 'Needed: in a few words, by what means it was paid, such as “in cash” or “by bank”.',
   rule: 'Entered by whoever paid, it counts once the household that received it has confirmed it. Entered by whoever received it, it counts at once.',
   confirm: 'We received it: confirm',
 } as const
@@ -67,7 +66,3 @@ export function confirmingRefusalText(
         : `${names[entry.confirmed.by]} confirmed this payment already, on ${dayWords(entry.confirmed.on)}. It was not confirmed a second time, and counts once.`
   }
 }
-
-/** Why one household alone does not take back what the other has confirmed. */
-export const confirmedStays =
-  'The other household has confirmed this payment, so it stays in the book. If money went back, enter that as a payment the other way.'

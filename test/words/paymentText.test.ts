@@ -5,11 +5,11 @@ import { type ConfirmingRefusal, waitingTransfers } from '../../lib/core/ledger/
 import { plannedStatement, statementOf } from '../../lib/core/shares/statement.ts'
 import { readDocument } from '../../lib/forms/readNotebook.ts'
 import { differences, differenceWords } from '../../lib/words/differences.ts'
+import { takeBackRefusals } from '../../lib/words/entryText.ts'
 import { instalmentSentences, partStandingWords } from '../../lib/words/instalmentText.ts'
 import { shareNames } from '../../lib/words/shareText.ts'
 import { summaryContent } from '../../lib/words/summary/summaryContent.ts'
 import {
-  confirmedStays,
   confirmingRefusalText,
   transferFieldWords,
   transferStanding,
@@ -66,7 +66,11 @@ describe('a payment between the households, in words', () => {
       'No. 12 confirmed this payment already, on 19 May 2027. It was not confirmed a second time, and counts once.',
     )
     expect(said[3]).toContain('Only No. 12 can confirm it')
-    const all = [...said, confirmedStays, ...Object.values(transferFieldWords).map((words) => `${words}.`)]
+    const all = [
+      ...said,
+      takeBackRefusals.confirmed,
+      ...Object.values(transferFieldWords).map((words) => `${words}.`),
+    ]
     expect(readingGrade(all.join('\n'))).toBeLessThanOrEqual(8)
   })
 

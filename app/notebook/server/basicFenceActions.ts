@@ -8,7 +8,7 @@ import { digitsOf } from '../../../lib/core/shares/statement.ts'
 import { basicTakeOff } from '../../../lib/core/takeoff/basicTakeOff.ts'
 import { mergeOffered } from '../../../lib/core/takeoff/offeredLines.ts'
 import { isObject } from '../../../lib/forms/readNotebook.ts'
-import { basicFenceRefusals, notHeldWords } from '../../../lib/words/basicFenceText.ts'
+import { basicFenceRefusals, holdRefusals } from '../../../lib/words/basicFenceText.ts'
 import { unreadablePress } from '../../../lib/words/pressText.ts'
 import { quantityText } from '../../../lib/words/takeoff/quantityText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
@@ -40,11 +40,11 @@ export async function holdAgainstBasicFence(
     'hand',
     ({ section, notebook }, item) => {
       if (section.basicFence === undefined) return basicFenceRefusals.none
-      if (above === '') return notHeldWords['who is asked']
+      if (above === '') return holdRefusals['who is asked']
       const digits = digitsOf(notebook)
       const sums = basicFenceSums(section.basicFence, digits)
       const held = heldAgainst(section.share, pots, above, sums, digits)
-      return 'not' in held ? notHeldWords[held.not] : { ...item, share: held.share }
+      return 'not' in held ? holdRefusals[held.not] : { ...item, share: held.share }
     },
   )
   return refusal ?? redirect(`/notebook/${notebookId}/item/${encodeURIComponent(id)}`)

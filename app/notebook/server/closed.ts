@@ -25,8 +25,3 @@ export async function closedByNumber(notebookId: string): Promise<number | undef
   const revisions = await frozenRevisions(notebookId, read.value.notebook)
   return closedBy(read.value, revisions)?.revision.number
 }
-
-/** What is told to whoever edits a closed notebook. */
-export function closedWords(number: number): string {
-  return `Nothing was changed: the notebook was closed by revision ${number}, which all have signed. Either household can open it again on the page “Closing”.`
-}

@@ -4,7 +4,7 @@ import { redirect } from 'next/navigation'
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
 import * as stored from '../../../lib/forms/conversions.ts'
 import { kindOf } from '../../../lib/forms/parts.ts'
-import { noSuchItemWords } from '../../../lib/words/hoursText.ts'
+import { conversionRefusals } from '../../../lib/words/hoursText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import type { SaveAnswer } from '../../ui/draft/saveAnswer.ts'
 import { booksPlan, signedBefore } from './booksPlan.ts'
@@ -32,7 +32,7 @@ export async function askConversion(notebookId: string, _base: string, draft: un
     household,
     (document) => {
       if (kindOf(document, asked.item) === undefined)
-        return { faults: [{ path: 'item', message: noSuchItemWords }] }
+        return { faults: [{ path: 'item', message: conversionRefusals.noSuchItem }] }
       const faults = conversionFaults(booksPlan(document, signed).notebook, household, asked)
       if (faults.length > 0) return { faults: [...faults] }
       const prefix = stored.conversionPath(document)

@@ -5,7 +5,7 @@ import { hoursByTask } from '../../../lib/core/hours/hoursByTask.ts'
 import { exactHours } from '../../../lib/core/hours/ownHours.ts'
 import type { Household } from '../../../lib/core/people/household.ts'
 import { shareItems, statementOf } from '../../../lib/core/shares/statement.ts'
-import * as words from '../../../lib/words/hoursText.ts'
+import { conversionRefusals } from '../../../lib/words/hoursText.ts'
 import { itemTitle } from '../../../lib/words/itemWords.ts'
 import { householdName } from '../../../lib/words/labels.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
@@ -23,7 +23,7 @@ type Asked = { readonly to: unknown; readonly item: string; readonly hours: stri
 export function conversionFaults(plan: Notebook, household: Household, asked: Asked): readonly Fault[] {
   const { to, item, hours, rate } = asked
   if (!isNumber(hours, 6)) return []
-  if (exactHours(hours) === 0n) return [{ path: 'hours', message: words.noHoursWords }]
+  if (exactHours(hours) === 0n) return [{ path: 'hours', message: conversionRefusals.noHours }]
   if (to === 'money') return hoursFault(plan, household, item, hours)
   return to === 'hours' && isNumber(rate, 6) ? moneyFault(plan, household, { hours, rate }) : []
 }
@@ -31,12 +31,12 @@ export function conversionFaults(plan: Notebook, household: Household, asked: As
 function hoursFault(plan: Notebook, household: Household, item: string, typed: string): Fault[] {
   const { conversions } = plan.books
   const found = hoursByTask(plan, shareItems(plan).items, conversions).find(({ id }) => id === item)
-  if (found === undefined) return [{ path: 'item', message: words.noItemWords }]
+  if (found === undefined) return [{ path: 'item', message: conversionRefusals.notWorkedOut }]
   const still = found.stillToGive[household]
   const waiting = waitingHours(conversions, item)[household]
   if (exactHours(typed) + waiting <= still) return []
   const title = itemTitle({ kind: found.kind, name: found.name, key: `item:${item}` })
-  const message = words.tooManyHoursWords(householdName(plan, household), title, still, waiting)
+  const message = conversionRefusals.tooManyHours(householdName(plan, household), title, still, waiting)
   return [{ path: 'hours', message }]
 }
 
@@ -46,12 +46,16 @@ function moneyFault(
   asked: { readonly hours: string; readonly rate: string },
 ): Fault[] {
   const statement = statementOf(plan)
-  if (!statement.ok) return [{ path: 'item', message: words.noItemWords }]
+  if (!statement.ok) return [{ path: 'item', message: conversionRefusals.notWorkedOut }]
   const { balance, digits, currency } = statement.value
   const left = balance[household] - waitingMoney(plan.books.conversions, digits)[household]
   const worth = conversionAmount(asked, digits)
   if (worth <= left) return []
   const still = moneyWords(left > 0n ? left : 0n, currency)
-  const message = words.tooMuchMoneyWords(householdName(plan, household), moneyWords(worth, currency), still)
+  const message = conversionRefusals.tooMuchMoney(
+    householdName(plan, household),
+    moneyWords(worth, currency),
+    still,
+  )
   return [{ path: 'hours', message }]
 }

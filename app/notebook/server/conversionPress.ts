@@ -6,7 +6,7 @@ import type { Household } from '../../../lib/core/people/household.ts'
 import { conversionsIn } from '../../../lib/forms/conversions.ts'
 import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
-import { conversionGoneWords } from '../../../lib/words/hoursText.ts'
+import { conversionRefusals } from '../../../lib/words/hoursText.ts'
 import { unreadablePress } from '../../../lib/words/pressText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import { pressFields } from './pressFields.ts'
@@ -41,13 +41,13 @@ export async function pressConversion(
     household,
     (document) => {
       const next = change(document, index, household, (one) => fingerprintOf(one) === fingerprint)
-      if (next === undefined) return { gone: true, message: conversionGoneWords }
+      if (next === undefined) return { gone: true, message: conversionRefusals.gone }
       return { next, record: recorded(step, conversionsIn(document)[index] ?? {}) }
     },
     'also while closed',
   )
   if ('saved' in answer) redirect(`/notebook/${notebookId}/work`)
-  return { refused: 'gone' in answer ? answer.message : conversionGoneWords }
+  return { refused: 'gone' in answer ? answer.message : conversionRefusals.gone }
 }
 
 /** What goes on record: the step, and what the conversion says, so that it is still told once it was taken back. */

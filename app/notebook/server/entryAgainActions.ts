@@ -8,7 +8,7 @@ import { standsAgain } from '../../../lib/forms/enteredTwice.ts'
 import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
 import { findNotebook } from '../../../lib/store/notebooks.ts'
-import { againWords } from '../../../lib/words/againText.ts'
+import { againRefusals } from '../../../lib/words/againText.ts'
 import { unreadablePress } from '../../../lib/words/pressText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import { enterEntry } from './enterEntry.ts'
@@ -47,9 +47,9 @@ export async function enterAgain(
   })
   if ('saved' in answer) redirect(`/notebook/${notebookId}/money`)
   return {
-    refused: 'faults' in answer ? answer.faults.map(({ message }) => message).join(' ') : againWords.gone,
+    refused: 'faults' in answer ? answer.faults.map(({ message }) => message).join(' ') : againRefusals.gone,
   }
 }
 
-const gone = { faults: [{ path: '', message: againWords.gone }] }
-const stands = { faults: [{ path: '', message: againWords.stands }] }
+const gone = { faults: [{ path: '', message: againRefusals.gone }] }
+const stands = { faults: [{ path: '', message: againRefusals.stands }] }

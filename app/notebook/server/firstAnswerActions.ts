@@ -9,8 +9,9 @@ import { answerFirst } from '../../../lib/store/firstAnswers.ts'
 import { faultText } from '../../../lib/words/faultText.ts'
 import { askAgainWords, firstAnswerRefusals } from '../../../lib/words/firstAnswerText.ts'
 import { householdName } from '../../../lib/words/labels.ts'
+import { pressRefusals } from '../../../lib/words/pressText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
-import { closedByNumber, closedWords } from './closed.ts'
+import { closedByNumber } from './closed.ts'
 import { readFirstAnswer } from './firstAnswerForm.ts'
 import { itemChanges } from './itemChanges.ts'
 import { toStore } from './toStore.ts'
@@ -30,7 +31,7 @@ export async function giveFirstAnswer(
   const read = readFirstAnswer(form, at.toISOString().slice(0, 10))
   if ('refused' in read) return { refused: read.refused }
   const closed = await closedByNumber(notebookId)
-  if (closed !== undefined) return { refused: closedWords(closed) }
+  if (closed !== undefined) return { refused: pressRefusals.closed(closed) }
   const { about, ...given } = read
   const written = await answerFirst<string>({
     notebookId,

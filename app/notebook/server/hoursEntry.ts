@@ -2,7 +2,7 @@ import { isNumber, plainNumber } from '../../../lib/core/amounts/typedNumber.ts'
 import { exactHours } from '../../../lib/core/hours/ownHours.ts'
 import { standingOfEntry } from '../../../lib/core/hours/workable.ts'
 import { type NotebookDocument, readDocument } from '../../../lib/forms/readNotebook.ts'
-import { beyondWords, giftRateWords, noSuchTaskWords } from '../../../lib/words/hoursText.ts'
+import { hoursRefusals } from '../../../lib/words/hoursText.ts'
 import type { Fault } from '../../ui/draft/saveAnswer.ts'
 import { agreedCeilings } from './agreedCeilings.ts'
 import { openNotebook } from './opened.ts'
@@ -36,12 +36,20 @@ export async function hoursQuestions(
       rate: typedText(draft.rate),
     } as const
     const standing = standingOfEntry({ ...ceilings, draft: read.value.notebook }, entry, asked)
-    if (standing.kind === 'no such task') return { faults: [{ path: 'task', message: noSuchTaskWords }] }
-    if (standing.kind === 'gift with a rate') return { faults: [{ path: 'rate', message: giftRateWords }] }
+    if (standing.kind === 'no such task')
+      return { faults: [{ path: 'task', message: hoursRefusals.noSuchTask }] }
+    if (standing.kind === 'gift with a rate')
+      return { faults: [{ path: 'rate', message: hoursRefusals.giftWithRate }] }
     const { own, task } = standing
     if (own === 0n) return { own: '' }
     if (draft.ownIsOurs === true) return { own: plainNumber(own, 6) }
-    const message = beyondWords(entry.task, asked, own, task?.ceiling ?? 0n, task?.counted ?? 0n)
+    const message = hoursRefusals.beyondCeiling(
+      entry.task,
+      asked,
+      own,
+      task?.ceiling ?? 0n,
+      task?.counted ?? 0n,
+    )
     return { faults: [{ path: 'ownIsOurs', message }] }
   }
 }

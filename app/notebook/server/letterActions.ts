@@ -4,7 +4,7 @@ import { openingAddress } from '../../../lib/access/address.ts'
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
 import { letterOverflow } from '../../../lib/pdf/letterPdf.ts'
 import { issueInvitation } from '../../../lib/store/entryKeys.ts'
-import { nothingWritten } from '../../../lib/words/letter/letterFaultText.ts'
+import { letterRefusals } from '../../../lib/words/letter/letterFaultText.ts'
 import { letterText, tooLongWords } from '../../../lib/words/letter/letterText.ts'
 import { linkRefusals } from '../../../lib/words/linkText.ts'
 import { letterPaper } from './letterOf.ts'
@@ -21,7 +21,7 @@ export async function inviteByLetter(notebookId: string): Promise<HandedOut | { 
   const { household } = await requireHousehold(notebookId)
   if (household !== 'a') return { refused: linkRefusals.onlyFirstInvites }
   const opened = await openNotebook(notebookId)
-  if (opened.notebook.letter === undefined) return { refused: nothingWritten }
+  if (opened.notebook.letter === undefined) return { refused: letterRefusals.nothingWritten }
   const address = (token: string) => ({ kind: 'address', address: openingAddress(token) }) as const
   // Every token is as long as this one.
   const over = letterOverflow(letterPaper(opened, address('x'.repeat(43))))

@@ -3,8 +3,9 @@
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
 import { sayNeedsApart } from '../../../lib/store/heldBack.ts'
 import { needsKept } from '../../../lib/words/needText.ts'
+import { pressRefusals } from '../../../lib/words/pressText.ts'
 import type { SaveAnswer } from '../../ui/draft/saveAnswer.ts'
-import { closedByNumber, closedWords } from './closed.ts'
+import { closedByNumber } from './closed.ts'
 import { readDraft, refusedDraft } from './readDraft.ts'
 import { typedNeeds } from './typedNeeds.ts'
 
@@ -14,7 +15,7 @@ export async function sayNeeds(notebookId: string, _base: string, draft: unknown
   const read = readDraft.safeParse(draft)
   if (!read.success) return refusedDraft
   const closed = await closedByNumber(notebookId)
-  if (closed !== undefined) return { faults: [{ path: '', message: closedWords(closed) }] }
+  if (closed !== undefined) return { faults: [{ path: '', message: pressRefusals.closed(closed) }] }
   const { needs, faults } = typedNeeds(read.data)
   if (faults.length > 0) return { faults: [...faults] }
   await sayNeedsApart({ notebookId, household, content: JSON.stringify(needs), at: new Date() })

@@ -3,14 +3,8 @@ import { entryObjections, isNothing } from '../../../lib/core/ledger/entryRules.
 import { type Household, otherHousehold } from '../../../lib/core/people/household.ts'
 import { isObject, type NotebookDocument, readDocument } from '../../../lib/forms/readNotebook.ts'
 import { findFile } from '../../../lib/store/storedFiles.ts'
-import {
-  entryObjectionText,
-  noAmountWords,
-  noSuchReceipt,
-  onlyOwnEntries,
-} from '../../../lib/words/entryText.ts'
-import { noHoursWords } from '../../../lib/words/hoursText.ts'
-import { transferFieldWords } from '../../../lib/words/transferText.ts'
+import { entryObjectionText, entryRefusals } from '../../../lib/words/entryText.ts'
+import { conversionRefusals } from '../../../lib/words/hoursText.ts'
 import type { Fault } from '../../ui/draft/saveAnswer.ts'
 import { itemTitles } from './itemTitles.ts'
 import { typedText } from './typedText.ts'
@@ -42,20 +36,27 @@ function readableOf(document: NotebookDocument) {
 /** A receipt's file has to be one of the notebook's that was not taken away. */
 export async function missingReceipt(notebookId: string, file: unknown): Promise<readonly Fault[]> {
   if (typeof file !== 'string' || file === '') return []
-  return (await findFile(notebookId, file)) === undefined ? [{ path: 'file', message: noSuchReceipt }] : []
+  return (await findFile(notebookId, file)) === undefined
+    ? [{ path: 'file', message: entryRefusals.receiptGone }]
+    : []
 }
 
 /** A payment between the households says by what means it was made. */
 export function missingMeans({ kind, means }: Readonly<Record<string, unknown>>): readonly Fault[] {
   if (kind !== 'transfer' || (typeof means === 'string' && means.trim() !== '')) return []
-  return [{ path: 'means', message: transferFieldWords.meansNeeded }]
+  return [{ path: 'means', message: entryRefusals.means }]
 }
 
 /** An entry is about something: hours where it is of hours, else money. What is no figure is a fault of the file. */
 export function nothingGiven({ kind, amount, hours }: Readonly<Record<string, unknown>>): readonly Fault[] {
   const ofHours = kind === 'hours'
   if (!isNothing(typedText(ofHours ? hours : amount))) return []
-  return [{ path: ofHours ? 'hours' : 'amount', message: ofHours ? noHoursWords : noAmountWords }]
+  return [
+    {
+      path: ofHours ? 'hours' : 'amount',
+      message: ofHours ? conversionRefusals.noHours : entryRefusals.noAmount,
+    },
+  ]
 }
 
 /**
@@ -69,5 +70,5 @@ export function enteredForOther(
 ): readonly Fault[] {
   const other = otherHousehold(by)
   if (kind === 'transfer' || household !== other) return []
-  return [{ path: 'household', message: onlyOwnEntries(names[other]) }]
+  return [{ path: 'household', message: entryRefusals.onlyOwn(names[other]) }]
 }

@@ -13,11 +13,11 @@ import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
 import { findNotebook } from '../../../lib/store/notebooks.ts'
 import { countPassages } from '../../../lib/store/passageRounds.ts'
 import { faultText } from '../../../lib/words/faultText.ts'
-import { countFaults, countKept, countsChanged, gateGone } from '../../../lib/words/passageText.ts'
-import { unreadablePress } from '../../../lib/words/pressText.ts'
+import { countFaults, countKept } from '../../../lib/words/passageText.ts'
+import { pressRefusals, unreadablePress } from '../../../lib/words/pressText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import type { SaveAnswer } from '../../ui/draft/saveAnswer.ts'
-import { closedByNumber, closedWords } from './closed.ts'
+import { closedByNumber } from './closed.ts'
 import { pressFields } from './pressFields.ts'
 import { readDraft, refusedDraft } from './readDraft.ts'
 import { changeOfStored, editDocument } from './savePart.ts'
@@ -40,14 +40,14 @@ export async function countThePassages(
   const read = z.object({ gateId: idSchema, draft: readDraft }).safeParse({ gateId, draft })
   if (!read.success) return refusedDraft
   const closed = await closedByNumber(notebookId)
-  if (closed !== undefined) return { faults: [{ path: '', message: closedWords(closed) }] }
+  if (closed !== undefined) return { faults: [{ path: '', message: pressRefusals.closed(closed) }] }
   const count = { a: typedText(read.data.draft.a), b: typedText(read.data.draft.b) }
   const faults = (['a', 'b'] as const).flatMap((path) => numberFault(path, count[path]))
   if (faults.length > 0) return { faults }
   const id = read.data.gateId
   const known = await findNotebook(notebookId)
   if (known === undefined || gateIn(JSON.parse(known.document), id) === undefined)
-    return { gone: true, message: gateGone }
+    return { gone: true, message: countFaults.gateGone }
   return countPassages<SaveAnswer>({
     notebookId,
     household,
@@ -57,7 +57,7 @@ export async function countThePassages(
     decide: (stored, { a, b }) => {
       const edit = changeOfStored((document) => {
         const gate = gateIn(document, id)
-        if (gate === undefined) return { gone: true, message: gateGone }
+        if (gate === undefined) return { gone: true, message: countFaults.gateGone }
         const counted = { ...(a ? { a: readCount(a) } : {}), ...(b ? { b: readCount(b) } : {}) }
         const after = afterCount(gate, counted)
         return { next: after === gate ? document : withPassages(document, id, after) }
@@ -89,10 +89,10 @@ export async function takeCount(
   const { id, count, fingerprint } = read.data
   const answer = await editDocument(notebookId, household, (document) => {
     const gate = gateIn(document, id)
-    if (gate === undefined) return { gone: true, message: gateGone }
+    if (gate === undefined) return { gone: true, message: countFaults.gateGone }
     const meant = fingerprintOf(readPart(document, { part: 'item', id }) ?? {}) === fingerprint
     const after = meant ? afterTaking(gate, household, count) : undefined
-    if (after === undefined) return { gone: true, message: countsChanged }
+    if (after === undefined) return { gone: true, message: countFaults.changed }
     return { next: withPassages(document, id, after) }
   })
   if ('saved' in answer) redirect(`/notebook/${notebookId}/item/${encodeURIComponent(id)}`)

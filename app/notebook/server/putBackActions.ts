@@ -7,7 +7,7 @@ import { itemKey } from '../../../lib/core/agreement/agreedItems.ts'
 import { withItemPutBack } from '../../../lib/forms/itemPutBack.ts'
 import { latestChanges } from '../../../lib/store/changes.ts'
 import { unreadablePress } from '../../../lib/words/pressText.ts'
-import { notPutBackWords } from '../../../lib/words/removedText.ts'
+import { putBackRefusals } from '../../../lib/words/removedText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import { pressFields } from './pressFields.ts'
 import { editDocument } from './savePart.ts'
@@ -25,7 +25,7 @@ export async function putItemBack(
   const last = (await latestChanges(notebookId)).find((change) => change.itemKey === itemKey(id))
   const answer = await editDocument(notebookId, household, (document) => {
     const put = withItemPutBack(document, id, last?.before)
-    return 'next' in put ? put : { faults: [{ path: '', message: notPutBackWords[put.not] }] }
+    return 'next' in put ? put : { faults: [{ path: '', message: putBackRefusals[put.not] }] }
   })
   if ('faults' in answer) return { refused: answer.faults.map(({ message }) => message).join(' ') }
   redirect(`/notebook/${notebookId}/item/${encodeURIComponent(id)}`)

@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { pressRefusals } from '../../../lib/words/pressText.ts'
 import type { SaveAnswer } from '../../ui/draft/saveAnswer.ts'
 
 /** As large as an import may be; a draft is a part of a notebook, so it is never larger. In characters of JSON text. */
@@ -25,9 +26,7 @@ export const readDraft = z
   }, 'too large, or not in whole characters')
 
 export const refusedDraft: SaveAnswer = {
-  faults: [
-    { path: '', message: 'This form could not be read, or is larger than 2 MB. Nothing was changed.' },
-  ],
+  faults: [{ path: '', message: pressRefusals.draft }],
 }
 
 /** Looks level by level, so that no depth can exhaust the stack, and stops early, so that no draft can hold itself. */

@@ -14,9 +14,10 @@ import { momentWords } from '../../../lib/words/day.ts'
 import { differences } from '../../../lib/words/differences.ts'
 import { faultText, faultTextIn } from '../../../lib/words/faultText.ts'
 import { householdName } from '../../../lib/words/labels.ts'
+import { itemRefusals, pressRefusals } from '../../../lib/words/pressText.ts'
 import { sourceNeeded } from '../../../lib/words/savingText.ts'
 import type { Fault as FieldFault, SaveAnswer } from '../../ui/draft/saveAnswer.ts'
-import { closedByNumber, closedWords } from './closed.ts'
+import { closedByNumber } from './closed.ts'
 import { isOfPart, itemChanges, renamedDecisions } from './itemChanges.ts'
 import { keptBuildUps, nameFaults } from './keptBuildUps.ts'
 import { letterFaultsOf } from './letterFaultsOf.ts'
@@ -101,7 +102,7 @@ async function edit(
     if (current === undefined)
       return {
         gone: true,
-        message: 'This was removed in the meantime. What you typed is still on the page, to copy from.',
+        message: itemRefusals.removedTyped,
       }
     if (fingerprintOf(current) !== base)
       return { conflict: { theirs: current, theirsBase: fingerprintOf(current), rows: [] } }
@@ -122,7 +123,7 @@ export async function editDocument(
   when: 'while open' | 'also while closed' = 'while open',
 ): Promise<SaveAnswer> {
   const closed = when === 'while open' ? await closedByNumber(notebookId) : undefined
-  if (closed !== undefined) return { faults: [{ path: '', message: closedWords(closed) }] }
+  if (closed !== undefined) return { faults: [{ path: '', message: pressRefusals.closed(closed) }] }
   return editOnRecord({ id: notebookId, household, at: new Date(), change: changeOfStored(change) })
 }
 

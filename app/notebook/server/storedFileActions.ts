@@ -5,7 +5,7 @@ import { requireHousehold } from '../../../lib/access/whoAsks.ts'
 import { fileLimits } from '../../../lib/core/agreement/attachedFile.ts'
 import { oneAtATime } from '../../../lib/files/oneAtATime.ts'
 import { filesOf, findFile, isSameFile, recordFile, takeFileAway } from '../../../lib/store/storedFiles.ts'
-import { fileAwayRefusals, fileBackWords, fileRefusalText } from '../../../lib/words/fileText.ts'
+import { fileAwayRefusals, fileBackRefusals, fileRefusalText } from '../../../lib/words/fileText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import { uploadWords } from '../../ui/files/uploadWords.ts'
 import { pressFields } from './pressFields.ts'
@@ -57,9 +57,9 @@ export async function putFileBack(
   const refused = await oneAtATime(async () => {
     const all = await filesOf(notebookId, true)
     const taken = all.find((one) => one.id === id && one.removedBy === household)
-    if (taken === undefined) return fileBackWords.notYours
+    if (taken === undefined) return fileBackRefusals.notYours
     const there = all.filter(({ removedAt }) => removedAt === undefined)
-    if (there.some((one) => isSameFile(one, taken))) return fileBackWords.thereAlready
+    if (there.some((one) => isSameFile(one, taken))) return fileBackRefusals.thereAlready
     if (there.length >= fileLimits.files)
       return fileRefusalText(taken.name, { kind: 'too-many-files', limit: fileLimits.files })
     const { id: _its, removedAt: _then, removedBy: _whom, addedAt: _first, ...file } = taken

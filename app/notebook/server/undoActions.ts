@@ -5,7 +5,7 @@ import { z } from 'zod'
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
 import { editUndone, isBeside } from '../../../lib/forms/editUndone.ts'
 import { unreadablePress } from '../../../lib/words/pressText.ts'
-import { notPutBackWords } from '../../../lib/words/removedText.ts'
+import { putBackRefusals } from '../../../lib/words/removedText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import { pressFields } from './pressFields.ts'
 import { editDocument } from './savePart.ts'
@@ -28,12 +28,12 @@ export async function undoEdit(
   const read = schema.safeParse(pressFields(form))
   if (!read.success) return { refused: unreadablePress }
   const changes = (await ownEdits(notebookId, household, new Date())).get(read.data.edit)
-  if (changes === undefined) return { refused: notPutBackWords['changed since'] }
+  if (changes === undefined) return { refused: putBackRefusals['changed since'] }
   const answer = await editDocument(notebookId, household, (document) => {
     const undone = editUndone(document, changes)
     return 'next' in undone
       ? { ...undone, whole: changes.some(isBeside) }
-      : { faults: [{ path: '', message: notPutBackWords[undone.not] }] }
+      : { faults: [{ path: '', message: putBackRefusals[undone.not] }] }
   })
   if ('faults' in answer) return { refused: answer.faults.map(({ message }) => message).join(' ') }
   redirect(`/notebook/${notebookId}/changes`)

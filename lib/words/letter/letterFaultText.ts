@@ -22,11 +22,12 @@ export function letterFaultText(fault: LetterFault): string {
 export const letterCaution =
   'In some places the law asks for a notice before a shared fence is built: for certain contents, a number of days, a way to deliver it, a witness. This page knows no law. Ask your local office, or whoever practises law there, what holds for you, and write down above who said so.'
 
-export const invitationPastUse =
-  'This invitation works no more: it was claimed, or a later one ended it. Go back to the page “The first letter” and load it again.'
-
-/** Where the letter was to be made while nothing of it is written. */
-export const nothingWritten = 'Write and save the letter first.'
+/** Why no letter is made. */
+export const letterRefusals = {
+  nothingWritten: 'Write and save the letter first.',
+  invitationPastUse:
+    'This invitation works no more: it was claimed, or a later one ended it. Go back to the page “The first letter” and load it again.',
+} as const
 
 /** What is said where the day to answer by is over before the letter goes out. */
 export function answerDayPast(day: string): string {

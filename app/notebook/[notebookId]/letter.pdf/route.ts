@@ -4,7 +4,7 @@ import { requireHousehold } from '../../../../lib/access/whoAsks.ts'
 import { boundedBody } from '../../../../lib/files/boundedBody.ts'
 import { letterPdf } from '../../../../lib/pdf/letterPdf.ts'
 import { findEntryKey, hasLink } from '../../../../lib/store/entryKeys.ts'
-import { invitationPastUse } from '../../../../lib/words/letter/letterFaultText.ts'
+import { letterRefusals } from '../../../../lib/words/letter/letterFaultText.ts'
 import { type LetterInvitation, tooLongWords } from '../../../../lib/words/letter/letterText.ts'
 import { download, fileName } from '../../server/download.ts'
 import { letterPaper } from '../../server/letterOf.ts'
@@ -31,7 +31,8 @@ export async function POST(request: Request, { params }: Params): Promise<Respon
   const token = 'refused' in body ? '' : tokenIn(body.bytes)
   const key = await findEntryKey(token)
   if (key?.notebookId !== notebookId || key.kind !== 'invitation') notFound()
-  if (key.usedAt !== undefined || key.revokedAt !== undefined) return plain(410, invitationPastUse)
+  if (key.usedAt !== undefined || key.revokedAt !== undefined)
+    return plain(410, letterRefusals.invitationPastUse)
   return paper(await openNotebook(notebookId), { kind: 'address', address: openingAddress(token) })
 }
 
