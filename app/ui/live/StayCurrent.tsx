@@ -4,10 +4,14 @@ import { usePathname, useRouter } from 'next/navigation'
 import { useEffect, useRef, useState } from 'react'
 import { liveWords } from '../../../lib/words/liveText.ts'
 import { isBeingFilledIn } from './isBeingFilledIn.ts'
+import { useFocusBack } from './useFocusBack.ts'
+import { useRoomAtTop } from './useRoomAtTop.ts'
 import { useStands } from './useStands.ts'
 
 /** How long buttons rest after the page has changed under somebody's finger, in milliseconds. */
 const rest = 1500
+/** How long it is told that the page shows a change already, in milliseconds. */
+const shownFor = 20_000
 
 /**
  * Keeps a page current while it is open: what the other household changes is fetched as soon as the server says so, and
@@ -36,6 +40,8 @@ export function StayCurrent({
   const known = useRef(pulse)
   useEffect(() => {
     known.current = pulse
+    // Fetched since, as by saving.
+    setTold((now) => (now === 'behind' ? 'nothing' : now))
   }, [pulse])
 
   useEffect(() => {
@@ -53,32 +59,58 @@ export function StayCurrent({
     router.refresh()
   }, [stands, household, router])
 
+  const box = useRef<HTMLDivElement>(null)
+  useRoomAtTop(box, told !== 'nothing')
+  const giveBack = useFocusBack(box)
+  const putAway = () => {
+    giveBack()
+    setTold('nothing')
+  }
+
   useEffect(() => {
     if (told !== 'shown') return
-    const soon = setTimeout(() => setTold('nothing'), 20_000)
-    return () => clearTimeout(soon)
+    // Not from under a hand that is about to press.
+    const later = setInterval(() => {
+      if (!box.current?.matches(':hover, :focus-within')) setTold('nothing')
+    }, shownFor)
+    return () => clearInterval(later)
   }, [told])
 
+  // From wherever one types: the notice is far away for whoever goes by keyboard.
+  useEffect(() => {
+    if (told === 'nothing') return
+    const byKey = (event: KeyboardEvent) => {
+      if (event.key === 'Escape' && !event.defaultPrevented) putAway()
+    }
+    document.addEventListener('keydown', byKey)
+    return () => document.removeEventListener('keydown', byKey)
+  })
+
   return (
-    <div className="stay-current" role="status" data-told={told}>
+    <div className="stay-current" role="status" data-told={told} ref={box}>
       {stands?.otherIsHere ? <p>{liveWords.hereToo(otherName)}</p> : null}
-      {told === 'shown' ? <p>{liveWords.changed(otherName)}</p> : null}
-      {told === 'behind' ? (
-        <p>
-          {liveWords.changedBehind(otherName)}{' '}
-          <button
-            type="button"
-            className="button button-plain"
-            onClick={() => {
-              setTold('nothing')
-              router.refresh()
-            }}
-          >
-            {liveWords.show}
-          </button>{' '}
-          <span className="quiet">{liveWords.showHint}</span>
-        </p>
-      ) : null}
+      {told === 'nothing' ? null : (
+        <>
+          <p>{(told === 'shown' ? liveWords.changed : liveWords.changedBehind)(otherName)}</p>
+          <div className="button-row">
+            {told === 'shown' ? null : (
+              <button
+                type="button"
+                className="button button-plain"
+                onClick={() => {
+                  putAway()
+                  router.refresh()
+                }}
+              >
+                {liveWords.show}
+              </button>
+            )}
+            <button type="button" className="button button-quiet" onClick={putAway}>
+              {liveWords.putAway}
+            </button>
+          </div>
+        </>
+      )}
     </div>
   )
 }
