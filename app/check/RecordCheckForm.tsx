@@ -2,7 +2,7 @@
 
 import { useActionState, useRef, useState } from 'react'
 import { sizeWords } from '../../lib/words/fileText.ts'
-import { workWords } from '../../lib/words/workText.ts'
+import { checkRefusals, workWords } from '../../lib/words/workText.ts'
 import { askForWork } from '../ui/work/askForWork.ts'
 import { useStop } from '../ui/work/useStop.ts'
 import { WorkProgress } from '../ui/work/WorkProgress.tsx'
@@ -35,9 +35,9 @@ export function RecordCheckForm({
 
   async function checkFile(file: File | undefined) {
     if (standing !== undefined) return
-    if (file === undefined || file.size === 0) return setSent({ refused: words.none })
+    if (file === undefined || file.size === 0) return setSent({ refused: checkRefusals.none })
     if (file.size > largest)
-      return setSent({ refused: words.tooLarge(sizeWords(file.size), sizeWords(largest)) })
+      return setSent({ refused: checkRefusals.tooLarge(sizeWords(file.size), sizeWords(largest)) })
     setSent(undefined)
     setStanding({ file: file.name, said: words.sending(0, file.size), fraction: 0 })
     const onSent = (bytes: number) => {

@@ -7,7 +7,7 @@ import { dataFolder } from '../../lib/store/dataFolder.ts'
 import { anythingSealed, revisionSealedAs } from '../../lib/store/sealedPapers.ts'
 import { sha256Hex } from '../../lib/store/sha256.ts'
 import { notProved, type RecordLine, recordLines, recordVerdict } from '../../lib/words/recordText.ts'
-import { workWords } from '../../lib/words/workText.ts'
+import { checkRefusals } from '../../lib/words/workText.ts'
 
 /** What the page tells of a file; `refused` where no file came with the form. */
 export type CheckAnswer =
@@ -29,11 +29,9 @@ const shared = globalThis as { mearingRecordChecks?: { readonly atOnce: Semaphor
 shared.mearingRecordChecks ??= { atOnce: new Semaphore(mostAtOnce), waiting: 0 }
 const checks = shared.mearingRecordChecks
 
-const busyNow = {
-  refused: 'Others are checking records just now. Nothing was looked at; try again in a minute.',
-} as const
+const busyNow = { refused: checkRefusals.busy } as const
 
-export const noRecord = { refused: workWords.check.none } as const
+export const noRecord = { refused: checkRefusals.none } as const
 
 /**
  * Checks the bytes of a PDF that anyone brings. Nothing of it is kept.

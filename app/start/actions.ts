@@ -4,7 +4,7 @@ import { redirect } from 'next/navigation'
 import { newNotebook } from '../../lib/forms/newNotebook.ts'
 import { issueFirstLink } from '../../lib/store/entryKeys.ts'
 import { createNotebook } from '../../lib/store/notebooks.ts'
-import { startWords } from '../../lib/words/startText.ts'
+import { startRefusals } from '../../lib/words/startText.ts'
 import { letIn, letInAndShowLink } from '../notebook/server/letIn.ts'
 import { pressFields } from '../notebook/server/pressFields.ts'
 import { readDraft, refusedDraft } from '../notebook/server/readDraft.ts'
@@ -28,7 +28,7 @@ export async function startNotebook(_base: string, draft: unknown): Promise<Save
     return {
       faults: unnamed.map((household) => ({
         path: `households.${household}.name`,
-        message: startWords.unnamed[household],
+        message: startRefusals[household],
       })),
     }
   }

@@ -76,12 +76,13 @@ export function totalQuestion(notebook: Notebook, from: Household, planned: Mino
   return `${brings}, ${money(apart)} ${planned > total ? 'more' : 'less'} than this total of ${money(total)}. Change the total, or tick that it is meant.`
 }
 
-export const quoteSourceWords = 'Needed: who gave this quote, such as “a welding shop in town, by phone”.'
-
-/** A quote that is dated in the future. */
-export function quoteDayWords(on: string, today: string): string {
-  return `${dayWords(on)} is yet to come: today is ${dayWords(today)}. Enter the day on which the quote was given.`
-}
+export const arrangementRefusals = {
+  quoteSource: 'Needed: who gave this quote, such as “a welding shop in town, by phone”.',
+  /** A quote that is dated in the future. */
+  quoteDay: (on: string, today: string) =>
+    `${dayWords(on)} is yet to come: today is ${dayWords(today)}. Enter the day on which the quote was given.`,
+  total: totalQuestion,
+} as const
 
 /** Offered where the payment plan falls short of what its household is still to bring in money. */
 export const moreInstalmentWords = {

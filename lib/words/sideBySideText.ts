@@ -6,6 +6,7 @@ import { principleMeaning, principleWords } from './labels.ts'
 import { moneyWords } from './money.ts'
 import { halvesMeanwhile } from './passageText.ts'
 import type { ShareNames } from './shareText.ts'
+import { waysRestWords } from './spreadText.ts'
 
 /** What a way to share is called. */
 export function wayWords(way: Way, names: ShareNames): string {
@@ -96,4 +97,6 @@ export const wayRefusals = {
   changed:
     'This item was changed since you opened the page. Load the page again, and look at the figures as they are now.',
   notUsable: 'This way can’t be used for this item as it stands. Load the page again to see what it lacks.',
+  /** A common cost that is laid on the others. */
+  laid: waysRestWords,
 } as const

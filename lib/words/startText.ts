@@ -8,12 +8,14 @@ export const startWords = {
   own: 'Your household',
   ownHint: 'Short, as it should stand everywhere: “No. 12”.',
   neighbours: 'Your neighbours’ household',
-  unnamed: {
-    a: 'Your household needs a name: what it is called everywhere in the notebook, such as “No. 12”.',
-    b: 'Your neighbours’ household needs a name: what it is called everywhere in the notebook, such as “No. 14”.',
-  },
   money: 'Money and lengths',
   later: 'All this can be changed later. Parties, with their full names, are added before signing.',
+} as const
+
+/** Why no notebook is started yet, at the name of each household. */
+export const startRefusals = {
+  a: 'Your household needs a name: what it is called everywhere in the notebook, such as “No. 12”.',
+  b: 'Your neighbours’ household needs a name: what it is called everywhere in the notebook, such as “No. 14”.',
 } as const
 
 export const unitNames = { 'ft-in': 'Feet and inches', metric: 'Metres' } as const

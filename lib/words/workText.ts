@@ -24,23 +24,34 @@ export const workWords = {
   },
   check: {
     label: (file: string) => `How far ${file} is`,
-    none: 'Record: choose a PDF file first. Nothing was chosen, or the file is empty.',
-    tooLarge: (size: string, most: string) =>
-      `Nothing was looked at: the file has ${size}, and at most ${most} are looked through.`,
     sending: (sent: number, all: number) => `${sizeWords(sent)} of ${sizeWords(all)} sent.`,
     checking: 'All is sent. It is being looked through\u00a0…',
     stopped: 'Stopped. Nothing was found out about it, and nothing of it was kept.',
   },
   import: {
     label: 'How far the notebook file is',
-    none: 'Choose a notebook file first.',
     sending: (sent: number, all: number) => `${sizeWords(sent)} of ${sizeWords(all)} sent.`,
     reading: 'All is sent. It is being read\u00a0…',
     checking: 'It is read. What it says is being checked\u00a0…',
     storing: 'It holds. It is being put in its place\u00a0…',
     stopped: 'Stopped. Nothing was stored, and the file is still chosen.',
-    gone: 'Nothing was stored: the file was read too long ago. Send it once more.',
   },
+} as const
+
+/** Why a notebook file is not taken, besides what is wrong in it. */
+export const importRefusals = {
+  none: 'Choose a notebook file first.',
+  /** What was read is held for two minutes only. */
+  gone: 'Nothing was stored: the file was read too long ago. Send it once more.',
+  foreign: 'Not sent from a page of this program.',
+} as const
+
+/** Why a record is not looked through. */
+export const checkRefusals = {
+  none: 'Record: choose a PDF file first. Nothing was chosen, or the file is empty.',
+  tooLarge: (size: string, most: string) =>
+    `Nothing was looked at: the file has ${size}, and at most ${most} are looked through.`,
+  busy: 'Others are checking records just now. Nothing was looked at; try again in a minute.',
 } as const
 
 /** How many quarters of something are done: what is said aloud, so that it is not said at every percent. */

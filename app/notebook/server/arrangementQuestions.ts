@@ -3,7 +3,7 @@ import { isCalendarDay } from '../../../lib/core/amounts/calendarDay.ts'
 import { minorUnits } from '../../../lib/core/amounts/money.ts'
 import { statementOf } from '../../../lib/core/shares/statement.ts'
 import { isObject, type NotebookDocument, readDocument } from '../../../lib/forms/readNotebook.ts'
-import { quoteDayWords, quoteSourceWords, totalQuestion } from '../../../lib/words/arrangementText.ts'
+import { arrangementRefusals } from '../../../lib/words/arrangementText.ts'
 import type { Fault } from '../../ui/draft/saveAnswer.ts'
 import { typedText } from './typedText.ts'
 
@@ -34,9 +34,9 @@ export function quoteQuestions(
     const sourceless = typedText(quote) !== '' && typedText(quoteFrom) === ''
     const day = typedText(on)
     return [
-      ...(sourceless ? [{ path: `${path}.quoteFrom`, message: quoteSourceWords }] : []),
+      ...(sourceless ? [{ path: `${path}.quoteFrom`, message: arrangementRefusals.quoteSource }] : []),
       ...(isCalendarDay(day) && day > today && day !== typedText(inside(ratesIn(before), skill).on)
-        ? [{ path: `${path}.on`, message: quoteDayWords(day, today) }]
+        ? [{ path: `${path}.on`, message: arrangementRefusals.quoteDay(day, today) }]
         : []),
     ]
   })
@@ -57,5 +57,5 @@ function questionOf(notebook: Notebook): string | undefined {
   if (instalments === undefined || !statement.ok) return undefined
   const planned = statement.value.inMoney[instalments.from]
   const total = minorUnits(instalments.total, statement.value.digits)
-  return total === planned ? undefined : totalQuestion(notebook, instalments.from, planned, total)
+  return total === planned ? undefined : arrangementRefusals.total(notebook, instalments.from, planned, total)
 }

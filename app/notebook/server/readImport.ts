@@ -5,7 +5,7 @@ import { withoutTakes } from '../../../lib/forms/gatePassages.ts'
 import { type ReadNotebook, readDocument, readNotebook } from '../../../lib/forms/readNotebook.ts'
 import { withoutMarks } from '../../../lib/forms/withoutMarks.ts'
 import { faultText } from '../../../lib/words/faultText.ts'
-import { workWords } from '../../../lib/words/workText.ts'
+import { importRefusals } from '../../../lib/words/workText.ts'
 
 /** A notebook file is text that two people typed; it never comes near this size. */
 export const largestImport = 2_000_000
@@ -31,7 +31,7 @@ export function fileFaults(faults: readonly Fault[]): string {
 export async function readImport(fields: Readonly<Record<string, FormDataEntryValue>>): Promise<Import> {
   if (fields.held !== undefined) {
     const bytes = heldUnder('import', importOwner, fields.held)
-    if (!(bytes instanceof Uint8Array)) return { ok: false, refused: workWords.import.gone }
+    if (!(bytes instanceof Uint8Array)) return { ok: false, refused: importRefusals.gone }
     return orFaults(checkedImport(bytes))
   }
   return orFaults(await uploaded(fields.file))

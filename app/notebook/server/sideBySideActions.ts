@@ -10,7 +10,6 @@ import { readDocument } from '../../../lib/forms/readNotebook.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
 import { itemRefusals, unreadablePress } from '../../../lib/words/pressText.ts'
 import { wayRefusals } from '../../../lib/words/sideBySideText.ts'
-import { waysRestWords } from '../../../lib/words/spreadText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import { pressFields } from './pressFields.ts'
 import { editDocument } from './savePart.ts'
@@ -39,7 +38,7 @@ export async function chooseWay(
     if (fingerprintOf(current) !== fingerprint) return { gone: true, message: wayRefusals.changed }
     const item = placesOf(checked.value.notebook).find((place) => place.item.id === id)?.item
     const laid = item && spreadOf(item)
-    if (laid !== undefined) return { gone: true, message: waysRestWords(laid) }
+    if (laid !== undefined) return { gone: true, message: wayRefusals.laid(laid) }
     const under = item === undefined ? undefined : shareUnder(item, way)
     if (under === undefined || 'missing' in under) return { gone: true, message: wayRefusals.notUsable }
     return { next: writePart(document, part, { ...current, share: under.share }) }

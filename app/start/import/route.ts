@@ -1,6 +1,7 @@
 import { wholeFile } from '../../../lib/core/faults.ts'
 import { boundedBody } from '../../../lib/files/boundedBody.ts'
 import { holdBriefly } from '../../../lib/files/heldBriefly.ts'
+import { importRefusals } from '../../../lib/words/workText.ts'
 import { checkedImport, fileFaults, importOwner, largestImport } from '../../notebook/server/readImport.ts'
 import { isFromOwnPage } from '../../notebook/server/sameSite.ts'
 import { toStore } from '../../notebook/server/toStore.ts'
@@ -13,7 +14,7 @@ import { nextTurn, workStream } from '../../notebook/server/workStream.ts'
  */
 export async function POST(request: Request): Promise<Response> {
   if (!isFromOwnPage(request.headers))
-    return Response.json({ refused: 'Not sent from a page of this program.' }, { status: 403 })
+    return Response.json({ refused: importRefusals.foreign }, { status: 403 })
   const body = await boundedBody(request.body, largestImport)
   return workStream(request, async (tell, stop) => {
     if ('refused' in body) return { refused: tooLarge(request.headers) }

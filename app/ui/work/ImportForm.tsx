@@ -2,7 +2,7 @@
 
 import { type SubmitEvent, startTransition, useActionState, useRef, useState } from 'react'
 import { tooLargeText } from '../../../lib/words/tooLargeText.ts'
-import { workWords } from '../../../lib/words/workText.ts'
+import { importRefusals, workWords } from '../../../lib/words/workText.ts'
 import { AskFirst } from '../draft/AskFirst.tsx'
 import type { PressAction, PressAnswer } from '../draft/PressForm.tsx'
 import { pressFailure } from '../draft/pressFailure.ts'
@@ -62,7 +62,7 @@ export function ImportForm({
     event.preventDefault()
     if (busy.current) return
     const file = new FormData(event.currentTarget).get('file')
-    if (!(file instanceof File) || file.name === '') return setSaid({ refused: words.none })
+    if (!(file instanceof File) || file.name === '') return setSaid({ refused: importRefusals.none })
     if (file.size > largest) return setSaid({ refused: tooLargeText(file.size, largest) })
     busy.current = true
     setSaid({})
