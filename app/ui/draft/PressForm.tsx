@@ -5,6 +5,7 @@ import type { ButtonWeight } from '../ButtonLink.tsx'
 import { AskFirst } from './AskFirst.tsx'
 import { formWords } from './formWords.ts'
 import { pressFailure } from './pressFailure.ts'
+import { useInSight } from './useInSight.ts'
 import { useReady } from './useReady.ts'
 
 /** What a press came to: refused with a reason, or done with a word about it. Empty before the first press. */
@@ -13,7 +14,7 @@ export type PressAction = (previous: PressAnswer, form: FormData) => Promise<Pre
 
 /**
  * A small form around one button and one server action. `children` are its (hidden or visible) inputs; they keep what
- * was typed where the answer is a refusal. `confirm` is a question asked in the page before anything is sent.
+ * was typed where the answer is a refusal, and that comes into sight. `confirm` is a question asked in the page before anything is sent.
  */
 export function PressForm({
   action,
@@ -50,6 +51,7 @@ export function PressForm({
   }, {})
   const [unsaved, setUnsaved] = useState(false)
   const waiting = !ready || pending
+  const said = useInSight<HTMLParagraphElement>(answer, answer.refused !== undefined || unsaved)
   return (
     <form
       className="press-form"
@@ -78,6 +80,7 @@ export function PressForm({
       )}
       <p
         className="press-answer"
+        ref={said}
         role="status"
         data-kind={answer.refused === undefined && !unsaved ? 'done' : 'refused'}
       >

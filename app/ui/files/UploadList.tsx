@@ -2,6 +2,7 @@
 
 import { sizeWords } from '../../../lib/words/fileText.ts'
 import { quartersOf, workWords } from '../../../lib/words/workText.ts'
+import { useInSight } from '../draft/useInSight.ts'
 import { uploadWords } from './uploadWords.ts'
 import type { Upload } from './useUploads.ts'
 
@@ -81,6 +82,7 @@ export function UploadList({
 
 function UploadRow({ upload, onStop }: { upload: Upload; onStop: (key: string) => void }) {
   const { key, name, standing, fraction } = upload
+  const said = useInSight<HTMLParagraphElement>(standing, standing === 'refused')
   const bar = standing === 'waiting' || underWay.includes(standing)
   return (
     <li className="upload" data-standing={standing}>
@@ -95,7 +97,10 @@ function UploadRow({ upload, onStop }: { upload: Upload; onStop: (key: string) =
           aria-label={uploadWords.bar(name)}
         />
       ) : null}
-      <p className="upload-standing">{standingWords(upload)}</p>
+      {/* A refusal comes when nobody looks any more: it is said, and brought into sight. */}
+      <p className="upload-standing" ref={said} role={standing === 'refused' ? 'alert' : undefined}>
+        {standingWords(upload)}
+      </p>
       {stoppable.includes(standing) ? (
         <button type="button" className="button button-plain" onClick={() => onStop(key)}>
           {workWords.stop}

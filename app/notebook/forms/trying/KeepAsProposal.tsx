@@ -9,6 +9,7 @@ import { itemTitle } from '../../../../lib/words/itemWords.ts'
 import { tryWords } from '../../../../lib/words/tryText.ts'
 import { failureOf } from '../../../ui/draft/failure.ts'
 import { formWords } from '../../../ui/draft/formWords.ts'
+import { useInSight } from '../../../ui/draft/useInSight.ts'
 import { useReady } from '../../../ui/draft/useReady.ts'
 import { Panel } from '../../../ui/Panel.tsx'
 
@@ -40,7 +41,8 @@ export function KeepAsProposal({
   const router = useRouter()
   const ready = useReady()
   const [text, setText] = useState('')
-  const [refused, setRefused] = useState('')
+  const [answer, setAnswer] = useState({ refused: '' })
+  const said = useInSight<HTMLParagraphElement>(answer, answer.refused !== '')
   const [sending, startSending] = useTransition()
   const titles = placesOf(plan)
     .filter(({ item }) => changed.includes(item.id))
@@ -53,10 +55,10 @@ export function KeepAsProposal({
         if ('made' in answer) {
           onKept()
           router.push(answer.made)
-        } else startSending(() => setRefused(answer.refused))
+        } else startSending(() => setAnswer(answer))
       } catch (error) {
         const text = formWords[failureOf(error)]
-        startSending(() => setRefused(text))
+        startSending(() => setAnswer({ refused: text }))
       }
     })
   }
@@ -83,8 +85,8 @@ export function KeepAsProposal({
         >
           {tryWords.propose}
         </button>
-        <p className="press-answer" role="status" data-kind="refused">
-          {refused}
+        <p className="press-answer" ref={said} role="status" data-kind="refused">
+          {answer.refused}
         </p>
       </Panel>
     </div>
