@@ -7,12 +7,21 @@ import { SkipLink } from './SkipLink.tsx'
 
 export type NavigationEntry = { href: string; label: string }
 
-function NavigationLinks({ nav, current }: { nav: readonly NavigationEntry[]; current: string }) {
+/** The entry that is marked: its own page is shown, or one that stands under it. */
+type CurrentEntry = { readonly href: string; readonly exact: boolean }
+
+function NavigationLinks({ nav, current }: { nav: readonly NavigationEntry[]; current: CurrentEntry }) {
+  const marked = current.exact ? 'page' : 'true'
+
   return (
     <ul>
       {nav.map((entry) => (
         <li key={entry.href}>
-          <Link href={entry.href} prefetch={false} aria-current={entry.href === current ? 'page' : undefined}>
+          <Link
+            href={entry.href}
+            prefetch={false}
+            aria-current={entry.href === current.href ? marked : undefined}
+          >
             {entry.label}
           </Link>
         </li>
@@ -23,7 +32,7 @@ function NavigationLinks({ nav, current }: { nav: readonly NavigationEntry[]; cu
 
 /**
  * The frame around every page of a notebook: mark, title, who you are in as, the pages, the main part, the foot.
- * `current` is the `href` of the page shown. Without `household` the reader came by a read-only link (`readerText`).
+ * Without `household` the reader came by a read-only link (`readerText`).
  */
 export function NotebookFrame({
   title,
@@ -33,23 +42,20 @@ export function NotebookFrame({
   householdName,
   readerText = 'reading only',
   nav,
-  notices,
   footer,
   children,
 }: {
   title: string
   notebookId: string
-  current: string
+  current: CurrentEntry
   household?: Household | undefined
   householdName?: string | undefined
   readerText?: string | undefined
   nav: readonly NavigationEntry[]
-  /** Strips above the page: open matters, a revision waiting for a signature. */
-  notices?: ReactNode
   footer: ReactNode
   children: ReactNode
 }) {
-  const here = nav.find((entry) => entry.href === current)
+  const here = nav.find((entry) => entry.href === current.href)
   return (
     <div className="frame">
       <SkipLink />
@@ -85,7 +91,6 @@ export function NotebookFrame({
           </nav>
         )}
       </header>
-      {notices === undefined ? null : <div className="frame-notices">{notices}</div>}
       <main id="main" tabIndex={-1}>
         {children}
       </main>

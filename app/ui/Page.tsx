@@ -2,19 +2,26 @@ import Link from 'next/link'
 import type { ReactNode } from 'react'
 import { joined } from './joined.ts'
 
+/** What stands at the head of a page. */
+export type PageHead = {
+  readonly title: string
+  readonly lead?: ReactNode
+  readonly back?: { readonly href: string; readonly label: string } | undefined
+  /** Stands beside the title: a status, a button. */
+  readonly aside?: ReactNode
+}
+
 /** One page's heading and body. It stands inside the main landmark of `NotebookFrame` or `BareFrame`. */
 export function Page({
   title,
   lead,
   back,
   aside,
+  notice,
   children,
-}: {
-  title: string
-  lead?: ReactNode
-  back?: { href: string; label: string } | undefined
-  /** Stands beside the title: a status, a button. */
-  aside?: ReactNode
+}: PageHead & {
+  /** Between the heading and the body: what is still open. */
+  notice?: ReactNode
   children?: ReactNode
 }) {
   return (
@@ -32,6 +39,7 @@ export function Page({
         </div>
         {lead === undefined ? null : <p className="lead">{joined(lead)}</p>}
       </header>
+      {notice}
       <div className="page-body">{children}</div>
     </div>
   )

@@ -7,7 +7,7 @@ import { expectPage } from './expectPage.ts'
 import { typeFields } from './itemTyping.ts'
 import { type Neighbours, neighboursWith } from './twoHouseholds.ts'
 import { faultAt, field, put, trySaving } from './typing.ts'
-import { type AtHome, downloaded, panel } from './visiting.ts'
+import { type AtHome, downloaded, goToMatter, panel } from './visiting.ts'
 
 // Wire planned at 100.00 and posts at 200.00 on the section, a hinge at 20.00 on the gate, all by halves, a tolerance of 10
 // percent. Wire comes to 131.00, posts to 200.00: 331.00 is a dollar above 330.00. 165.50 of each. Worked out by hand.
@@ -98,7 +98,7 @@ test('an item that came dearer than the tolerance loses its marks, and both look
   for (const { page, home } of [a, b]) {
     await page.goto(`${home}/books`)
     await expectPage(panel(page, 'Along the gardens')).toContainText('it may come to $330.00')
-    await page.locator('.open-matters').getByRole('link', { name: matter }).click()
+    await goToMatter(page, matter)
     await expectPage(page.getByRole('heading', { level: 1, name: 'Along the gardens' })).toBeVisible()
     expect(new URL(page.url()).hash).toBe('#came-to')
     await expectPage(panel(page, 'Planned and actual').getByRole('row', { name: /^wire/ })).toContainText(
@@ -150,10 +150,7 @@ test('with nothing left open the account is drawn up, both sign it, and nothing 
   await sign(a.page, parties.a)
 
   await open(b, 'money', 'Money and hours')
-  await b.page
-    .locator('.open-matters')
-    .getByRole('link', { name: 'Final account 1 waits for the signature of Ines Vandermolen' })
-    .click()
+  await goToMatter(b.page, 'Final account 1 waits for the signature of Ines Vandermolen')
   await sign(b.page, parties.b)
   for (const household of [a, b])
     for (const [address, heading] of [

@@ -37,7 +37,7 @@ afterAll(async () => {
 
 /** What stands on the sheet although only a screen can do something with it, by what it begins with. */
 function onlyForScreens(): Promise<string[]> {
-  const kinds = 'nav, button, .button, .frame-notices, .stay-current, .save-bar, .skip-link, input[type=file]'
+  const kinds = 'nav, button, .button, .page-notice, .stay-current, .save-bar, .skip-link, input[type=file]'
   return page
     .locator(kinds)
     .evaluateAll((all) =>

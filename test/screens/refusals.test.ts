@@ -7,7 +7,7 @@ import { typeShare } from './itemTyping.ts'
 import { shortNotebook } from './shortNotebook.ts'
 import { chooseFile, hearsNothing, type Neighbours, neighboursWith, openLaptop } from './twoHouseholds.ts'
 import { choose, faultAt, field, formOf, put, save, trySaving } from './typing.ts'
-import { exported, panel, visit } from './visiting.ts'
+import { exported, goToMatter, panel, visit } from './visiting.ts'
 
 let browser: Browser
 let neighbours: Neighbours
@@ -252,7 +252,7 @@ describe('shares that can’t be worked out yet', () => {
     }
     await page.getByRole('button', { name: 'Put revision 1 up for signing' }).click()
     await expectPage(page.locator('.press-answer[data-kind=refused]').last()).toContainText(because)
-    await page.locator('.open-matters').getByRole('link', { name: because }).click()
+    await goToMatter(page, because)
     await expectPage(page.getByRole('heading', { level: 1, name: 'Along the bank' })).toBeVisible()
   })
 })

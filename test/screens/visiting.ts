@@ -24,6 +24,13 @@ export async function visitItem(household: AtHome, name: string): Promise<void> 
   await expectPage(household.page.getByRole('heading', { level: 1, name, exact: true })).toBeVisible()
 }
 
+/** Follows one of the matters that are still open, whose list is folded away on a phone. */
+export async function goToMatter(page: Page, name: string): Promise<void> {
+  const folded = page.locator('.open-matters-narrow:not([open]) > summary')
+  if (await folded.isVisible()) await folded.click()
+  await page.locator('.open-matters').getByRole('link', { name }).click()
+}
+
 /** The part of a page under a heading. */
 export function panel(page: Page, heading: string | RegExp) {
   const exact = typeof heading === 'string'

@@ -1,7 +1,6 @@
 import { placedLine } from '../../../lib/core/boundary/placedLine.ts'
 import { hasLink } from '../../../lib/store/entryKeys.ts'
 import { OpenMatters } from '../../ui/OpenMatters.tsx'
-import { Page } from '../../ui/Page.tsx'
 import { AccountNotice } from '../server/account/AccountNotice.tsx'
 import { ChangedSince } from '../server/ChangedSince.tsx'
 import { FirstAnswerPart } from '../server/FirstAnswerPart.tsx'
@@ -12,10 +11,12 @@ import { ItemLists } from '../server/line/ItemLists.tsx'
 import { LineAndHouseholds } from '../server/line/LineAndHouseholds.tsx'
 import { LineInPlace } from '../server/line/LineInPlace.tsx'
 import { WholeBeside } from '../server/line/WholeBeside.tsx'
+import { mattersOn } from '../server/mattersOn.ts'
 import { NeedsPanel } from '../server/NeedsPanel.tsx'
-import { NotebookShell, openMatters } from '../server/NotebookShell.tsx'
+import { NotebookShell } from '../server/NotebookShell.tsx'
 import { needsOf } from '../server/needsOf.ts'
 import { openNotebook } from '../server/opened.ts'
+import { openMatters } from '../server/openMatters.ts'
 import { RemovedItems } from '../server/RemovedItems.tsx'
 import { sinceSigned } from '../server/statusOf.ts'
 
@@ -30,31 +31,35 @@ export default async function TheLinePage({ params }: { params: Promise<{ notebo
   const bothIn = await hasLink(notebookId, 'b')
   const nothingToDraw = placedLine(notebook).notes.some(({ kind }) => kind === 'nothing-to-draw')
   return (
-    <NotebookShell opened={opened} page="" openBeside>
-      <Page title="The line" lead={lineWords(notebook.line.start, notebook.line.end)}>
-        {await RemovedItems({ opened })}
-        <FirstAnswerPart opened={opened} />
-        <AccountNotice opened={opened} page={`${home}/final-account`} />
-        {nothingToDraw ? (
-          <FirstSteps home={home} bothIn={bothIn} />
-        ) : (
-          <LineInPlace opened={opened} since={since} />
-        )}
-        <FirstSplitPart opened={opened} />
-        <div className="line-home">
-          <div className="line-beside">
-            <WholeBeside opened={opened} />
-            <OpenMatters items={openMatters(opened)} />
-            {await ChangedSince({ opened })}
-            <NeedsPanel opened={opened} needs={await needsOf(notebookId, opened.household)} />
-          </div>
-          <div className="line-lists">
-            <ItemLists opened={opened} since={since} />
-            <AnotherOrder opened={opened} />
-            <LineAndHouseholds opened={opened} since={since} bothIn={bothIn} />
-          </div>
+    <NotebookShell
+      opened={opened}
+      page=""
+      openBeside
+      title="The line"
+      lead={lineWords(notebook.line.start, notebook.line.end)}
+    >
+      {await RemovedItems({ opened })}
+      <FirstAnswerPart opened={opened} />
+      <AccountNotice opened={opened} page={`${home}/final-account`} />
+      {nothingToDraw ? (
+        <FirstSteps home={home} bothIn={bothIn} />
+      ) : (
+        <LineInPlace opened={opened} since={since} />
+      )}
+      <FirstSplitPart opened={opened} />
+      <div className="line-home">
+        <div className="line-beside">
+          <WholeBeside opened={opened} />
+          <OpenMatters items={mattersOn(openMatters(opened), notebookId, '')} />
+          {await ChangedSince({ opened })}
+          <NeedsPanel opened={opened} needs={await needsOf(notebookId, opened.household)} />
         </div>
-      </Page>
+        <div className="line-lists">
+          <ItemLists opened={opened} since={since} />
+          <AnotherOrder opened={opened} />
+          <LineAndHouseholds opened={opened} since={since} bothIn={bothIn} />
+        </div>
+      </div>
     </NotebookShell>
   )
 }

@@ -15,6 +15,39 @@ export function notebookPages(notebookId: string): readonly { href: string; labe
   ]
 }
 
+/** The pages that have no entry of their own, by the first part of their address: under which entry each stands. */
+const under: Readonly<Record<string, string>> = {
+  'cut-plan': 'materials',
+  'build-up': 'materials',
+  'build-ups': 'materials',
+  pieces: 'materials',
+  'side-by-side': 'shares',
+  try: 'shares',
+  proposals: 'shares',
+  arrangements: 'money',
+  books: 'money',
+  'final-account': 'money',
+  dates: 'ask-first',
+  paper: 'sign',
+  changes: 'record',
+  closing: 'record',
+  files: 'record',
+  readers: 'record',
+}
+
+/** The entry that is marked while a page is shown; all that has to do with none of them stands under The line. */
+export function entryOf(
+  notebookId: string,
+  page: string,
+): { readonly href: string; readonly exact: boolean } {
+  const home = `/notebook/${notebookId}`
+  const [first = ''] = page.split('/')
+  const own = page === '' ? home : `${home}/${page}`
+  if (notebookPages(notebookId).some(({ href }) => href === own)) return { href: own, exact: true }
+  const entry = under[first]
+  return { href: entry === undefined ? home : `${home}/${entry}`, exact: false }
+}
+
 /** Where an agreed item is read and marked. */
 export function pageOfItem(notebookId: string, key: string, kind: string): string {
   const home = `/notebook/${notebookId}`

@@ -3,7 +3,6 @@ import { answersStandWords, firstAnswerSentence } from '../../../../lib/words/fi
 import { householdName } from '../../../../lib/words/labels.ts'
 import { capitalised } from '../../../../lib/words/summary/names.ts'
 import { ButtonLink } from '../../../ui/ButtonLink.tsx'
-import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import { AnswerLeadsTo } from '../../server/AnswerLeadsTo.tsx'
 import { shownAnswers } from '../../server/firstAnswerMatters.ts'
@@ -22,34 +21,34 @@ export default async function AnswerPage({ params }: { params: Promise<{ noteboo
   const home = `/notebook/${notebookId}`
   const b = householdName(notebook, 'b')
   return (
-    <NotebookShell opened={opened} page="">
-      <Page
-        title="The first answer"
-        lead={
-          answers.length > 0
-            ? answers.map((one) => firstAnswerSentence(one, b)).join(' ')
-            : `${capitalised(b)} has not answered yet.`
-        }
-        back={{ href: home, label: 'The line' }}
-      >
-        {answers.map((answer) => (
-          <AnswerLeadsTo key={answer.answer} opened={opened} answer={answer} />
-        ))}
-        <ItemConversation
-          opened={opened}
-          itemKey={wholeNotebook}
-          heading="What you two said about the whole fence"
-        />
-        <Panel heading={household === 'b' ? 'Another answer' : 'What was asked'}>
-          <p>{answersStandWords}</p>
-          <div className="button-row">
-            <ButtonLink href={`${home}/welcome`}>
-              {household === 'b' ? 'See what is asked, and answer' : `See what ${b} sees`}
-            </ButtonLink>
-            <ButtonLink href={`${home}/needs`}>What you need of a fence</ButtonLink>
-          </div>
-        </Panel>
-      </Page>
+    <NotebookShell
+      opened={opened}
+      page="answer"
+      title="The first answer"
+      lead={
+        answers.length > 0
+          ? answers.map((one) => firstAnswerSentence(one, b)).join(' ')
+          : `${capitalised(b)} has not answered yet.`
+      }
+      back={{ href: home, label: 'The line' }}
+    >
+      {answers.map((answer) => (
+        <AnswerLeadsTo key={answer.answer} opened={opened} answer={answer} />
+      ))}
+      <ItemConversation
+        opened={opened}
+        itemKey={wholeNotebook}
+        heading="What you two said about the whole fence"
+      />
+      <Panel heading={household === 'b' ? 'Another answer' : 'What was asked'}>
+        <p>{answersStandWords}</p>
+        <div className="button-row">
+          <ButtonLink href={`${home}/welcome`}>
+            {household === 'b' ? 'See what is asked, and answer' : `See what ${b} sees`}
+          </ButtonLink>
+          <ButtonLink href={`${home}/needs`}>What you need of a fence</ButtonLink>
+        </div>
+      </Panel>
     </NotebookShell>
   )
 }

@@ -5,7 +5,6 @@ import { arrangementsTitle } from '../../../../lib/words/arrangementText.ts'
 import { moneyWords } from '../../../../lib/words/money.ts'
 import { shareNames } from '../../../../lib/words/shareText.ts'
 import { PressForm } from '../../../ui/draft/PressForm.tsx'
-import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import { ArrangementsForm } from '../../forms/ArrangementsForm.tsx'
 import { beginArrangements, removeArrangements, saveArrangements } from '../../server/arrangementActions.ts'
@@ -30,49 +29,49 @@ export default async function ArrangementsPage({ params }: { params: Promise<{ n
   const statement = statementOf(notebook)
   const inMoney = statement.ok ? statement.value.inMoney : undefined
   return (
-    <NotebookShell opened={opened} page="money">
-      <Page
-        title={arrangementsTitle}
-        lead="What you two agree on about money and hours beside the shares. Both mark it, and it is signed with the rest."
-        back={{ href: `${home}/money`, label: 'Money and hours' }}
-      >
-        {notebook.arrangements === undefined ? (
-          <Panel heading="Nothing is agreed yet">
-            <p>
-              A rate for an hour of work, how much dearer an item may come before you look at it again, and a
-              plan for paying in parts. You can do without; then nobody has to mark anything here.
-            </p>
-            <PressForm
-              action={beginArrangements.bind(null, notebookId)}
-              label="Agree on rates, tolerance and instalments"
-              weight="main"
+    <NotebookShell
+      opened={opened}
+      page="arrangements"
+      title={arrangementsTitle}
+      lead="What you two agree on about money and hours beside the shares. Both mark it, and it is signed with the rest."
+      back={{ href: `${home}/money`, label: 'Money and hours' }}
+    >
+      {notebook.arrangements === undefined ? (
+        <Panel heading="Nothing is agreed yet">
+          <p>
+            A rate for an hour of work, how much dearer an item may come before you look at it again, and a
+            plan for paying in parts. You can do without; then nobody has to mark anything here.
+          </p>
+          <PressForm
+            action={beginArrangements.bind(null, notebookId)}
+            label="Agree on rates, tolerance and instalments"
+            weight="main"
+          />
+        </Panel>
+      ) : (
+        <>
+          <Panel heading="Where this stands">
+            <MarkBox
+              opened={opened}
+              standing={standingOf(opened, 'arrangements')}
+              back={`${home}/arrangements`}
+            />
+            <RatesAgainstQuotes notebook={notebook} />
+          </Panel>
+          <Panel heading="What is agreed" id="arrangements">
+            <ArrangementsForm
+              initial={draft}
+              base={fingerprintOf(draft)}
+              save={saveArrangements.bind(null, notebookId)}
+              remove={removeArrangements.bind(null, notebookId)}
+              names={shareNames(notebook)}
+              more={moreInstalment(opened)}
+              planned={inMoney && { a: money(inMoney.a), b: money(inMoney.b) }}
             />
           </Panel>
-        ) : (
-          <>
-            <Panel heading="Where this stands">
-              <MarkBox
-                opened={opened}
-                standing={standingOf(opened, 'arrangements')}
-                back={`${home}/arrangements`}
-              />
-              <RatesAgainstQuotes notebook={notebook} />
-            </Panel>
-            <Panel heading="What is agreed" id="arrangements">
-              <ArrangementsForm
-                initial={draft}
-                base={fingerprintOf(draft)}
-                save={saveArrangements.bind(null, notebookId)}
-                remove={removeArrangements.bind(null, notebookId)}
-                names={shareNames(notebook)}
-                more={moreInstalment(opened)}
-                planned={inMoney && { a: money(inMoney.a), b: money(inMoney.b) }}
-              />
-            </Panel>
-            <ItemConversation opened={opened} itemKey="arrangements" />
-          </>
-        )}
-      </Page>
+          <ItemConversation opened={opened} itemKey="arrangements" />
+        </>
+      )}
     </NotebookShell>
   )
 }

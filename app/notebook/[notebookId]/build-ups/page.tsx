@@ -1,7 +1,6 @@
 import { readPart } from '../../../../lib/forms/parts.ts'
 import { fingerprintOf } from '../../../../lib/store/fingerprint.ts'
 import { shareNames } from '../../../../lib/words/shareText.ts'
-import { Page } from '../../../ui/Page.tsx'
 import { BuildUpsForm } from '../../forms/BuildUpsForm.tsx'
 import { saveNotebookPart } from '../../server/actions.ts'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
@@ -15,25 +14,25 @@ export default async function BuildUpsPage({ params }: { params: Promise<{ noteb
   const part = { part: 'buildUps' } as const
   const draft = readPart(opened.document, part) ?? {}
   return (
-    <NotebookShell opened={opened} page="materials">
-      <Page
-        title="Build-ups of your own"
-        lead="What you keep from one section or gate to begin the next from."
-        back={{ href: `/notebook/${notebookId}/materials`, label: 'Materials' }}
-      >
-        {opened.notebook.buildUps.length === 0 ? (
-          <p>
-            None is kept yet. Open the build-up of a section or gate, save it, and press “Keep this build-up”
-            at its end.
-          </p>
-        ) : null}
-        <BuildUpsForm
-          initial={draft}
-          base={fingerprintOf(draft)}
-          save={saveNotebookPart.bind(null, notebookId, part)}
-          names={shareNames(opened.notebook)}
-        />
-      </Page>
+    <NotebookShell
+      opened={opened}
+      page="build-ups"
+      title="Build-ups of your own"
+      lead="What you keep from one section or gate to begin the next from."
+      back={{ href: `/notebook/${notebookId}/materials`, label: 'Materials' }}
+    >
+      {opened.notebook.buildUps.length === 0 ? (
+        <p>
+          None is kept yet. Open the build-up of a section or gate, save it, and press “Keep this build-up” at
+          its end.
+        </p>
+      ) : null}
+      <BuildUpsForm
+        initial={draft}
+        base={fingerprintOf(draft)}
+        save={saveNotebookPart.bind(null, notebookId, part)}
+        names={shareNames(opened.notebook)}
+      />
     </NotebookShell>
   )
 }

@@ -1,4 +1,3 @@
-import { Page } from '../../../ui/Page.tsx'
 import { HistoryView } from '../../server/HistoryView.tsx'
 import { type AddressFields, historyAsked } from '../../server/historyAsked.ts'
 import { historyShown } from '../../server/historyShown.ts'
@@ -22,21 +21,21 @@ export default async function ChangesPage({
   const shown = await historyShown(notebookId, opened.document, opened.revisions, asked)
   const home = `/notebook/${notebookId}`
   return (
-    <NotebookShell opened={opened} page="record">
-      <Page
-        title="Changes"
-        lead="All that happened in this notebook: who, when, and what was before and after. Nothing here can be changed."
-        back={{ href: `${home}/record`, label: 'Record' }}
-      >
-        {await UndoPanel({ opened, titles: shown.titles })}
-        <HistoryView
-          shown={shown}
-          notebook={opened.notebook}
-          here={`${home}/changes`}
-          file={`${home}/history.json`}
-          pageOf={(entry) => pageOfChange(opened, entry)}
-        />
-      </Page>
+    <NotebookShell
+      opened={opened}
+      page="changes"
+      title="Changes"
+      lead="All that happened in this notebook: who, when, and what was before and after. Nothing here can be changed."
+      back={{ href: `${home}/record`, label: 'Record' }}
+    >
+      {await UndoPanel({ opened, titles: shown.titles })}
+      <HistoryView
+        shown={shown}
+        notebook={opened.notebook}
+        here={`${home}/changes`}
+        file={`${home}/history.json`}
+        pageOf={(entry) => pageOfChange(opened, entry)}
+      />
     </NotebookShell>
   )
 }

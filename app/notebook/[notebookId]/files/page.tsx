@@ -4,7 +4,6 @@ import { filesOf } from '../../../../lib/store/storedFiles.ts'
 import { fileKindHeadings, fileKindWords, sizeWords, takenFormats } from '../../../../lib/words/fileText.ts'
 import { itemTitle } from '../../../../lib/words/itemWords.ts'
 import { UploadForm } from '../../../ui/files/UploadForm.tsx'
-import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { type Opened, openNotebook } from '../../server/opened.ts'
@@ -32,57 +31,57 @@ export default async function FilesPage({
   const items = itemsToChoose(opened)
   const home = `/notebook/${notebookId}`
   return (
-    <NotebookShell opened={opened} page="record">
-      <Page
-        title="Photos and papers"
-        lead="What the line looked like before and after, the survey, permit letters and receipts. Both households see all of it."
-        back={{ href: `${home}/record`, label: 'Record' }}
-      >
-        <Panel heading="Add some" id="add">
-          <p>
-            A photo is drawn anew before it is stored: its position, its time and all else that a camera
-            writes into it are gone then. A PDF is stored as it is.
-          </p>
-          <UploadForm
-            address={`${home}/files/upload`}
-            action={addFiles.bind(null, notebookId)}
-            kinds={fileKinds.map((value) => ({ value, label: fileKindWords[value] }))}
-            items={items}
-            chosenItem={items.find(({ value }) => value === asked)?.value ?? ''}
-            limits={{
-              bytes: fileLimits.bytes,
-              caption: fileLimits.caption,
-              size: sizeWords(fileLimits.bytes),
-              formats: takenFormats,
-              accept: mediaTypes.join(','),
-            }}
-          />
+    <NotebookShell
+      opened={opened}
+      page="files"
+      title="Photos and papers"
+      lead="What the line looked like before and after, the survey, permit letters and receipts. Both households see all of it."
+      back={{ href: `${home}/record`, label: 'Record' }}
+    >
+      <Panel heading="Add some" id="add">
+        <p>
+          A photo is drawn anew before it is stored: its position, its time and all else that a camera writes
+          into it are gone then. A PDF is stored as it is.
+        </p>
+        <UploadForm
+          address={`${home}/files/upload`}
+          action={addFiles.bind(null, notebookId)}
+          kinds={fileKinds.map((value) => ({ value, label: fileKindWords[value] }))}
+          items={items}
+          chosenItem={items.find(({ value }) => value === asked)?.value ?? ''}
+          limits={{
+            bytes: fileLimits.bytes,
+            caption: fileLimits.caption,
+            size: sizeWords(fileLimits.bytes),
+            formats: takenFormats,
+            accept: mediaTypes.join(','),
+          }}
+        />
+      </Panel>
+      {files.length === 0 ? (
+        <Panel heading="Nothing here yet">
+          <p>Photos from before the work help most: nobody can take them later.</p>
         </Panel>
-        {files.length === 0 ? (
-          <Panel heading="Nothing here yet">
-            <p>Photos from before the work help most: nobody can take them later.</p>
+      ) : null}
+      {fileKinds.map((kind) => {
+        const ofKind = files.filter((file) => file.kind === kind)
+        return ofKind.length === 0 ? null : (
+          <Panel key={kind} heading={fileKindHeadings[kind]}>
+            <ul className="file-list">
+              {ofKind.map((file) => (
+                <StoredFileCard
+                  key={file.id}
+                  opened={opened}
+                  file={file}
+                  damage={damages.get(file.id)}
+                  withItem
+                />
+              ))}
+            </ul>
           </Panel>
-        ) : null}
-        {fileKinds.map((kind) => {
-          const ofKind = files.filter((file) => file.kind === kind)
-          return ofKind.length === 0 ? null : (
-            <Panel key={kind} heading={fileKindHeadings[kind]}>
-              <ul className="file-list">
-                {ofKind.map((file) => (
-                  <StoredFileCard
-                    key={file.id}
-                    opened={opened}
-                    file={file}
-                    damage={damages.get(file.id)}
-                    withItem
-                  />
-                ))}
-              </ul>
-            </Panel>
-          )
-        })}
-        <TakenAwayFiles opened={opened} files={takenAway} there={files} />
-      </Page>
+        )
+      })}
+      <TakenAwayFiles opened={opened} files={takenAway} there={files} />
     </NotebookShell>
   )
 }

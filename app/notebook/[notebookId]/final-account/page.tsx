@@ -1,7 +1,6 @@
 import { accountBlocks } from '../../../../lib/words/account/accountBlocks.ts'
 import { accountWords } from '../../../../lib/words/account/accountText.ts'
 import { ButtonLink } from '../../../ui/ButtonLink.tsx'
-import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import { AccountNotice } from '../../server/account/AccountNotice.tsx'
 import { AccountSigningPart } from '../../server/account/AccountSigningPart.tsx'
@@ -21,42 +20,38 @@ export default async function FinalAccountPage({ params }: { params: Promise<{ n
   const home = `/notebook/${notebookId}`
   const earlier = opened.accounts.slice(1)
   return (
-    <NotebookShell opened={opened} page="money">
-      <Page
-        title={accountWords.title}
-        lead={accountWords.lead}
-        back={{ href: `${home}/money`, label: 'Money and hours' }}
-      >
-        <AccountNotice opened={opened} />
-        {closed ? null : await ProposalsWait({ opened, noBar: accountWords.proposalsWait })}
-        {stands ? null : <OpenPart opened={opened} open={now.open} />}
-        {newest ? <AccountSigningPart opened={opened} frozen={newest} stands={stands} /> : null}
-        {newest ? (
-          <Panel heading={`What final account ${newest.stored.number} says`}>
-            <SummaryView blocks={accountBlocks(newest.account)} notebook={opened.notebook} short />
-          </Panel>
-        ) : null}
-        {now.account && !stands ? (
-          <Panel heading={accountWords.asOfNow}>
-            <SummaryView blocks={accountBlocks(now.account)} notebook={opened.notebook} short />
-          </Panel>
-        ) : null}
-        {earlier.length === 0 ? null : (
-          <Panel heading="Earlier final accounts">
-            <div className="button-row">
-              {earlier.map(({ stored }) => (
-                <ButtonLink
-                  key={stored.id}
-                  href={`${home}/final-account.pdf?number=${stored.number}`}
-                  download
-                >
-                  Final account {stored.number} (PDF)
-                </ButtonLink>
-              ))}
-            </div>
-          </Panel>
-        )}
-      </Page>
+    <NotebookShell
+      opened={opened}
+      page="final-account"
+      title={accountWords.title}
+      lead={accountWords.lead}
+      back={{ href: `${home}/money`, label: 'Money and hours' }}
+    >
+      <AccountNotice opened={opened} />
+      {closed ? null : await ProposalsWait({ opened, noBar: accountWords.proposalsWait })}
+      {stands ? null : <OpenPart opened={opened} open={now.open} />}
+      {newest ? <AccountSigningPart opened={opened} frozen={newest} stands={stands} /> : null}
+      {newest ? (
+        <Panel heading={`What final account ${newest.stored.number} says`}>
+          <SummaryView blocks={accountBlocks(newest.account)} notebook={opened.notebook} short />
+        </Panel>
+      ) : null}
+      {now.account && !stands ? (
+        <Panel heading={accountWords.asOfNow}>
+          <SummaryView blocks={accountBlocks(now.account)} notebook={opened.notebook} short />
+        </Panel>
+      ) : null}
+      {earlier.length === 0 ? null : (
+        <Panel heading="Earlier final accounts">
+          <div className="button-row">
+            {earlier.map(({ stored }) => (
+              <ButtonLink key={stored.id} href={`${home}/final-account.pdf?number=${stored.number}`} download>
+                Final account {stored.number} (PDF)
+              </ButtonLink>
+            ))}
+          </div>
+        </Panel>
+      )}
     </NotebookShell>
   )
 }

@@ -1,7 +1,6 @@
 import { digitsOf } from '../../../../lib/core/shares/statement.ts'
 import { firstSplitWords } from '../../../../lib/words/firstSplitText.ts'
 import { shareNames } from '../../../../lib/words/shareText.ts'
-import { Page } from '../../../ui/Page.tsx'
 import { FirstSplitForm } from '../../forms/FirstSplitForm.tsx'
 import { keepFirstSplit } from '../../server/firstSplitActions.ts'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
@@ -17,19 +16,19 @@ export default async function FirstSplitPage({ params }: { params: Promise<{ not
   const opened = await openNotebook(notebookId)
   const { household, notebook } = opened
   return (
-    <NotebookShell opened={opened} page="">
-      <Page
-        title={firstSplitWords.title}
-        lead={firstSplitWords.lead}
-        back={{ href: `/notebook/${notebookId}`, label: 'The line' }}
-      >
-        <FirstSplitForm
-          initial={{ ...figures, basic: '', by: household, way: 'equal', wants: household }}
-          save={keepFirstSplit.bind(null, notebookId)}
-          names={shareNames(notebook)}
-          digits={digitsOf(notebook)}
-        />
-      </Page>
+    <NotebookShell
+      opened={opened}
+      page="first-split"
+      title={firstSplitWords.title}
+      lead={firstSplitWords.lead}
+      back={{ href: `/notebook/${notebookId}`, label: 'The line' }}
+    >
+      <FirstSplitForm
+        initial={{ ...figures, basic: '', by: household, way: 'equal', wants: household }}
+        save={keepFirstSplit.bind(null, notebookId)}
+        names={shareNames(notebook)}
+        digits={digitsOf(notebook)}
+      />
     </NotebookShell>
   )
 }

@@ -7,7 +7,6 @@ import { letterCaution } from '../../../../lib/words/letter/letterFaultText.ts'
 import { proposedFence } from '../../../../lib/words/letter/proposedFence.ts'
 import { shareNames } from '../../../../lib/words/shareText.ts'
 import { Caution } from '../../../ui/Caution.tsx'
-import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import { LetterForm } from '../../forms/LetterForm.tsx'
 import { saveNotebookPart } from '../../server/actions.ts'
@@ -26,29 +25,29 @@ export default async function LetterPage({ params }: { params: Promise<{ noteboo
   const [bothIn, waiting] = [await hasLink(notebookId, 'b'), await openInvitation(notebookId)]
   const suggested = { ...emptyLetter, proposed: proposedFence(notebook) }
   return (
-    <NotebookShell opened={opened} page="">
-      <Page
-        title="The first letter"
-        lead={`One page to ${householdName(notebook, 'b')}: what is wrong, what you propose, where, at what cost, shared how and why, when, and how to answer. It is no part of what is signed.`}
-        back={{ href: `/notebook/${notebookId}/links`, label: 'Links' }}
-      >
-        <Panel heading="Its words and days">
-          <p>
-            Where the fence stands, what it is estimated to cost and how it would be shared come out of the
-            notebook as it stands.
-          </p>
-          <LetterForm
-            initial={notebook.letter === undefined ? { letter: suggested } : draft}
-            base={fingerprintOf(draft)}
-            save={saveNotebookPart.bind(null, notebookId, part)}
-            names={shareNames(notebook)}
-          />
-          <Caution title="Local law">
-            <p>{letterCaution}</p>
-          </Caution>
-        </Panel>
-        <HandOutPart opened={opened} bothIn={bothIn} waiting={waiting} />
-      </Page>
+    <NotebookShell
+      opened={opened}
+      page="letter"
+      title="The first letter"
+      lead={`One page to ${householdName(notebook, 'b')}: what is wrong, what you propose, where, at what cost, shared how and why, when, and how to answer. It is no part of what is signed.`}
+      back={{ href: `/notebook/${notebookId}/links`, label: 'Links' }}
+    >
+      <Panel heading="Its words and days">
+        <p>
+          Where the fence stands, what it is estimated to cost and how it would be shared come out of the
+          notebook as it stands.
+        </p>
+        <LetterForm
+          initial={notebook.letter === undefined ? { letter: suggested } : draft}
+          base={fingerprintOf(draft)}
+          save={saveNotebookPart.bind(null, notebookId, part)}
+          names={shareNames(notebook)}
+        />
+        <Caution title="Local law">
+          <p>{letterCaution}</p>
+        </Caution>
+      </Panel>
+      <HandOutPart opened={opened} bothIn={bothIn} waiting={waiting} />
     </NotebookShell>
   )
 }

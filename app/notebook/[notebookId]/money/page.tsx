@@ -3,7 +3,6 @@ import { accountWords } from '../../../../lib/words/account/accountText.ts'
 import { arrangementsTitle } from '../../../../lib/words/arrangementText.ts'
 import { itemTitle } from '../../../../lib/words/itemWords.ts'
 import { ButtonLink } from '../../../ui/ButtonLink.tsx'
-import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import { AccountNotice } from '../../server/account/AccountNotice.tsx'
 import { BalanceView } from '../../server/BalanceView.tsx'
@@ -28,40 +27,40 @@ export default async function MoneyPage({ params }: { params: Promise<{ notebook
   )
   const entries = notebook.contributions
   return (
-    <NotebookShell opened={opened} page="money">
-      <Page
-        title="Money and hours"
-        lead="What each household was asked for, what it has given, and what is left to give. Only what has been given counts as given."
-      >
-        <AccountNotice opened={opened} page={`/notebook/${notebookId}/final-account`} />
-        <BalanceView opened={opened} />
-        <CapNotice opened={opened} />
-        <div className="button-row">
-          <ButtonLink href={`/notebook/${notebookId}/books`}>The books: planned against actual</ButtonLink>
-          <ButtonLink href={`/notebook/${notebookId}/arrangements`}>{arrangementsTitle}</ButtonLink>
-          <ButtonLink href={`/notebook/${notebookId}/final-account`}>{accountWords.title}</ButtonLink>
-        </div>
-        <InstalmentsPanel opened={opened} />
-        {await EntryPart({ opened })}
-        <Panel heading="The book" id="book">
-          {entries.length === 0 ? (
-            <p>Nothing has been entered yet.</p>
-          ) : (
-            <ol className="item-rows">
-              {entries.map((entry, index) => (
-                <BookEntry
-                  // biome-ignore lint/suspicious/noArrayIndexKey: an entry never moves in the book
-                  key={index}
-                  opened={opened}
-                  index={index}
-                  entry={entry}
-                  item={titles.get(entry.for) ?? 'the whole fence'}
-                />
-              ))}
-            </ol>
-          )}
-        </Panel>
-      </Page>
+    <NotebookShell
+      opened={opened}
+      page="money"
+      title="Money and hours"
+      lead="What each household was asked for, what it has given, and what is left to give. Only what has been given counts as given."
+    >
+      <AccountNotice opened={opened} page={`/notebook/${notebookId}/final-account`} />
+      <BalanceView opened={opened} />
+      <CapNotice opened={opened} />
+      <div className="button-row">
+        <ButtonLink href={`/notebook/${notebookId}/books`}>The books: planned against actual</ButtonLink>
+        <ButtonLink href={`/notebook/${notebookId}/arrangements`}>{arrangementsTitle}</ButtonLink>
+        <ButtonLink href={`/notebook/${notebookId}/final-account`}>{accountWords.title}</ButtonLink>
+      </div>
+      <InstalmentsPanel opened={opened} />
+      {await EntryPart({ opened })}
+      <Panel heading="The book" id="book">
+        {entries.length === 0 ? (
+          <p>Nothing has been entered yet.</p>
+        ) : (
+          <ol className="item-rows">
+            {entries.map((entry, index) => (
+              <BookEntry
+                // biome-ignore lint/suspicious/noArrayIndexKey: an entry never moves in the book
+                key={index}
+                opened={opened}
+                index={index}
+                entry={entry}
+                item={titles.get(entry.for) ?? 'the whole fence'}
+              />
+            ))}
+          </ol>
+        )}
+      </Panel>
     </NotebookShell>
   )
 }

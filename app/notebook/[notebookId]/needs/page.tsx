@@ -2,7 +2,6 @@ import { otherHousehold } from '../../../../lib/core/people/household.ts'
 import { householdName } from '../../../../lib/words/labels.ts'
 import { needsStanding } from '../../../../lib/words/needText.ts'
 import { capitalised } from '../../../../lib/words/summary/names.ts'
-import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import { NeedsForm } from '../../forms/NeedsForm.tsx'
 import { NeedLists } from '../../server/NeedLists.tsx'
@@ -21,32 +20,30 @@ export default async function NeedsPage({ params }: { params: Promise<{ notebook
   const { own, otherSaid, both } = await needsOf(notebookId, household)
   const other = capitalised(householdName(notebook, otherHousehold(household)))
   return (
-    <NotebookShell opened={opened} page="">
-      <Page
-        title="What each of you needs"
-        lead="Needs before prices. What you write here is kept apart from the plan until both have said theirs."
-        back={{ href: `/notebook/${notebookId}`, label: 'The line' }}
-      >
-        <Panel heading="Where this stands">
-          <p>{needsStanding({ own: own !== undefined, other: otherSaid }, other)}</p>
-          {both === undefined ? null : <NeedLists opened={opened} both={both} />}
-          {both === undefined ? null : (
-            <p>
-              A section says on its own page which needs it meets. Both mark it there, as with any change.
-            </p>
-          )}
-        </Panel>
-        <Panel heading={`What ${householdName(notebook, household)} needs`}>
-          <p>
-            Say what matters to you, not how to build it.{' '}
-            {both === undefined
-              ? 'You can change it until then, and afterwards too.'
-              : 'You can say it anew; the newest counts, and both see it.'}{' '}
-            It binds nobody.
-          </p>
-          <NeedsForm initial={needsDraft(own ?? [])} save={sayNeeds.bind(null, notebookId)} />
-        </Panel>
-      </Page>
+    <NotebookShell
+      opened={opened}
+      page="needs"
+      title="What each of you needs"
+      lead="Needs before prices. What you write here is kept apart from the plan until both have said theirs."
+      back={{ href: `/notebook/${notebookId}`, label: 'The line' }}
+    >
+      <Panel heading="Where this stands">
+        <p>{needsStanding({ own: own !== undefined, other: otherSaid }, other)}</p>
+        {both === undefined ? null : <NeedLists opened={opened} both={both} />}
+        {both === undefined ? null : (
+          <p>A section says on its own page which needs it meets. Both mark it there, as with any change.</p>
+        )}
+      </Panel>
+      <Panel heading={`What ${householdName(notebook, household)} needs`}>
+        <p>
+          Say what matters to you, not how to build it.{' '}
+          {both === undefined
+            ? 'You can change it until then, and afterwards too.'
+            : 'You can say it anew; the newest counts, and both see it.'}{' '}
+          It binds nobody.
+        </p>
+        <NeedsForm initial={needsDraft(own ?? [])} save={sayNeeds.bind(null, notebookId)} />
+      </Panel>
     </NotebookShell>
   )
 }

@@ -8,7 +8,6 @@ import {
   paperTitleWords,
   paperViewWords,
 } from '../../../../lib/words/paperText.ts'
-import { Page } from '../../../ui/Page.tsx'
 import { PaperLens } from '../../../ui/PaperLens.tsx'
 import { PaperLink } from '../../../ui/work/PaperLink.tsx'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
@@ -37,29 +36,29 @@ export default async function PaperPage({
   const { page, pages } = summaryPages(summary, printFonts())
   const pdf = `/notebook/${notebookId}/summary.pdf${frozen ? `?revision=${frozen.revision.number}` : ''}`
   return (
-    <NotebookShell opened={opened} page="sign">
-      <Page
-        title={paperTitleWords(frozen?.revision.number)}
-        lead={paperViewWords}
-        back={{ href: `/notebook/${notebookId}/sign`, label: 'Sign' }}
-      >
-        <div className="button-row">
-          <PaperLink href={pdf}>Take it as a PDF</PaperLink>
-        </div>
-        <div className="paper-sheets">
-          {pages.map((marks, index) => (
-            <PaperLens
-              // biome-ignore lint/suspicious/noArrayIndexKey: pages are told by their number
-              key={index}
-              label={paperPageWords(index + 1, pages.length)}
-              larger={paperLargerWords(index + 1)}
-              smaller={paperSmallerWords(index + 1)}
-            >
-              <PaperSheet marks={marks} page={page} label={paperPageWords(index + 1, pages.length)} />
-            </PaperLens>
-          ))}
-        </div>
-      </Page>
+    <NotebookShell
+      opened={opened}
+      page="paper"
+      title={paperTitleWords(frozen?.revision.number)}
+      lead={paperViewWords}
+      back={{ href: `/notebook/${notebookId}/sign`, label: 'Sign' }}
+    >
+      <div className="button-row">
+        <PaperLink href={pdf}>Take it as a PDF</PaperLink>
+      </div>
+      <div className="paper-sheets">
+        {pages.map((marks, index) => (
+          <PaperLens
+            // biome-ignore lint/suspicious/noArrayIndexKey: pages are told by their number
+            key={index}
+            label={paperPageWords(index + 1, pages.length)}
+            larger={paperLargerWords(index + 1)}
+            smaller={paperSmallerWords(index + 1)}
+          >
+            <PaperSheet marks={marks} page={page} label={paperPageWords(index + 1, pages.length)} />
+          </PaperLens>
+        ))}
+      </div>
     </NotebookShell>
   )
 }

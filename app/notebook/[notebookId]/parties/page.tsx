@@ -1,7 +1,6 @@
 import { currencies } from '../../../../lib/core/amounts/currency.ts'
 import { readPart } from '../../../../lib/forms/parts.ts'
 import { fingerprintOf } from '../../../../lib/store/fingerprint.ts'
-import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import { HeadingForm } from '../../forms/HeadingForm.tsx'
 import { saveNotebookPart } from '../../server/actions.ts'
@@ -20,24 +19,24 @@ export default async function PartiesPage({ params }: { params: Promise<{ notebo
   const draft = readPart(opened.document, part) ?? {}
   const home = `/notebook/${notebookId}`
   return (
-    <NotebookShell opened={opened} page="">
-      <Page
-        title="Households and parties"
-        lead="Who the two households are, and everyone who signs for them. All parties of one household sign through its one link."
-        back={{ href: home, label: 'The line' }}
-      >
-        <Panel heading="Where this stands">
-          <MarkBox opened={opened} standing={standingOf(opened, 'parties')} back={`${home}/parties`} />
-        </Panel>
-        <HeadingForm
-          initial={draft}
-          base={fingerprintOf(draft)}
-          save={saveNotebookPart.bind(null, notebookId, part)}
-          saveLabel="Save households and parties"
-          currencies={currencies()}
-        />
-        <ItemConversation opened={opened} itemKey="parties" />
-      </Page>
+    <NotebookShell
+      opened={opened}
+      page="parties"
+      title="Households and parties"
+      lead="Who the two households are, and everyone who signs for them. All parties of one household sign through its one link."
+      back={{ href: home, label: 'The line' }}
+    >
+      <Panel heading="Where this stands">
+        <MarkBox opened={opened} standing={standingOf(opened, 'parties')} back={`${home}/parties`} />
+      </Panel>
+      <HeadingForm
+        initial={draft}
+        base={fingerprintOf(draft)}
+        save={saveNotebookPart.bind(null, notebookId, part)}
+        saveLabel="Save households and parties"
+        currencies={currencies()}
+      />
+      <ItemConversation opened={opened} itemKey="parties" />
     </NotebookShell>
   )
 }

@@ -2,7 +2,6 @@ import { takeOff } from '../../../../lib/core/takeoff/takeOff.ts'
 import { readPart } from '../../../../lib/forms/parts.ts'
 import { fingerprintOf } from '../../../../lib/store/fingerprint.ts'
 import { shareNames } from '../../../../lib/words/shareText.ts'
-import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import { PiecesForm } from '../../forms/PiecesForm.tsx'
 import { saveNotebookPart } from '../../server/actions.ts'
@@ -26,29 +25,29 @@ export default async function PiecesPage({ params }: { params: Promise<{ noteboo
   const fitting = new Set(cutJobs.flatMap((job) => job.inventory.map(({ index }) => index)))
   const unused = notebook.inventory.flatMap((_, index) => (fitting.has(index) ? [] : [index + 1]))
   return (
-    <NotebookShell opened={opened} page="materials">
-      <Page
-        title="Pieces at hand"
-        lead="What you have already, measured piece by piece. The cut plan cuts these before anything is bought."
-        back={{ href: `${home}/materials`, label: 'Materials' }}
-      >
-        <FoundPanel notebookId={notebookId} notebook={notebook} findings={found.findings} here={here} />
-        {unused.length === 0 ? null : (
-          <Panel heading="Not used by the cut plan">
-            <p>
-              {unused.length === 1 ? 'Row' : 'Rows'} {unused.join(', ')}: nothing that has to be cut has this
-              shape, outside size and wall, or the length is not said yet.
-            </p>
-          </Panel>
-        )}
-        <PiecesForm
-          initial={draft}
-          base={fingerprintOf(draft)}
-          save={saveNotebookPart.bind(null, notebookId, part)}
-          names={shareNames(notebook)}
-          findings={found.atFields}
-        />
-      </Page>
+    <NotebookShell
+      opened={opened}
+      page="pieces"
+      title="Pieces at hand"
+      lead="What you have already, measured piece by piece. The cut plan cuts these before anything is bought."
+      back={{ href: `${home}/materials`, label: 'Materials' }}
+    >
+      <FoundPanel notebookId={notebookId} notebook={notebook} findings={found.findings} here={here} />
+      {unused.length === 0 ? null : (
+        <Panel heading="Not used by the cut plan">
+          <p>
+            {unused.length === 1 ? 'Row' : 'Rows'} {unused.join(', ')}: nothing that has to be cut has this
+            shape, outside size and wall, or the length is not said yet.
+          </p>
+        </Panel>
+      )}
+      <PiecesForm
+        initial={draft}
+        base={fingerprintOf(draft)}
+        save={saveNotebookPart.bind(null, notebookId, part)}
+        names={shareNames(notebook)}
+        findings={found.atFields}
+      />
     </NotebookShell>
   )
 }

@@ -1,7 +1,6 @@
 import { proposalsOf } from '../../../../lib/store/proposals.ts'
 import { proposalWords } from '../../../../lib/words/proposalText.ts'
 import { ButtonLink } from '../../../ui/ButtonLink.tsx'
-import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import { EndedProposals } from '../../server/EndedProposals.tsx'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
@@ -24,27 +23,31 @@ export default async function ProposalsPage({ params }: { params: Promise<{ note
   const ended = all.filter((one) => one.reply !== undefined && !held.includes(one))
   const numbers = new Map(all.map(({ id, number }) => [id, number]))
   return (
-    <NotebookShell opened={opened} page="shares">
-      <Page title="Proposals" lead={proposalWords.lead} back={{ href: `${home}/shares`, label: 'Shares' }}>
-        <PositionsView opened={opened} positions={positions} />
-        {shown.map((one) => (
-          <ProposalCard
-            key={one.proposal.id}
-            opened={opened}
-            shown={one}
-            numbers={numbers}
-            endedBy={endedBy(all, one.proposal.id)}
-          />
-        ))}
-        <Panel heading="Propose something">
-          {all.length === 0 ? <p>{proposalWords.none}</p> : null}
-          <p>{proposalWords.takesPlace}</p>
-          <div className="button-row">
-            <ButtonLink href={`${home}/proposals/new`}>Make a proposal</ButtonLink>
-          </div>
-        </Panel>
-        <EndedProposals opened={opened} ended={ended} all={all} />
-      </Page>
+    <NotebookShell
+      opened={opened}
+      page="proposals"
+      title="Proposals"
+      lead={proposalWords.lead}
+      back={{ href: `${home}/shares`, label: 'Shares' }}
+    >
+      <PositionsView opened={opened} positions={positions} />
+      {shown.map((one) => (
+        <ProposalCard
+          key={one.proposal.id}
+          opened={opened}
+          shown={one}
+          numbers={numbers}
+          endedBy={endedBy(all, one.proposal.id)}
+        />
+      ))}
+      <Panel heading="Propose something">
+        {all.length === 0 ? <p>{proposalWords.none}</p> : null}
+        <p>{proposalWords.takesPlace}</p>
+        <div className="button-row">
+          <ButtonLink href={`${home}/proposals/new`}>Make a proposal</ButtonLink>
+        </div>
+      </Panel>
+      <EndedProposals opened={opened} ended={ended} all={all} />
     </NotebookShell>
   )
 }

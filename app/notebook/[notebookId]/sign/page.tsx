@@ -1,7 +1,6 @@
 import { agreementOnPaper } from '../../../../lib/words/signingWords.ts'
 import { summaryContent } from '../../../../lib/words/summary/summaryContent.ts'
 import { ButtonLink } from '../../../ui/ButtonLink.tsx'
-import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import { PaperLink } from '../../../ui/work/PaperLink.tsx'
 import { AmendmentView } from '../../server/AmendmentView.tsx'
@@ -33,48 +32,45 @@ export default async function SignPage({ params }: { params: Promise<{ notebookI
       : undefined
   const summary = newest ? revisionSummary(newest, opened.revisions) : draftSummary(opened)
   return (
-    <NotebookShell opened={opened} page="sign">
-      <Page
-        title="Sign"
-        lead={
-          newest?.stillToSign.length === 0
-            ? `Revision ${newest.revision.number} is signed by all parties of both households.`
-            : 'Nothing binds anyone until all parties of both households have signed. Agreeing tonight and signing days later is the normal case.'
+    <NotebookShell
+      opened={opened}
+      page="sign"
+      title="Sign"
+      lead={
+        newest?.stillToSign.length === 0
+          ? `Revision ${newest.revision.number} is signed by all parties of both households.`
+          : 'Nothing binds anyone until all parties of both households have signed. Agreeing tonight and signing days later is the normal case.'
+      }
+    >
+      {differs || newest.stillToSign.length > 0 ? await ProposalsWait({ opened }) : null}
+      {newest ? <SigningPart opened={opened} frozen={newest} trouble={trouble} /> : null}
+      {newest && differs ? (
+        <Panel heading="The notebook has changed since">
+          <p>What was changed belongs to the next revision. The one that stands is not touched by it.</p>
+        </Panel>
+      ) : null}
+      {amends ? (
+        <AmendmentView amends={amends} heading={`What the amendment changes in revision ${amends.number}`} />
+      ) : null}
+      {differs ? <PutUpPart opened={opened} number={(newest?.revision.number ?? 0) + 1} /> : null}
+      <Panel
+        heading={
+          newest ? `The agreement, revision ${newest.revision.number}` : 'The agreement so far, a draft'
+        }
+        aside={
+          newest ? undefined : (
+            <div className="button-row">
+              <ButtonLink href={`${home}/paper`}>Page by page</ButtonLink>
+              <PaperLink href={`${home}/summary.pdf`}>Draft summary (PDF)</PaperLink>
+            </div>
+          )
         }
       >
-        {differs || newest.stillToSign.length > 0 ? await ProposalsWait({ opened }) : null}
-        {newest ? <SigningPart opened={opened} frozen={newest} trouble={trouble} /> : null}
-        {newest && differs ? (
-          <Panel heading="The notebook has changed since">
-            <p>What was changed belongs to the next revision. The one that stands is not touched by it.</p>
-          </Panel>
-        ) : null}
-        {amends ? (
-          <AmendmentView
-            amends={amends}
-            heading={`What the amendment changes in revision ${amends.number}`}
-          />
-        ) : null}
-        {differs ? <PutUpPart opened={opened} number={(newest?.revision.number ?? 0) + 1} /> : null}
-        <Panel
-          heading={
-            newest ? `The agreement, revision ${newest.revision.number}` : 'The agreement so far, a draft'
-          }
-          aside={
-            newest ? undefined : (
-              <div className="button-row">
-                <ButtonLink href={`${home}/paper`}>Page by page</ButtonLink>
-                <PaperLink href={`${home}/summary.pdf`}>Draft summary (PDF)</PaperLink>
-              </div>
-            )
-          }
-        >
-          <p className="on-paper-only">{agreementOnPaper(newest?.revision.number)}</p>
-          <div className="on-screen-only">
-            <SummaryView blocks={summaryContent(summary)} notebook={summary.notebook} />
-          </div>
-        </Panel>
-      </Page>
+        <p className="on-paper-only">{agreementOnPaper(newest?.revision.number)}</p>
+        <div className="on-screen-only">
+          <SummaryView blocks={summaryContent(summary)} notebook={summary.notebook} />
+        </div>
+      </Panel>
     </NotebookShell>
   )
 }

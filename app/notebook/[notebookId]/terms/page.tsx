@@ -2,7 +2,6 @@ import { decisionKey } from '../../../../lib/core/agreement/agreedItems.ts'
 import { readPart } from '../../../../lib/forms/parts.ts'
 import { fingerprintOf } from '../../../../lib/store/fingerprint.ts'
 import { dayWords } from '../../../../lib/words/day.ts'
-import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import { DecisionsForm } from '../../forms/DecisionsForm.tsx'
 import { TermsForm } from '../../forms/TermsForm.tsx'
@@ -24,43 +23,43 @@ export default async function TermsPage({ params }: { params: Promise<{ notebook
   const [termsDraft, decisionsDraft] = [readPart(document, terms) ?? {}, readPart(document, decisions) ?? {}]
   const written = Array.isArray(document.decisions) ? document.decisions : []
   return (
-    <NotebookShell opened={opened} page="terms">
-      <Page
-        title="Terms"
-        lead="What you settle in words. The wordings are a beginning to be edited; none of them is agreed until both mark them."
-      >
-        <Panel heading="Where this stands">
-          <MarkBox opened={opened} standing={standingOf(opened, 'terms')} back={back} />
-        </Panel>
-        <TermsForm
-          initial={termsDraft}
-          base={fingerprintOf(termsDraft)}
-          save={saveNotebookPart.bind(null, notebookId, terms)}
+    <NotebookShell
+      opened={opened}
+      page="terms"
+      title="Terms"
+      lead="What you settle in words. The wordings are a beginning to be edited; none of them is agreed until both mark them."
+    >
+      <Panel heading="Where this stands">
+        <MarkBox opened={opened} standing={standingOf(opened, 'terms')} back={back} />
+      </Panel>
+      <TermsForm
+        initial={termsDraft}
+        base={fingerprintOf(termsDraft)}
+        save={saveNotebookPart.bind(null, notebookId, terms)}
+      />
+      <ItemConversation opened={opened} itemKey="terms" />
+      <Panel heading="Decisions" id="decisions">
+        <p>What you decided along the way. Each is marked by itself.</p>
+        {opened.notebook.decisions.map((decision, index) => {
+          const key = decisionKey(written[index])
+          return (
+            <Panel
+              key={key}
+              heading={decision.on ? `Decided on ${dayWords(decision.on)}` : 'Decided'}
+              level={3}
+              tone="quiet"
+            >
+              <p>{decision.text}</p>
+              <MarkBox opened={opened} standing={standingOf(opened, key)} back={`${back}#decisions`} />
+            </Panel>
+          )
+        })}
+        <DecisionsForm
+          initial={decisionsDraft}
+          base={fingerprintOf(decisionsDraft)}
+          save={saveNotebookPart.bind(null, notebookId, decisions)}
         />
-        <ItemConversation opened={opened} itemKey="terms" />
-        <Panel heading="Decisions" id="decisions">
-          <p>What you decided along the way. Each is marked by itself.</p>
-          {opened.notebook.decisions.map((decision, index) => {
-            const key = decisionKey(written[index])
-            return (
-              <Panel
-                key={key}
-                heading={decision.on ? `Decided on ${dayWords(decision.on)}` : 'Decided'}
-                level={3}
-                tone="quiet"
-              >
-                <p>{decision.text}</p>
-                <MarkBox opened={opened} standing={standingOf(opened, key)} back={`${back}#decisions`} />
-              </Panel>
-            )
-          })}
-          <DecisionsForm
-            initial={decisionsDraft}
-            base={fingerprintOf(decisionsDraft)}
-            save={saveNotebookPart.bind(null, notebookId, decisions)}
-          />
-        </Panel>
-      </Page>
+      </Panel>
     </NotebookShell>
   )
 }

@@ -1,6 +1,5 @@
 import { shareNames } from '../../../../lib/words/shareText.ts'
 import { tryWords } from '../../../../lib/words/tryText.ts'
-import { Page } from '../../../ui/Page.tsx'
 import { TryAChange } from '../../forms/trying/TryAChange.tsx'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { openNotebook } from '../../server/opened.ts'
@@ -17,20 +16,20 @@ export default async function TryPage({ params }: { params: Promise<{ notebookId
   // A tried change is held against the plan; what was given and bought so far is no part of it.
   const plan = { ...opened.inForce, contributions: [], books: { bought: [], things: [], conversions: [] } }
   return (
-    <NotebookShell opened={opened} page="shares">
-      <Page
-        title="Try a change"
-        lead={tryWords.lead}
-        back={{ href: `/notebook/${notebookId}/shares`, label: 'Shares' }}
-      >
-        <TryAChange
-          notebookId={notebookId}
-          plan={plan}
-          offers={tryOffers(document)}
-          names={shareNames(notebook)}
-          keep={keepTried.bind(null, notebookId, itemsBase(document))}
-        />
-      </Page>
+    <NotebookShell
+      opened={opened}
+      page="try"
+      title="Try a change"
+      lead={tryWords.lead}
+      back={{ href: `/notebook/${notebookId}/shares`, label: 'Shares' }}
+    >
+      <TryAChange
+        notebookId={notebookId}
+        plan={plan}
+        offers={tryOffers(document)}
+        names={shareNames(notebook)}
+        keep={keepTried.bind(null, notebookId, itemsBase(document))}
+      />
     </NotebookShell>
   )
 }

@@ -8,7 +8,6 @@ import { householdName } from '../../../../lib/words/labels.ts'
 import { moneyWords } from '../../../../lib/words/money.ts'
 import { capitalised } from '../../../../lib/words/summary/names.ts'
 import { ButtonLink } from '../../../ui/ButtonLink.tsx'
-import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import { AskedOfInvited, mostAskedOfInvited } from '../../server/AskedOfInvited.tsx'
 import { FiveAnswers } from '../../server/FiveAnswers.tsx'
@@ -32,47 +31,47 @@ export default async function WelcomePage({ params }: { params: Promise<{ notebo
   const most = asked && moneyWords(asked.amount, notebook.currency)
   const [a, b] = [householdName(notebook, 'a'), householdName(notebook, 'b')]
   return (
-    <NotebookShell opened={opened} page="">
-      <Page
-        title={household === 'b' ? `${capitalised(a)} asks about the fence` : `What ${b} sees first`}
-        lead={firstScreenLead(household, b, most)}
-        aside={
-          <ButtonLink href="#answers">
-            {household === 'b' ? 'To the five answers' : 'To the answers'}
-          </ButtonLink>
-        }
-        back={{ href: home, label: 'The line' }}
-      >
-        <Panel heading="The old fence">
-          {notebook.letter?.wrong ? <p>{notebook.letter.wrong}</p> : null}
-          <OldFencePhoto opened={opened} photo={await newestPhotoBefore(notebookId)} />
-        </Panel>
-        <Panel heading="What is planned">
-          {notebook.letter?.proposed ? <p>{notebook.letter.proposed}</p> : null}
-          {line.stations.length + sections.length + gates.length > 0 ? (
-            <LineDrawing notebook={notebook} home={home} />
-          ) : (
-            <p>{firstScreenNothing}</p>
-          )}
-        </Panel>
-        <AskedOfInvited opened={opened} />
-        <Panel heading={household === 'b' ? 'What do you say?' : `What ${b} can say`} id="answers">
-          {answers.length > 0 ? (
-            <>
-              <p>{answers.map((one) => firstAnswerSentence(one, b)).join(' ')}</p>
-              <ButtonLink href={`${home}/answer`}>What came of it</ButtonLink>
-            </>
-          ) : null}
-          {household === 'b' ? (
-            <>
-              {answers.length > 0 ? <p>You can answer anew; the newest answer stands.</p> : null}
-              <FiveAnswers opened={opened} />
-            </>
-          ) : (
-            <p>{answersOfOtherWords(b)}</p>
-          )}
-        </Panel>
-      </Page>
+    <NotebookShell
+      opened={opened}
+      page="welcome"
+      title={household === 'b' ? `${capitalised(a)} asks about the fence` : `What ${b} sees first`}
+      lead={firstScreenLead(household, b, most)}
+      aside={
+        <ButtonLink href="#answers">
+          {household === 'b' ? 'To the five answers' : 'To the answers'}
+        </ButtonLink>
+      }
+      back={{ href: home, label: 'The line' }}
+    >
+      <Panel heading="The old fence">
+        {notebook.letter?.wrong ? <p>{notebook.letter.wrong}</p> : null}
+        <OldFencePhoto opened={opened} photo={await newestPhotoBefore(notebookId)} />
+      </Panel>
+      <Panel heading="What is planned">
+        {notebook.letter?.proposed ? <p>{notebook.letter.proposed}</p> : null}
+        {line.stations.length + sections.length + gates.length > 0 ? (
+          <LineDrawing notebook={notebook} home={home} />
+        ) : (
+          <p>{firstScreenNothing}</p>
+        )}
+      </Panel>
+      <AskedOfInvited opened={opened} />
+      <Panel heading={household === 'b' ? 'What do you say?' : `What ${b} can say`} id="answers">
+        {answers.length > 0 ? (
+          <>
+            <p>{answers.map((one) => firstAnswerSentence(one, b)).join(' ')}</p>
+            <ButtonLink href={`${home}/answer`}>What came of it</ButtonLink>
+          </>
+        ) : null}
+        {household === 'b' ? (
+          <>
+            {answers.length > 0 ? <p>You can answer anew; the newest answer stands.</p> : null}
+            <FiveAnswers opened={opened} />
+          </>
+        ) : (
+          <p>{answersOfOtherWords(b)}</p>
+        )}
+      </Panel>
     </NotebookShell>
   )
 }

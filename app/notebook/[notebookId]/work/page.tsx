@@ -1,7 +1,6 @@
 import { cautionsOfAll } from '../../../../lib/core/agreement/cautions.ts'
 import { arrangementsTitle } from '../../../../lib/words/arrangementText.ts'
 import { ButtonLink } from '../../../ui/ButtonLink.tsx'
-import { Page } from '../../../ui/Page.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import { ConversionsPanel } from '../../server/ConversionsPanel.tsx'
 import { HoursPanel } from '../../server/HoursPanel.tsx'
@@ -19,28 +18,28 @@ export default async function WorkPage({ params }: { params: Promise<{ notebookI
   const { notebook } = opened
   const empty = notebook.sections.length + notebook.gates.length + notebook.common.length === 0
   return (
-    <NotebookShell opened={opened} page="work">
-      <Page
-        title="Work"
-        lead="Every labour line in hours, item by item, and what is left of each household’s share of them. Open an item to change its lines."
-      >
-        <WorkCautions kinds={cautionsOfAll(notebook)} />
-        {empty ? (
-          <p>Lay out sections and gates on The line first.</p>
-        ) : (
-          <>
-            <LabourTables opened={opened} />
-            <HoursPanel opened={opened} />
-            <Panel heading="Rates">
-              <RatesAgainstQuotes notebook={notebook} />
-              <div className="button-row">
-                <ButtonLink href={`/notebook/${notebookId}/arrangements`}>{arrangementsTitle}</ButtonLink>
-              </div>
-            </Panel>
-            {await ConversionsPanel({ opened })}
-          </>
-        )}
-      </Page>
+    <NotebookShell
+      opened={opened}
+      page="work"
+      title="Work"
+      lead="Every labour line in hours, item by item, and what is left of each household’s share of them. Open an item to change its lines."
+    >
+      <WorkCautions kinds={cautionsOfAll(notebook)} />
+      {empty ? (
+        <p>Lay out sections and gates on The line first.</p>
+      ) : (
+        <>
+          <LabourTables opened={opened} />
+          <HoursPanel opened={opened} />
+          <Panel heading="Rates">
+            <RatesAgainstQuotes notebook={notebook} />
+            <div className="button-row">
+              <ButtonLink href={`/notebook/${notebookId}/arrangements`}>{arrangementsTitle}</ButtonLink>
+            </div>
+          </Panel>
+          {await ConversionsPanel({ opened })}
+        </>
+      )}
     </NotebookShell>
   )
 }

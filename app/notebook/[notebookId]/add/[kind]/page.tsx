@@ -2,7 +2,6 @@ import { notFound } from 'next/navigation'
 import type { ItemKind } from '../../../../../lib/core/agreement/notebook.ts'
 import { agreedRates } from '../../../../../lib/core/hours/rates.ts'
 import { shareNames } from '../../../../../lib/words/shareText.ts'
-import { Page } from '../../../../ui/Page.tsx'
 import { ItemForm } from '../../../forms/ItemForm.tsx'
 import { addNotebookItem } from '../../../server/actions.ts'
 import { NotebookShell } from '../../../server/NotebookShell.tsx'
@@ -23,16 +22,19 @@ export default async function AddPage({ params }: { params: Promise<{ notebookId
   const opened = await openNotebook(notebookId)
   const kind = (['section', 'gate', 'common'] as const).find((one) => one === named) ?? notFound()
   return (
-    <NotebookShell opened={opened} page="">
-      <Page title={titles[kind]} back={{ href: `/notebook/${notebookId}`, label: 'The line' }}>
-        <ItemForm
-          kind={kind}
-          initial={{ name: '', materials: [], labour: [], share: halves }}
-          base="new"
-          save={addNotebookItem.bind(null, notebookId, kind)}
-          names={{ ...shareNames(opened.notebook), rates: agreedRates(opened.notebook.arrangements) }}
-        />
-      </Page>
+    <NotebookShell
+      opened={opened}
+      page={`add/${kind}`}
+      title={titles[kind]}
+      back={{ href: `/notebook/${notebookId}`, label: 'The line' }}
+    >
+      <ItemForm
+        kind={kind}
+        initial={{ name: '', materials: [], labour: [], share: halves }}
+        base="new"
+        save={addNotebookItem.bind(null, notebookId, kind)}
+        names={{ ...shareNames(opened.notebook), rates: agreedRates(opened.notebook.arrangements) }}
+      />
     </NotebookShell>
   )
 }

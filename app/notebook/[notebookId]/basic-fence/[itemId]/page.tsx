@@ -5,7 +5,6 @@ import { readPart } from '../../../../../lib/forms/parts.ts'
 import { fingerprintOf } from '../../../../../lib/store/fingerprint.ts'
 import { itemTitle } from '../../../../../lib/words/itemWords.ts'
 import { shareNames } from '../../../../../lib/words/shareText.ts'
-import { Page } from '../../../../ui/Page.tsx'
 import { Panel } from '../../../../ui/Panel.tsx'
 import { BasicFenceForm } from '../../../forms/BasicFenceForm.tsx'
 import { saveNotebookPart } from '../../../server/actions.ts'
@@ -44,34 +43,34 @@ export default async function BasicFencePage({ params }: Address) {
   const bound = { hold: holdAgainstBasicFence.bind(null, notebookId), fingerprint }
   const offer = offerBasicQuantities.bind(null, notebookId)
   return (
-    <NotebookShell opened={opened} page="">
-      <Page
-        title={`Basic fence of ${title}`}
-        lead="The plainer fence that would be enough on this stretch. Nobody builds it, and it is in no sum. The share of the real fence can be held against it: whoever wants more then pays what is above it."
-        back={{ href: back, label: title }}
-      >
-        {section.basicFence === undefined ? null : (
-          <>
-            <Panel heading="What it comes to">
-              <HoldAgainst {...{ section, names, ...bound }} />
-            </Panel>
-            <Panel heading="What it takes">
-              <BasicFenceTakes {...{ notebook, section, found, fingerprint, offer }} />
-            </Panel>
-          </>
-        )}
-        <BasicFenceForm
-          initial={draft}
-          base={fingerprint}
-          save={saveNotebookPart.bind(null, notebookId, part)}
-          names={names}
-          offers={basicOffers(document, draft)}
-          findings={basicFindings(notebook, found)}
-        />
-        {section.basicFence === undefined ? null : (
-          <TakeBasicFenceOut remove={removeBasicFence.bind(null, notebookId)} {...{ id, fingerprint }} />
-        )}
-      </Page>
+    <NotebookShell
+      opened={opened}
+      page={`basic-fence/${itemId}`}
+      title={`Basic fence of ${title}`}
+      lead="The plainer fence that would be enough on this stretch. Nobody builds it, and it is in no sum. The share of the real fence can be held against it: whoever wants more then pays what is above it."
+      back={{ href: back, label: title }}
+    >
+      {section.basicFence === undefined ? null : (
+        <>
+          <Panel heading="What it comes to">
+            <HoldAgainst {...{ section, names, ...bound }} />
+          </Panel>
+          <Panel heading="What it takes">
+            <BasicFenceTakes {...{ notebook, section, found, fingerprint, offer }} />
+          </Panel>
+        </>
+      )}
+      <BasicFenceForm
+        initial={draft}
+        base={fingerprint}
+        save={saveNotebookPart.bind(null, notebookId, part)}
+        names={names}
+        offers={basicOffers(document, draft)}
+        findings={basicFindings(notebook, found)}
+      />
+      {section.basicFence === undefined ? null : (
+        <TakeBasicFenceOut remove={removeBasicFence.bind(null, notebookId)} {...{ id, fingerprint }} />
+      )}
     </NotebookShell>
   )
 }

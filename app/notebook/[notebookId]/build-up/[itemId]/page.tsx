@@ -9,7 +9,6 @@ import { sharedPostSentences } from '../../../../../lib/words/takeoff/sharedPost
 import { ButtonLink } from '../../../../ui/ButtonLink.tsx'
 import { Caution } from '../../../../ui/Caution.tsx'
 import { PressForm } from '../../../../ui/draft/PressForm.tsx'
-import { Page } from '../../../../ui/Page.tsx'
 import { Panel } from '../../../../ui/Panel.tsx'
 import { GateBuildUpForm } from '../../../forms/GateBuildUpForm.tsx'
 import { KeepBuildUpForm } from '../../../forms/KeepBuildUpForm.tsx'
@@ -67,52 +66,52 @@ export default async function BuildUpPage({
     findings: findingsHere(here, notebookId, notebook, findings).atFields,
   }
   return (
-    <NotebookShell opened={opened} page="materials">
-      <Page
-        title={`Build-up of ${itemTitle(item)}`}
-        lead="What a unit of it is made of. From this and the dimensions the notebook works out the quantities."
-        back={{ href: back, label: itemTitle(item) }}
-      >
-        <ItemDrawing notebook={notebook} takeOff={found} itemId={id} home={`/notebook/${notebookId}`} />
-        <Panel heading="What it takes">
-          <FindingList notebookId={notebookId} notebook={notebook} findings={findings} here={here} />
-          {quantities.length === 0 ? (
-            <p>Nothing is worked out yet. Choose a build-up below and save it.</p>
-          ) : (
-            <>
-              <QuantityTable
-                notebook={notebook}
-                quantities={quantities}
-                caption={`Quantities of ${itemTitle(item)}`}
-              />
-              {shared.map((sentence) => (
-                <p key={sentence}>Among the cost lines: {sentence}</p>
-              ))}
-              <PressForm
-                action={offerQuantities.bind(null, notebookId)}
-                label="Put these among the cost lines"
-                weight="main"
-              >
-                <input type="hidden" name="id" value={id} />
-              </PressForm>
-            </>
-          )}
-        </Panel>
-        <Caution title="For estimating, not a design">
-          <p>
-            Sizes, holes and depths here are for working out quantities. A pool barrier, a retaining wall, or
-            a fence that must stand up to wind or livestock needs a licensed designer; strips, boards and
-            vines catch wind that posts may not be made for.
-          </p>
-        </Caution>
-        {kind === 'section' ? (
-          <ButtonLink href={`/notebook/${notebookId}/measured/${encodeURIComponent(id)}`}>
-            Posts as measured on site
-          </ButtonLink>
-        ) : null}
-        {kind === 'section' ? <SectionBuildUpForm {...form} /> : <GateBuildUpForm {...form} />}
-        {'buildUp' in draft ? <KeepBuildUpForm save={keepBuildUp.bind(null, notebookId, id)} /> : null}
-      </Page>
+    <NotebookShell
+      opened={opened}
+      page={`build-up/${itemId}`}
+      title={`Build-up of ${itemTitle(item)}`}
+      lead="What a unit of it is made of. From this and the dimensions the notebook works out the quantities."
+      back={{ href: back, label: itemTitle(item) }}
+    >
+      <ItemDrawing notebook={notebook} takeOff={found} itemId={id} home={`/notebook/${notebookId}`} />
+      <Panel heading="What it takes">
+        <FindingList notebookId={notebookId} notebook={notebook} findings={findings} here={here} />
+        {quantities.length === 0 ? (
+          <p>Nothing is worked out yet. Choose a build-up below and save it.</p>
+        ) : (
+          <>
+            <QuantityTable
+              notebook={notebook}
+              quantities={quantities}
+              caption={`Quantities of ${itemTitle(item)}`}
+            />
+            {shared.map((sentence) => (
+              <p key={sentence}>Among the cost lines: {sentence}</p>
+            ))}
+            <PressForm
+              action={offerQuantities.bind(null, notebookId)}
+              label="Put these among the cost lines"
+              weight="main"
+            >
+              <input type="hidden" name="id" value={id} />
+            </PressForm>
+          </>
+        )}
+      </Panel>
+      <Caution title="For estimating, not a design">
+        <p>
+          Sizes, holes and depths here are for working out quantities. A pool barrier, a retaining wall, or a
+          fence that must stand up to wind or livestock needs a licensed designer; strips, boards and vines
+          catch wind that posts may not be made for.
+        </p>
+      </Caution>
+      {kind === 'section' ? (
+        <ButtonLink href={`/notebook/${notebookId}/measured/${encodeURIComponent(id)}`}>
+          Posts as measured on site
+        </ButtonLink>
+      ) : null}
+      {kind === 'section' ? <SectionBuildUpForm {...form} /> : <GateBuildUpForm {...form} />}
+      {'buildUp' in draft ? <KeepBuildUpForm save={keepBuildUp.bind(null, notebookId, id)} /> : null}
     </NotebookShell>
   )
 }

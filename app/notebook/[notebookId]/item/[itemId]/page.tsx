@@ -12,7 +12,6 @@ import { kindWords } from '../../../../../lib/words/labels.ts'
 import { itemFaultTexts } from '../../../../../lib/words/shareFaultText.ts'
 import { shareNames } from '../../../../../lib/words/shareText.ts'
 import { ButtonLink } from '../../../../ui/ButtonLink.tsx'
-import { Page } from '../../../../ui/Page.tsx'
 import { Panel } from '../../../../ui/Panel.tsx'
 import { ItemForm } from '../../../forms/ItemForm.tsx'
 import { ApartFromTakeOff } from '../../../server/ApartFromTakeOff.tsx'
@@ -63,64 +62,66 @@ export default async function ItemPage({
   const worked = takeOff(notebook)
   const found = findingsHere(here, notebookId, notebook, worked.findings)
   return (
-    <NotebookShell opened={opened} page="">
-      <Page title={itemTitle(standing.item)} lead={kindWords[kind]} back={{ href: home, label: 'The line' }}>
-        <CapNotice opened={opened} itemId={id} />
-        <Panel heading="What it asks of each household">
-          {shares ? <ItemShareView item={shares} names={shareNames(notebook, uses)} /> : null}
-          {shares ? <ItemWhy opened={opened} shares={shares} /> : null}
-          {itemFaultTexts(faults).map((text) => (
-            <p key={text}>This can’t be shared yet: {text}</p>
-          ))}
-          <div className="button-row">
-            <ButtonLink href={`${home}/side-by-side/${encodeURIComponent(id)}`}>
-              Ways to share, side by side
-            </ButtonLink>
-            <ButtonLink href={`${home}/proposals/new?item=${encodeURIComponent(id)}`}>
-              Propose something for this
-            </ButtonLink>
-          </div>
-        </Panel>
-        {section ? <BasicFenceOfItem opened={opened} section={section} draft={draft} /> : null}
-        <GatePassages
-          opened={opened}
-          id={id}
-          rounds={await passageRounds({ notebookId, household: opened.household, gateId: id })}
-        />
-        <CameTo opened={opened} id={id} />
-        <Panel heading="Where this stands">
-          <MarkBox opened={opened} standing={standing} back={here} />
-        </Panel>
-        {kind === 'common' ? null : (
-          <ItemDrawing notebook={notebook} takeOff={worked} itemId={id} home={home} />
-        )}
-        {kind === 'common' ? null : (
-          <div className="button-row">
-            <ButtonLink href={`${home}/build-up/${encodeURIComponent(id)}`}>
-              Build-up and quantities
-            </ButtonLink>
-            {kind === 'section' ? (
-              <ButtonLink href={`${home}/measured/${encodeURIComponent(id)}`}>Posts as measured</ButtonLink>
-            ) : null}
-          </div>
-        )}
-        <FoundPanel notebookId={notebookId} notebook={notebook} findings={found.findings} here={here} />
-        {item ? <ApartFromTakeOff notebook={notebook} found={worked} item={item} /> : null}
-        <ItemFiles opened={opened} id={id} found={await filesOfItem(notebookId, id)} />
-        <WorkCautions kinds={cautionsOf(priced)} />
-        <ItemForm
-          kind={kind}
-          initial={draft}
-          base={fingerprintOf(draft)}
-          save={saveNotebookPart.bind(null, notebookId, part)}
-          remove={removeNotebookItem.bind(null, notebookId, id)}
-          names={{ ...shareNames(notebook), rates: agreedRates(notebook.arrangements) }}
-          findings={found.atFields}
-          needs={section && (await needsToMeet(notebookId, opened.household))}
-          basicFence={section && basicFenceOf(notebookId, notebook, section)}
-        />
-        <ItemConversation opened={opened} itemKey={itemKey(id)} />
-      </Page>
+    <NotebookShell
+      opened={opened}
+      page={`item/${itemId}`}
+      title={itemTitle(standing.item)}
+      lead={kindWords[kind]}
+      back={{ href: home, label: 'The line' }}
+    >
+      <CapNotice opened={opened} itemId={id} />
+      <Panel heading="What it asks of each household">
+        {shares ? <ItemShareView item={shares} names={shareNames(notebook, uses)} /> : null}
+        {shares ? <ItemWhy opened={opened} shares={shares} /> : null}
+        {itemFaultTexts(faults).map((text) => (
+          <p key={text}>This can’t be shared yet: {text}</p>
+        ))}
+        <div className="button-row">
+          <ButtonLink href={`${home}/side-by-side/${encodeURIComponent(id)}`}>
+            Ways to share, side by side
+          </ButtonLink>
+          <ButtonLink href={`${home}/proposals/new?item=${encodeURIComponent(id)}`}>
+            Propose something for this
+          </ButtonLink>
+        </div>
+      </Panel>
+      {section ? <BasicFenceOfItem opened={opened} section={section} draft={draft} /> : null}
+      <GatePassages
+        opened={opened}
+        id={id}
+        rounds={await passageRounds({ notebookId, household: opened.household, gateId: id })}
+      />
+      <CameTo opened={opened} id={id} />
+      <Panel heading="Where this stands">
+        <MarkBox opened={opened} standing={standing} back={here} />
+      </Panel>
+      {kind === 'common' ? null : (
+        <ItemDrawing notebook={notebook} takeOff={worked} itemId={id} home={home} />
+      )}
+      {kind === 'common' ? null : (
+        <div className="button-row">
+          <ButtonLink href={`${home}/build-up/${encodeURIComponent(id)}`}>Build-up and quantities</ButtonLink>
+          {kind === 'section' ? (
+            <ButtonLink href={`${home}/measured/${encodeURIComponent(id)}`}>Posts as measured</ButtonLink>
+          ) : null}
+        </div>
+      )}
+      <FoundPanel notebookId={notebookId} notebook={notebook} findings={found.findings} here={here} />
+      {item ? <ApartFromTakeOff notebook={notebook} found={worked} item={item} /> : null}
+      <ItemFiles opened={opened} id={id} found={await filesOfItem(notebookId, id)} />
+      <WorkCautions kinds={cautionsOf(priced)} />
+      <ItemForm
+        kind={kind}
+        initial={draft}
+        base={fingerprintOf(draft)}
+        save={saveNotebookPart.bind(null, notebookId, part)}
+        remove={removeNotebookItem.bind(null, notebookId, id)}
+        names={{ ...shareNames(notebook), rates: agreedRates(notebook.arrangements) }}
+        findings={found.atFields}
+        needs={section && (await needsToMeet(notebookId, opened.household))}
+        basicFence={section && basicFenceOf(notebookId, notebook, section)}
+      />
+      <ItemConversation opened={opened} itemKey={itemKey(id)} />
     </NotebookShell>
   )
 }

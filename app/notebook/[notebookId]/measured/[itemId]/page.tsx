@@ -5,7 +5,6 @@ import { kindOf, readPart } from '../../../../../lib/forms/parts.ts'
 import { fingerprintOf } from '../../../../../lib/store/fingerprint.ts'
 import { itemTitle } from '../../../../../lib/words/itemWords.ts'
 import { FigureTable } from '../../../../ui/FigureTable.tsx'
-import { Page } from '../../../../ui/Page.tsx'
 import { Panel } from '../../../../ui/Panel.tsx'
 import { MeasuredForm } from '../../../forms/MeasuredForm.tsx'
 import { saveNotebookPart } from '../../../server/actions.ts'
@@ -41,51 +40,51 @@ export default async function MeasuredPage({
     notebook.sections.findIndex((section) => section.id === id),
   )
   return (
-    <NotebookShell opened={opened} page="">
-      <Page
-        title={`Posts of ${itemTitle(item)} as measured`}
-        lead="Rock and roots move holes. Write down where a post stands and how deep its hole is; that then counts, and no longer the plan."
-        back={{
-          href: `/notebook/${notebookId}/item/${encodeURIComponent(id)}`,
-          label: itemTitle(item),
-        }}
-      >
-        <Panel heading="Where the posts are">
-          {posts.length === 0 ? (
-            <p>No post is planned yet: give the section its two ends and a build-up first.</p>
-          ) : (
-            <FigureTable
-              caption="From its beginning"
-              columns={[
-                { label: 'Post' },
-                { label: 'Planned at', figures: true },
-                { label: 'Stands at', figures: true },
-                { label: 'Off by' },
-                { label: 'Hole deep', figures: true },
-                { label: 'Why' },
-              ]}
-              rows={posts.map((post, index) => [
-                `${index + 1}: ${post.kind}`,
-                post.planned,
-                post.stands,
-                post.off,
-                post.depth || 'no hole',
-                post.why,
-              ])}
-            />
-          )}
-        </Panel>
-        <FoundPanel notebookId={notebookId} notebook={notebook} findings={findings.findings} here={here} />
-        <MeasuredForm
-          initial={draft}
-          base={fingerprintOf(draft)}
-          save={saveNotebookPart.bind(null, notebookId, part)}
-          planned={posts.map(({ kind, planned, plannedDepth }) => ({
-            about: `This is a ${kind}, planned at ${planned}${plannedDepth === '' ? '' : `; its hole is planned ${plannedDepth} deep`}.`,
-          }))}
-          findings={findings.atFields}
-        />
-      </Page>
+    <NotebookShell
+      opened={opened}
+      page={`measured/${itemId}`}
+      title={`Posts of ${itemTitle(item)} as measured`}
+      lead="Rock and roots move holes. Write down where a post stands and how deep its hole is; that then counts, and no longer the plan."
+      back={{
+        href: `/notebook/${notebookId}/item/${encodeURIComponent(id)}`,
+        label: itemTitle(item),
+      }}
+    >
+      <Panel heading="Where the posts are">
+        {posts.length === 0 ? (
+          <p>No post is planned yet: give the section its two ends and a build-up first.</p>
+        ) : (
+          <FigureTable
+            caption="From its beginning"
+            columns={[
+              { label: 'Post' },
+              { label: 'Planned at', figures: true },
+              { label: 'Stands at', figures: true },
+              { label: 'Off by' },
+              { label: 'Hole deep', figures: true },
+              { label: 'Why' },
+            ]}
+            rows={posts.map((post, index) => [
+              `${index + 1}: ${post.kind}`,
+              post.planned,
+              post.stands,
+              post.off,
+              post.depth || 'no hole',
+              post.why,
+            ])}
+          />
+        )}
+      </Panel>
+      <FoundPanel notebookId={notebookId} notebook={notebook} findings={findings.findings} here={here} />
+      <MeasuredForm
+        initial={draft}
+        base={fingerprintOf(draft)}
+        save={saveNotebookPart.bind(null, notebookId, part)}
+        planned={posts.map(({ kind, planned, plannedDepth }) => ({
+          about: `This is a ${kind}, planned at ${planned}${plannedDepth === '' ? '' : `; its hole is planned ${plannedDepth} deep`}.`,
+        }))}
+        findings={findings.atFields}
+      />
     </NotebookShell>
   )
 }

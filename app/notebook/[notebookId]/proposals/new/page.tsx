@@ -2,7 +2,6 @@ import { notFound } from 'next/navigation'
 import { proposalsOf } from '../../../../../lib/store/proposals.ts'
 import { proposalWords } from '../../../../../lib/words/proposalText.ts'
 import { shareNames } from '../../../../../lib/words/shareText.ts'
-import { Page } from '../../../../ui/Page.tsx'
 import { ProposalForm } from '../../../forms/ProposalForm.tsx'
 import type { AddressFields } from '../../../server/historyAsked.ts'
 import { middleShares } from '../../../server/middleShares.ts'
@@ -39,21 +38,21 @@ export default async function NewProposalPage({
   const shares = middle === undefined ? ofWay : middleShares(opened, all)
   const title = answered === undefined ? 'Make a proposal' : `Answer proposal ${answered.number} with another`
   return (
-    <NotebookShell opened={opened} page="shares">
-      <Page
-        title={title}
-        lead={answered === undefined ? proposalWords.takesPlace : proposalWords.answersTheirs}
-        back={{ href: `/notebook/${notebookId}/proposals`, label: 'Proposals' }}
-      >
-        <ProposalForm
-          initial={startingDraft(document, picked, answered, shares)}
-          base={itemsBase(document)}
-          items={proposableItems(opened, answered)}
-          names={shareNames(notebook)}
-          send={sendProposal.bind(null, notebookId, answered?.id ?? 0)}
-          preview={previewProposal.bind(null, notebookId, answered?.id ?? 0)}
-        />
-      </Page>
+    <NotebookShell
+      opened={opened}
+      page="proposals/new"
+      title={title}
+      lead={answered === undefined ? proposalWords.takesPlace : proposalWords.answersTheirs}
+      back={{ href: `/notebook/${notebookId}/proposals`, label: 'Proposals' }}
+    >
+      <ProposalForm
+        initial={startingDraft(document, picked, answered, shares)}
+        base={itemsBase(document)}
+        items={proposableItems(opened, answered)}
+        names={shareNames(notebook)}
+        send={sendProposal.bind(null, notebookId, answered?.id ?? 0)}
+        preview={previewProposal.bind(null, notebookId, answered?.id ?? 0)}
+      />
     </NotebookShell>
   )
 }
