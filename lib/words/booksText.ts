@@ -9,7 +9,7 @@ import { dayWords } from './day.ts'
 import { itemTitle } from './itemWords.ts'
 import { contributionWords } from './labels.ts'
 import { moneyWords } from './money.ts'
-import { unreadablePress } from './pressText.ts'
+import { pressRefusals } from './pressText.ts'
 import type { ShareNames } from './shareText.ts'
 import { capitalised } from './summary/names.ts'
 
@@ -180,7 +180,7 @@ export const cameToWords = {
 } as const
 
 export const booksRefusals = {
-  unreadable: unreadablePress,
+  unreadable: pressRefusals.unreadable,
   gone: 'This line is no longer in the plan. Load the page again.',
   belowZero:
     'More came back for this line than was spent on it, so there is nothing to mark. Look at its entries first.',

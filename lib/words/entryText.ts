@@ -34,7 +34,7 @@ export function entryObjectionText(
 }
 
 /** An entry for one item with a line of another. */
-export function otherItemWords(ofLine: string, ofEntry: string): string {
+function otherItemWords(ofLine: string, ofEntry: string): string {
   return `This line is of “${ofLine}”, and the entry is for “${ofEntry}”. Choose a line of “${ofEntry}”; what is for several items is for the whole fence.`
 }
 
@@ -53,6 +53,7 @@ export const takeBackRefusals = {
 
 /** Why an entry is not taken, at its field, beside what is asked about it. */
 export const entryRefusals = {
+  otherItem: otherItemWords,
   /** A receipt, a payment or a refund of nothing. */
   noAmount: 'Needed: an amount of more than nothing.',
   receiptGone: 'This photo or paper is not with the notebook any more. Choose another, or leave it out.',

@@ -10,6 +10,11 @@ export function faultText(fault: FaultFacts): string {
   return faultTextIn(fault, undefined)
 }
 
+/** The same of a fault that is of no field but of the whole: nothing came of what was sent. */
+export function wholeFaultText(fault: FaultFacts): string {
+  return `Nothing was changed. ${faultText(fault)}`
+}
+
 /** The same where the notebook's units are known: a length without its unit is offered in them. */
 export function faultTextIn(fault: FaultFacts, units: Units | undefined): string {
   switch (fault.kind) {

@@ -134,6 +134,13 @@ export const fileBackRefusals = {
   thereAlready: 'Nothing was changed: the same file is here already.',
 } as const
 
+/** Why no file is added, where it is not the file's own fault. */
+export const fileSentRefusals = {
+  none: 'Choose a file first.',
+  foreign: 'Not sent from a page of this notebook.',
+  shutOut: 'You are not let in to this notebook in this browser any more. Come in by your link again.',
+} as const
+
 /** Why a file is not taken away. */
 export const fileAwayRefusals = {
   gone: 'This file is not there any more.',

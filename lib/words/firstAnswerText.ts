@@ -1,7 +1,7 @@
 import { dayWords } from './day.ts'
 import { clipped } from './letter/clipped.ts'
 import { hoursInMoneyWords } from './meansText.ts'
-import { unreadablePress } from './pressText.ts'
+import { pressRefusals } from './pressText.ts'
 import { capitalised } from './summary/names.ts'
 
 export type FirstAnswerName = 'fine' | 'fine without money' | 'a question' | 'not now' | 'no'
@@ -106,7 +106,7 @@ export function askedAtMostWords(
 /** Why an answer was not taken; names the field and what would be right. */
 export const firstAnswerRefusals = {
   notInvited: 'Only the invited household answers; you are in as the first.',
-  unknown: unreadablePress,
+  unknown: pressRefusals.unreadable,
   question: 'Your question: needed, what you want to ask.',
   tooLong: (length: number, most: number) => `Your words: at most ${most} characters; this has ${length}.`,
   about: 'What it is about: this item was removed in the meantime. Choose another, or the whole fence.',

@@ -1,13 +1,11 @@
-/** Of a press whose form can't be read: nobody made it by hand, so there is no field to name. */
-export const unreadablePress = 'This press could not be read. Load the page again.'
-
-/** Of a form whose fields can't be read, for the same reason. */
-export const unreadableForm = 'This form could not be read. Load the page again.'
-
 /** What any press or form is refused by, whatever it is about. */
 export const pressRefusals = {
-  unreadable: unreadablePress,
-  form: unreadableForm,
+  /** Of a press whose form can't be read: nobody made it by hand, so there is no field to name. */
+  unreadable: 'This press could not be read. Load the page again.',
+  /** Of a form whose fields can't be read, for the same reason. */
+  form: 'This form could not be read. Load the page again.',
+  /** Of a field with a few answers to choose from. */
+  unchosen: 'Needed: choose one of the answers.',
   draft: 'This form could not be read, or is larger than 2 MB. Nothing was changed.',
   /** A notebook that is closed takes entries of the books, and nothing else. */
   closed: (revision: number) =>

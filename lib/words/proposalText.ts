@@ -3,13 +3,19 @@ import { never } from '../core/assert.ts'
 import { type Difference, labelOf } from './differences.ts'
 import { faultText } from './faultText.ts'
 import { pressRefusals } from './pressText.ts'
-import { sourceNeeded } from './savingText.ts'
+import { savingRefusals } from './savingText.ts'
 import { capitalised, spokenList } from './summary/names.ts'
 
 /** As long as the words with a proposal or a reply may be, in characters. */
 export const longestReason = 4000
 
 export type ProposalEndName = 'accepted' | 'declined' | 'answered' | 'withdrawn'
+
+/** Why a proposal is not answered, or not sent as it was ticked. */
+export const answerRefusals = {
+  why: 'Needed: say why not, in a few words. The other household can then propose something better.',
+  itemGone: (title: string) => `${title} was removed in the meantime. Leave it out.`,
+} as const
 
 /** How a proposal ended. `by` is the number of the proposal that ended it, where one did. */
 export function endWords(kind: ProposalEndName, by?: number): string {
@@ -37,7 +43,7 @@ export function proposalRefusalWords(refusal: ProposalRefusal, titleOf: (id: str
     case 'items changed':
       return `What this proposes was itself changed since: ${refusal.items.map((one) => changedItemWords(one, titleOf)).join('; ')}. Nothing was changed. “Propose it anew” proposes the same way to share for the items as they are now.`
     case 'sources missing':
-      return `${sourceNeeded} Missing for ${[...new Set(refusal.at.map(({ item }) => titleOf(item)))].join(', ')}.`
+      return `${savingRefusals.source} Missing for ${[...new Set(refusal.at.map(({ item }) => titleOf(item)))].join(', ')}.`
     case 'nothing proposed':
       return 'Nothing in this differs from what stands in the notebook now. To agree to an item as it stands, mark it on its page.'
     case 'does not hold':
@@ -184,7 +190,6 @@ export const proposalWords = {
   goneSince: 'The item was removed since this was proposed.',
   anewMeaning:
     'Takes over what is proposed, on the items as they are now. Where that was itself changed since, it takes over only how the item is to be shared.',
-  whyNeeded: 'Needed: say why not, in a few words. The other household can then propose something better.',
   oneForAll: 'One way to share for all of them',
   eachItsOwn: 'Each item in a way of its own',
 } as const

@@ -1,6 +1,7 @@
 /** Said at every figure for building alone that comes without its source. */
-export const sourceNeeded =
-  'Needed: where this figure comes from, such as an offer with its date, or your own reckoning.'
+export const savingRefusals = {
+  source: 'Needed: where this figure comes from, such as an offer with its date, or your own reckoning.',
+} as const
 
 /** Said where shares by the saving are entered. */
 export const savingFits =

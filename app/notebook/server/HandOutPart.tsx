@@ -1,6 +1,7 @@
 import { letterOverflow } from '../../../lib/pdf/letterPdf.ts'
 import { momentWords } from '../../../lib/words/day.ts'
-import { letterText, tooLongWords } from '../../../lib/words/letter/letterText.ts'
+import { letterRefusals } from '../../../lib/words/letter/letterFaultText.ts'
+import { letterText } from '../../../lib/words/letter/letterText.ts'
 import { householdStart } from '../../../lib/words/summary/names.ts'
 import { ButtonLink } from '../../ui/ButtonLink.tsx'
 import { CopyText } from '../../ui/draft/CopyText.tsx'
@@ -32,7 +33,7 @@ export function HandOutPart({
   return (
     <>
       <Panel heading="The letter as it stands">
-        {over === undefined ? null : <p className="field-error">{tooLongWords(over)}</p>}
+        {over === undefined ? null : <p className="field-error">{letterRefusals.tooLong(over)}</p>}
         {open.length === 0 ? null : (
           <>
             <p>Look at this before you hand it over:</p>

@@ -10,7 +10,7 @@ import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
 import { itemKeysOnRecord } from '../../../lib/store/changes.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
 import { setMark, takeMark } from '../../../lib/store/marks.ts'
-import { itemRefusals, unreadablePress } from '../../../lib/words/pressText.ts'
+import { itemRefusals, pressRefusals } from '../../../lib/words/pressText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import type { SaveAnswer } from '../../ui/draft/saveAnswer.ts'
 import { pressFields } from './pressFields.ts'
@@ -87,7 +87,7 @@ export async function moveNotebookItem(
 ): Promise<PressAnswer> {
   const { household } = await requireHousehold(notebookId)
   const read = z.object({ id: z.string().min(1), way: z.enum(['up', 'down']) }).safeParse(pressFields(form))
-  if (!read.success) return { refused: unreadablePress }
+  if (!read.success) return { refused: pressRefusals.unreadable }
   const { id, way } = read.data
   const answer = await editDocument(notebookId, household, (document) => ({
     next: moveItem(document, id, way === 'up' ? -1 : 1),
@@ -110,7 +110,7 @@ export async function agreeToItem(
 ): Promise<PressAnswer> {
   const { household } = await requireHousehold(notebookId)
   const read = markSchema.safeParse(pressFields(form))
-  if (!read.success) return { refused: unreadablePress }
+  if (!read.success) return { refused: pressRefusals.unreadable }
   const { itemKey, fingerprint, back } = read.data
   const outcome = await setMark({
     id: notebookId,
@@ -135,7 +135,7 @@ export async function takeAgreementBack(
 ): Promise<PressAnswer> {
   const { household } = await requireHousehold(notebookId)
   const read = markSchema.safeParse(pressFields(form))
-  if (!read.success) return { refused: unreadablePress }
+  if (!read.success) return { refused: pressRefusals.unreadable }
   await takeMark({ id: notebookId, household, itemKey: read.data.itemKey, at: new Date() })
   redirect(backTo(notebookId, read.data.back))
 }

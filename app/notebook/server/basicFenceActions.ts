@@ -9,7 +9,7 @@ import { basicTakeOff } from '../../../lib/core/takeoff/basicTakeOff.ts'
 import { mergeOffered } from '../../../lib/core/takeoff/offeredLines.ts'
 import { isObject } from '../../../lib/forms/readNotebook.ts'
 import { basicFenceRefusals, holdRefusals } from '../../../lib/words/basicFenceText.ts'
-import { unreadablePress } from '../../../lib/words/pressText.ts'
+import { pressRefusals } from '../../../lib/words/pressText.ts'
 import { quantityText } from '../../../lib/words/takeoff/quantityText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import { editSection } from './editSection.ts'
@@ -21,7 +21,7 @@ const itemSchema = z.object({
 })
 const holdSchema = itemSchema.extend({ pots: z.enum(heldPots), above: z.enum([...aboveChoices, '']) })
 
-const unread = { refused: unreadablePress }
+const unread = { refused: pressRefusals.unreadable }
 
 /** Writes the sums of a section's basic fence into its share, as `difference`. Both marks come off it, as with any change. */
 export async function holdAgainstBasicFence(

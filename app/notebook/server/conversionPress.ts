@@ -7,7 +7,7 @@ import { conversionsIn } from '../../../lib/forms/conversions.ts'
 import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
 import { conversionRefusals } from '../../../lib/words/hoursText.ts'
-import { unreadablePress } from '../../../lib/words/pressText.ts'
+import { pressRefusals } from '../../../lib/words/pressText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import { pressFields } from './pressFields.ts'
 import { editDocument } from './savePart.ts'
@@ -34,7 +34,7 @@ export async function pressConversion(
 ): Promise<PressAnswer> {
   const { household } = await requireHousehold(notebookId)
   const read = pressSchema.safeParse(pressFields(form))
-  if (!read.success) return { refused: unreadablePress }
+  if (!read.success) return { refused: pressRefusals.unreadable }
   const { index, fingerprint } = read.data
   const answer = await editDocument(
     notebookId,

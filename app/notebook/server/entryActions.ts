@@ -11,7 +11,7 @@ import { lineOfValue } from '../../../lib/forms/entryDraft.ts'
 import { isObject, type NotebookDocument } from '../../../lib/forms/readNotebook.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
 import { booksRefusals } from '../../../lib/words/booksText.ts'
-import { otherItemWords } from '../../../lib/words/entryText.ts'
+import { entryRefusals } from '../../../lib/words/entryText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import { editBooks, refusalOf } from './editBooks.ts'
 import { itemTitles } from './itemTitles.ts'
@@ -50,7 +50,7 @@ export async function moveEntryLine(
     const entryFor = String(entry.for ?? '')
     if (line !== undefined && isOfOther(entryFor, line)) {
       const titleOf = itemTitles(document)
-      return { refused: otherItemWords(titleOf(line.item), titleOf(entryFor)) }
+      return { refused: entryRefusals.otherItem(titleOf(line.item), titleOf(entryFor)) }
     }
     return {
       next: moveSpentLine(document, { entry: read.data.index, line: read.data.line }, line),

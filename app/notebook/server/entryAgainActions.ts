@@ -9,7 +9,7 @@ import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
 import { findNotebook } from '../../../lib/store/notebooks.ts'
 import { againRefusals } from '../../../lib/words/againText.ts'
-import { unreadablePress } from '../../../lib/words/pressText.ts'
+import { pressRefusals } from '../../../lib/words/pressText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import { enterEntry } from './enterEntry.ts'
 import { pressFields } from './pressFields.ts'
@@ -34,7 +34,7 @@ export async function enterAgain(
 ): Promise<PressAnswer> {
   const { household } = await requireHousehold(notebookId)
   const read = schema.safeParse(pressFields(form))
-  if (!read.success) return { refused: unreadablePress }
+  if (!read.success) return { refused: pressRefusals.unreadable }
   const { index, fingerprint } = read.data
   const stored = await findNotebook(notebookId)
   const document = stored ? (JSON.parse(stored.document) as NotebookDocument) : {}

@@ -5,7 +5,7 @@ import { requireHousehold } from '../../../lib/access/whoAsks.ts'
 import { letterOverflow } from '../../../lib/pdf/letterPdf.ts'
 import { issueInvitation } from '../../../lib/store/entryKeys.ts'
 import { letterRefusals } from '../../../lib/words/letter/letterFaultText.ts'
-import { letterText, tooLongWords } from '../../../lib/words/letter/letterText.ts'
+import { letterText } from '../../../lib/words/letter/letterText.ts'
 import { linkRefusals } from '../../../lib/words/linkText.ts'
 import { letterPaper } from './letterOf.ts'
 import { openNotebook } from './opened.ts'
@@ -25,7 +25,7 @@ export async function inviteByLetter(notebookId: string): Promise<HandedOut | { 
   const address = (token: string) => ({ kind: 'address', address: openingAddress(token) }) as const
   // Every token is as long as this one.
   const over = letterOverflow(letterPaper(opened, address('x'.repeat(43))))
-  if (over) return { refused: tooLongWords(over) }
+  if (over) return { refused: letterRefusals.tooLong(over) }
   const issued = await issueInvitation({ notebookId, at: new Date() })
   if ('refused' in issued) return { refused: linkRefusals.nobodyLeft }
   const { letter } = letterPaper(opened, address(issued.token))

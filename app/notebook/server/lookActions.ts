@@ -4,7 +4,7 @@ import { redirect } from 'next/navigation'
 import { z } from 'zod'
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
 import { haveSeen } from '../../../lib/store/looks.ts'
-import { unreadablePress } from '../../../lib/words/pressText.ts'
+import { pressRefusals } from '../../../lib/words/pressText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import { pressFields } from './pressFields.ts'
 
@@ -18,7 +18,7 @@ export async function haveSeenChanges(
 ): Promise<PressAnswer> {
   const { household } = await requireHousehold(notebookId)
   const read = seenSchema.safeParse(pressFields(form))
-  if (!read.success) return { refused: unreadablePress }
+  if (!read.success) return { refused: pressRefusals.unreadable }
   await haveSeen({ notebookId, household, newest: Number(read.data.newest), at: new Date() })
   redirect(`/notebook/${notebookId}`)
 }

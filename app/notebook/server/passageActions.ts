@@ -14,7 +14,7 @@ import { findNotebook } from '../../../lib/store/notebooks.ts'
 import { countPassages } from '../../../lib/store/passageRounds.ts'
 import { faultText } from '../../../lib/words/faultText.ts'
 import { countFaults, countKept } from '../../../lib/words/passageText.ts'
-import { pressRefusals, unreadablePress } from '../../../lib/words/pressText.ts'
+import { pressRefusals } from '../../../lib/words/pressText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import type { SaveAnswer } from '../../ui/draft/saveAnswer.ts'
 import { closedByNumber } from './closed.ts'
@@ -85,7 +85,7 @@ export async function takeCount(
 ): Promise<PressAnswer> {
   const { household } = await requireHousehold(notebookId)
   const read = takeSchema.safeParse(pressFields(form))
-  if (!read.success) return { refused: unreadablePress }
+  if (!read.success) return { refused: pressRefusals.unreadable }
   const { id, count, fingerprint } = read.data
   const answer = await editDocument(notebookId, household, (document) => {
     const gate = gateIn(document, id)

@@ -9,7 +9,7 @@ import type { Household } from '../../../lib/core/people/household.ts'
 import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
 import { findNotebook } from '../../../lib/store/notebooks.ts'
 import { type Proposal, type ProposedItem, proposalsOf } from '../../../lib/store/proposals.ts'
-import { unreadableForm } from '../../../lib/words/pressText.ts'
+import { pressRefusals } from '../../../lib/words/pressText.ts'
 import type { SaveAnswer } from '../../ui/draft/saveAnswer.ts'
 import { capsNow } from './capsNow.ts'
 import { changedSinceOpened } from './proposalConflict.ts'
@@ -57,7 +57,7 @@ export async function sendProposal(
 export async function previewProposal(notebookId: string, answers: number, draft: unknown): Promise<Preview> {
   const { household } = await requireHousehold(notebookId)
   const read = await readForm(notebookId, household, answers, draft)
-  if (read === undefined) return { refused: [unreadableForm] }
+  if (read === undefined) return { refused: [pressRefusals.form] }
   const items = draftedItems(read.document, read.form, read.answered)
   return previewOf(read.document, items, await capsNow(notebookId))
 }

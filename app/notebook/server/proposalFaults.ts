@@ -2,8 +2,8 @@ import type { ProposalRefusal } from '../../../lib/core/agreement/proposalRefusa
 import type { Fault } from '../../../lib/core/faults.ts'
 import { pathOfPart } from '../../../lib/forms/parts.ts'
 import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
-import { proposalRefusalWords } from '../../../lib/words/proposalText.ts'
-import { sourceNeeded } from '../../../lib/words/savingText.ts'
+import { answerRefusals, proposalRefusalWords } from '../../../lib/words/proposalText.ts'
+import { savingRefusals } from '../../../lib/words/savingText.ts'
 import type { Fault as FieldFault } from '../../ui/draft/saveAnswer.ts'
 import { itemTitles } from './itemTitles.ts'
 import type { ProposalDraft } from './proposalDraft.ts'
@@ -23,12 +23,12 @@ export function proposalFaults(
     case 'items gone':
       return refusal.items.map((id) => ({
         path: `${at(id)}.in`,
-        message: `${titleOf(id)} was removed in the meantime. Leave it out.`,
+        message: answerRefusals.itemGone(titleOf(id)),
       }))
     case 'sources missing':
       return refusal.at.map(({ item, path }) => ({
         path: draft.manner === 'one' ? path : `${at(item)}.${path}`,
-        message: sourceNeeded,
+        message: savingRefusals.source,
       }))
     case 'no items':
       return [{ path: 'items', message: proposalRefusalWords(refusal, titleOf) }]

@@ -7,8 +7,8 @@ import type { ProposalRefusal } from '../../../lib/core/agreement/proposalRefusa
 import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
 import { findNotebook } from '../../../lib/store/notebooks.ts'
 import { endProposal, proposalsOf } from '../../../lib/store/proposals.ts'
-import { unreadablePress } from '../../../lib/words/pressText.ts'
-import { longestReason, proposalRefusalWords, proposalWords } from '../../../lib/words/proposalText.ts'
+import { pressRefusals } from '../../../lib/words/pressText.ts'
+import { answerRefusals, longestReason, proposalRefusalWords } from '../../../lib/words/proposalText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import { accept } from './acceptance.ts'
 import { itemTitles } from './itemTitles.ts'
@@ -41,7 +41,7 @@ export async function acceptTheirs(
   const { household } = await requireHousehold(notebookId)
   const id = idOf(form)
   const shown = shownBy(form)
-  if (id === undefined || shown === undefined) return { refused: unreadablePress }
+  if (id === undefined || shown === undefined) return { refused: pressRefusals.unreadable }
   const outcome = await accept(notebookId, household, id, shown)
   if ('refused' in outcome) return refusedBy(notebookId, outcome.refused)
   redirect(`/notebook/${notebookId}/proposals`)
@@ -55,9 +55,7 @@ export async function declineTheirs(
 ): Promise<PressAnswer> {
   await requireHousehold(notebookId)
   const text = typedText(pressFields(form).text)
-  return text === ''
-    ? { refused: proposalWords.whyNeeded }
-    : end(notebookId, previous, form, 'declined', text)
+  return text === '' ? { refused: answerRefusals.why } : end(notebookId, previous, form, 'declined', text)
 }
 
 /** Takes the household's own proposal back. */
@@ -78,7 +76,7 @@ async function end(
 ): Promise<PressAnswer> {
   const { household } = await requireHousehold(notebookId)
   const id = idOf(form)
-  if (id === undefined) return { refused: unreadablePress }
+  if (id === undefined) return { refused: pressRefusals.unreadable }
   if (text.length > longestReason)
     return refusedBy(notebookId, { kind: 'too long', length: text.length, limit: longestReason })
   const outcome = await endProposal({ notebookId, household, id, kind, text, at: new Date() })
@@ -95,7 +93,7 @@ export async function proposeAnew(
 ): Promise<PressAnswer> {
   const { household } = await requireHousehold(notebookId)
   const [id, shown] = [idOf(form), shownBy(form)]
-  if (id === undefined || shown === undefined) return { refused: unreadablePress }
+  if (id === undefined || shown === undefined) return { refused: pressRefusals.unreadable }
   const [stored, proposals] = [await findNotebook(notebookId), await proposalsOf(notebookId)]
   const proposal = proposals.find((one) => one.id === id)
   if (stored === undefined || proposal === undefined)

@@ -6,7 +6,7 @@ import { requireHousehold } from '../../../lib/access/whoAsks.ts'
 import { itemKey } from '../../../lib/core/agreement/agreedItems.ts'
 import { withItemPutBack } from '../../../lib/forms/itemPutBack.ts'
 import { latestChanges } from '../../../lib/store/changes.ts'
-import { unreadablePress } from '../../../lib/words/pressText.ts'
+import { pressRefusals } from '../../../lib/words/pressText.ts'
 import { putBackRefusals } from '../../../lib/words/removedText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import { pressFields } from './pressFields.ts'
@@ -20,7 +20,7 @@ export async function putItemBack(
 ): Promise<PressAnswer> {
   const { household } = await requireHousehold(notebookId)
   const read = z.object({ id: z.string().min(1).max(200_000) }).safeParse(pressFields(form))
-  if (!read.success) return { refused: unreadablePress }
+  if (!read.success) return { refused: pressRefusals.unreadable }
   const { id } = read.data
   const last = (await latestChanges(notebookId)).find((change) => change.itemKey === itemKey(id))
   const answer = await editDocument(notebookId, household, (document) => {

@@ -11,7 +11,7 @@ import {
   readerContents,
   revokeReaderLink,
 } from '../../../lib/store/readerLinks.ts'
-import { unreadablePress } from '../../../lib/words/pressText.ts'
+import { pressRefusals } from '../../../lib/words/pressText.ts'
 import { endOfDay, longestReader, longestReading, readerRefusals } from '../../../lib/words/readerText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import type { Fault, SaveAnswer } from '../../ui/draft/saveAnswer.ts'
@@ -84,7 +84,7 @@ export async function endReadersLink(
 ): Promise<PressAnswer> {
   const { household } = await requireHousehold(notebookId)
   const read = endingSchema.safeParse(pressFields(form))
-  if (!read.success) return { refused: unreadablePress }
+  if (!read.success) return { refused: pressRefusals.unreadable }
   await revokeReaderLink({ notebookId, id: read.data.id, household, at: new Date() })
   redirect(`/notebook/${notebookId}/readers`)
 }

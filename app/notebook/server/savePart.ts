@@ -12,10 +12,10 @@ import { findNotebook } from '../../../lib/store/notebooks.ts'
 import { editOnRecord, type RecordedEdit, type RecordingEdit } from '../../../lib/store/recordedEdits.ts'
 import { momentWords } from '../../../lib/words/day.ts'
 import { differences } from '../../../lib/words/differences.ts'
-import { faultText, faultTextIn } from '../../../lib/words/faultText.ts'
+import { faultTextIn, wholeFaultText } from '../../../lib/words/faultText.ts'
 import { householdName } from '../../../lib/words/labels.ts'
 import { itemRefusals, pressRefusals } from '../../../lib/words/pressText.ts'
-import { sourceNeeded } from '../../../lib/words/savingText.ts'
+import { savingRefusals } from '../../../lib/words/savingText.ts'
 import type { Fault as FieldFault, SaveAnswer } from '../../ui/draft/saveAnswer.ts'
 import { closedByNumber } from './closed.ts'
 import { isOfPart, itemChanges, renamedDecisions } from './itemChanges.ts'
@@ -152,16 +152,16 @@ export function changeOfStored(change: (document: NotebookDocument) => Edited) {
 
 /** Figures for building alone come with their source, wherever a form enters or changes them. */
 export function wantedSources(before: unknown, after: unknown): readonly FieldFault[] {
-  return missingSources(before, after).map((path) => ({ path, message: sourceNeeded }))
+  return missingSources(before, after).map((path) => ({ path, message: savingRefusals.source }))
 }
 
 /** A fault of the file as a fault of the form: the part's own path is taken off. */
 export function fieldFault(fault: Fault, prefix: string, units?: Units): FieldFault {
-  if (fault.path === wholeFile) return { path: '', message: `Nothing was changed. ${faultText(fault)}` }
+  if (fault.path === wholeFile) return { path: '', message: wholeFaultText(fault) }
   const path = fault.path.startsWith(prefix) ? fault.path.slice(prefix.length) : fault.path
   // The words of the file ("a", "b") are not those of the screen.
   const unchosen = fault.kind === 'needed' && fault.allowed !== undefined
-  return { path, message: unchosen ? 'Needed: choose one of the answers.' : faultTextIn(fault, units) }
+  return { path, message: unchosen ? pressRefusals.unchosen : faultTextIn(fault, units) }
 }
 
 function unitsOf(document: NotebookDocument): Units {

@@ -8,7 +8,7 @@ import { shareUnder, wayNames } from '../../../lib/core/shares/shareUnder.ts'
 import { readPart, writePart } from '../../../lib/forms/parts.ts'
 import { readDocument } from '../../../lib/forms/readNotebook.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
-import { itemRefusals, unreadablePress } from '../../../lib/words/pressText.ts'
+import { itemRefusals, pressRefusals } from '../../../lib/words/pressText.ts'
 import { wayRefusals } from '../../../lib/words/sideBySideText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import { pressFields } from './pressFields.ts'
@@ -28,7 +28,7 @@ export async function chooseWay(
 ): Promise<PressAnswer> {
   const { household } = await requireHousehold(notebookId)
   const read = chooseSchema.safeParse(pressFields(form))
-  if (!read.success) return { refused: unreadablePress }
+  if (!read.success) return { refused: pressRefusals.unreadable }
   const { id, way, fingerprint } = read.data
   const part = { part: 'item', id } as const
   const answer = await editDocument(notebookId, household, (document) => {

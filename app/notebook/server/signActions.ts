@@ -9,7 +9,7 @@ import { readNotebook } from '../../../lib/forms/readNotebook.ts'
 import { findNotebook } from '../../../lib/store/notebooks.ts'
 import { freezeRevision, revisionsOf, signRevision } from '../../../lib/store/revisions.ts'
 import { householdName } from '../../../lib/words/labels.ts'
-import { unreadableForm } from '../../../lib/words/pressText.ts'
+import { pressRefusals } from '../../../lib/words/pressText.ts'
 import { intentSentence, signingRefusals } from '../../../lib/words/signingWords.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import type { SaveAnswer } from '../../ui/draft/saveAnswer.ts'
@@ -54,7 +54,7 @@ export async function signForParty(
   const { household } = await requireHousehold(notebookId)
   const which = whichSchema.safeParse(place)
   const signature = signatureSchema.safeParse(draft)
-  if (!which.success || !signature.success) return refuse('', unreadableForm)
+  if (!which.success || !signature.success) return refuse('', pressRefusals.form)
   const { revisionId, sha256, partyIndex } = which.data
   const revision = (await revisionsOf(notebookId)).find((one) => one.id === revisionId)
   const read = revision ? readNotebook(revision.canonicalText) : undefined

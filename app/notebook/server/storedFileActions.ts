@@ -5,9 +5,13 @@ import { requireHousehold } from '../../../lib/access/whoAsks.ts'
 import { fileLimits } from '../../../lib/core/agreement/attachedFile.ts'
 import { oneAtATime } from '../../../lib/files/oneAtATime.ts'
 import { filesOf, findFile, isSameFile, recordFile, takeFileAway } from '../../../lib/store/storedFiles.ts'
-import { fileAwayRefusals, fileBackRefusals, fileRefusalText } from '../../../lib/words/fileText.ts'
+import {
+  fileAwayRefusals,
+  fileBackRefusals,
+  fileRefusalText,
+  fileSentRefusals,
+} from '../../../lib/words/fileText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
-import { uploadWords } from '../../ui/files/uploadWords.ts'
 import { pressFields } from './pressFields.ts'
 import { addFile } from './storedFileAdding.ts'
 
@@ -20,7 +24,7 @@ export async function addFiles(
   const asker = await requireHousehold(notebookId)
   const { kind, caption, item } = pressFields(form)
   const sent = form instanceof FormData ? form.getAll('file').filter((file) => file instanceof File) : []
-  if (sent.length === 0) return { refused: uploadWords.none }
+  if (sent.length === 0) return { refused: fileSentRefusals.none }
   const refusals: string[] = []
   for (const file of sent) {
     const about = { name: file.name, kind, caption, item }

@@ -7,7 +7,7 @@ import { mergeOffered, offeredLines } from '../../../lib/core/takeoff/offeredLin
 import { takeOff } from '../../../lib/core/takeoff/takeOff.ts'
 import { readPart, writePart } from '../../../lib/forms/parts.ts'
 import { isObject, readDocument } from '../../../lib/forms/readNotebook.ts'
-import { itemRefusals, takeOffRefusals, unreadablePress } from '../../../lib/words/pressText.ts'
+import { itemRefusals, pressRefusals, takeOffRefusals } from '../../../lib/words/pressText.ts'
 import { quantityText } from '../../../lib/words/takeoff/quantityText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import { pressFields } from './pressFields.ts'
@@ -26,7 +26,7 @@ export async function offerQuantities(
 ): Promise<PressAnswer> {
   const { household } = await requireHousehold(notebookId)
   const read = offerSchema.safeParse(pressFields(form))
-  if (!read.success) return { refused: unreadablePress }
+  if (!read.success) return { refused: pressRefusals.unreadable }
   const { id } = read.data
   const part = { part: 'item', id } as const
   let offered = 0

@@ -4,7 +4,7 @@ import { redirect } from 'next/navigation'
 import { z } from 'zod'
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
 import { editUndone, isBeside } from '../../../lib/forms/editUndone.ts'
-import { unreadablePress } from '../../../lib/words/pressText.ts'
+import { pressRefusals } from '../../../lib/words/pressText.ts'
 import { putBackRefusals } from '../../../lib/words/removedText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import { pressFields } from './pressFields.ts'
@@ -26,7 +26,7 @@ export async function undoEdit(
 ): Promise<PressAnswer> {
   const { household } = await requireHousehold(notebookId)
   const read = schema.safeParse(pressFields(form))
-  if (!read.success) return { refused: unreadablePress }
+  if (!read.success) return { refused: pressRefusals.unreadable }
   const changes = (await ownEdits(notebookId, household, new Date())).get(read.data.edit)
   if (changes === undefined) return { refused: putBackRefusals['changed since'] }
   const answer = await editDocument(notebookId, household, (document) => {

@@ -3,7 +3,7 @@
 import { z } from 'zod'
 import { setUnitsCookie } from '../../../lib/access/sessionCookie.ts'
 import { requireHousehold } from '../../../lib/access/whoAsks.ts'
-import { unreadablePress } from '../../../lib/words/pressText.ts'
+import { pressRefusals } from '../../../lib/words/pressText.ts'
 import { unitsSwitchWords } from '../../../lib/words/unitsText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
 import { pressFields } from './pressFields.ts'
@@ -17,7 +17,7 @@ export async function showLengthsIn(
 ): Promise<PressAnswer> {
   await requireHousehold(notebookId)
   const read = z.object({ units: z.enum(unitsToShow) }).safeParse(pressFields(form))
-  if (!read.success) return { refused: unreadablePress }
+  if (!read.success) return { refused: pressRefusals.unreadable }
   await setUnitsCookie(notebookId, read.data.units)
   return { done: unitsSwitchWords[read.data.units].shown }
 }

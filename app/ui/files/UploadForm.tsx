@@ -2,6 +2,7 @@
 
 import { useRouter } from 'next/navigation'
 import { type SubmitEvent, useActionState, useRef, useState } from 'react'
+import { fileSentRefusals } from '../../../lib/words/fileText.ts'
 import type { PressAction, PressAnswer } from '../draft/PressForm.tsx'
 import { useLeaveGuard } from '../draft/useLeaveGuard.ts'
 import { UploadList } from './UploadList.tsx'
@@ -48,7 +49,7 @@ export function UploadForm({
     if (busy) return
     const data = new FormData(event.currentTarget)
     const files = data.getAll('file').filter((file) => file instanceof File && file.name !== '') as File[]
-    if (files.length === 0) return setSaid(uploadWords.none)
+    if (files.length === 0) return setSaid(fileSentRefusals.none)
     setSaid('')
     const text = (name: string) => String(data.get(name) ?? '')
     const about = { kind: text('kind'), caption: text('caption'), item: text('item') }

@@ -1,5 +1,6 @@
 'use client'
 
+import { fileSentRefusals } from '../../../lib/words/fileText.ts'
 import { uploadWords } from './uploadWords.ts'
 
 /** What goes with a file. */
@@ -44,7 +45,7 @@ export async function stopChecking(address: string, sending: string): Promise<vo
 }
 
 function readAnswer(request: XMLHttpRequest, name: string): Sent {
-  if (request.status === 404) return { refused: uploadWords.shutOut }
+  if (request.status === 404) return { refused: fileSentRefusals.shutOut }
   try {
     const said: unknown = JSON.parse(request.responseText)
     if (said !== null && typeof said === 'object') {

@@ -8,7 +8,6 @@ export const uploadWords = {
   item: 'Belongs to',
   caption: 'Caption',
   captionHint: 'What one sees, and from where. The same for all files that you add now.',
-  none: 'Choose a file first.',
   waiting: 'Waits for its turn.',
   sending: (percent: number, sent: string, all: string) => `${percent} % sent: ${sent} of ${all}`,
   checking: 'All is sent. It is being checked and stored.',
@@ -22,7 +21,6 @@ export const uploadWords = {
     `“${name}” was not added: the connection was lost. Add it again once you are connected.`,
   broke: (name: string) =>
     `“${name}” was not added: something went wrong on our side. Add it again in a while.`,
-  shutOut: 'You are not let in to this notebook in this browser any more. Come in by your link again.',
   allAdded: (count: number) => (count === 1 ? 'One file was added.' : `${count} files were added.`),
   someAdded: (added: number, count: number) => `${added} of ${count} files were added.`,
 } as const

@@ -28,8 +28,6 @@ export const accountWords = {
   closed: 'The account is closed: nothing is owed.',
   beforeSigning:
     'Read the whole account below. All parties of your household sign through your one link; sign only for yourself. A typed name is a simple electronic signature. A signed account can be evidence; this program gives no legal advice.',
-  stillOpen:
-    'The final account can’t be drawn up yet: something is still open. Load the page again to see what.',
   /** Where what is open is settled. */
   settle: {
     'nothing signed': 'Sign',
@@ -122,8 +120,11 @@ function listed(lines: readonly string[]): string {
   return named.length === 0 ? last : `${named.join(', ')} and ${last}`
 }
 
-/** Why an account is not signed. */
+/** Why an account is not drawn up, or not signed. */
 export const accountRefusals = {
+  /** Nothing is drawn up while something of the books waits. */
+  stillOpen:
+    'The final account can’t be drawn up yet: something is still open. Load the page again to see what.',
   outdated:
     'A newer final account has been drawn up in the meantime, so nothing was signed. Load the page again and read the new one.',
   'books-changed':

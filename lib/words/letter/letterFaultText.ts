@@ -24,6 +24,8 @@ export const letterCaution =
 
 /** Why no letter is made. */
 export const letterRefusals = {
+  tooLong: ({ lines, characters }: { readonly lines: number; readonly characters: number }) =>
+    `The letter is ${lines} ${lines === 1 ? 'line' : 'lines'} too long for one page, even in small print. Shorten what is wrong, what is proposed or how to answer by about ${characters} characters.`,
   nothingWritten: 'Write and save the letter first.',
   invitationPastUse:
     'This invitation works no more: it was claimed, or a later one ended it. Go back to the page “The first letter” and load it again.',

@@ -77,8 +77,3 @@ export function letterText({ title, line, opening, contents, invitation, closing
     signed,
   ].join('\n\n')}\n`
 }
-
-/** What a letter that does not fit on one page is told. */
-export function tooLongWords({ lines, characters }: { lines: number; characters: number }): string {
-  return `The letter is ${lines} ${lines === 1 ? 'line' : 'lines'} too long for one page, even in small print. Shorten what is wrong, what is proposed or how to answer by about ${characters} characters.`
-}

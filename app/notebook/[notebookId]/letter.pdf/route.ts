@@ -5,7 +5,7 @@ import { boundedBody } from '../../../../lib/files/boundedBody.ts'
 import { letterPdf } from '../../../../lib/pdf/letterPdf.ts'
 import { findEntryKey, hasLink } from '../../../../lib/store/entryKeys.ts'
 import { letterRefusals } from '../../../../lib/words/letter/letterFaultText.ts'
-import { type LetterInvitation, tooLongWords } from '../../../../lib/words/letter/letterText.ts'
+import type { LetterInvitation } from '../../../../lib/words/letter/letterText.ts'
 import { download, fileName } from '../../server/download.ts'
 import { letterPaper } from '../../server/letterOf.ts'
 import { type Opened, openNotebook } from '../../server/opened.ts'
@@ -42,7 +42,7 @@ function tokenIn(bytes: Uint8Array): string {
 
 async function paper(opened: Opened, invitation: LetterInvitation): Promise<Response> {
   const made = await letterPdf(letterPaper(opened, invitation))
-  if ('lines' in made) return plain(422, tooLongWords(made))
+  if ('lines' in made) return plain(422, letterRefusals.tooLong(made))
   return download(made.bytes, fileName(opened.notebook.title, '-first-letter.pdf'), 'application/pdf')
 }
 

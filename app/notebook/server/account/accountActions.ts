@@ -8,13 +8,8 @@ import type { NotebookDocument } from '../../../../lib/forms/readNotebook.ts'
 import { accountsOf, freezeAccount, signFinalAccount } from '../../../../lib/store/finalAccounts.ts'
 import type { Mark } from '../../../../lib/store/marks.ts'
 import { sha256Hex } from '../../../../lib/store/sha256.ts'
-import {
-  accountIntent,
-  accountNames,
-  accountRefusals,
-  accountWords,
-} from '../../../../lib/words/account/accountText.ts'
-import { unreadableForm } from '../../../../lib/words/pressText.ts'
+import { accountIntent, accountNames, accountRefusals } from '../../../../lib/words/account/accountText.ts'
+import { pressRefusals } from '../../../../lib/words/pressText.ts'
 import type { PressAnswer } from '../../../ui/draft/PressForm.tsx'
 import type { SaveAnswer } from '../../../ui/draft/saveAnswer.ts'
 import { signedBefore } from '../booksPlan.ts'
@@ -37,7 +32,7 @@ export async function drawUpAccount(
     build: (document, marks) => {
       const { text } = accountOf(JSON.parse(document) as NotebookDocument, signed, marks)
       return text === undefined
-        ? { refused: accountWords.stillOpen }
+        ? { refused: accountRefusals.stillOpen }
         : { canonicalText: text, sha256: sha256Hex(text) }
     },
     stands: (newest, text) => saysTheSame(readFinalAccount(newest), readFinalAccount(text)),
@@ -65,7 +60,7 @@ export async function signAccount(
   const { household } = await requireHousehold(notebookId)
   const which = whichSchema.safeParse(place)
   const signature = signatureSchema.safeParse(draft)
-  if (!which.success || !signature.success) return refuse(unreadableForm)
+  if (!which.success || !signature.success) return refuse(pressRefusals.form)
   const { accountId, sha256, partyIndex } = which.data
   const stored = (await accountsOf(notebookId)).find(({ id }) => id === accountId)
   const account = stored && readFinalAccount(stored.canonicalText)
