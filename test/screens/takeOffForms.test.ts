@@ -4,7 +4,7 @@ import { openBrowser } from './browser.ts'
 import { expectPage } from './expectPage.ts'
 import { shortNotebook } from './shortNotebook.ts'
 import { type Neighbours, neighboursWith } from './twoHouseholds.ts'
-import { choose, faultAt, field, put, save, tick, trySaving } from './typing.ts'
+import { choose, faultAt, field, openRowOf, put, save, tick, trySaving } from './typing.ts'
 import { exported, panel, visit } from './visiting.ts'
 
 const pipe = { shape: 'round', outside: '2 3/8 in', wall: '0.154 in', material: 'steel' }
@@ -62,6 +62,7 @@ describe('on a phone', () => {
   test('the line takes its error, a turn, a limit, and wind, soil and frost', async () => {
     await page.goto(`${home}/line`)
     await put(page, 'line.error', '2 in')
+    await openRowOf(field(page, 'line.stations[1].at'))
     await field(page, 'line.stations').locator('.fold > summary').nth(1).click()
     await put(page, 'line.stations[1].angle.degrees', '12')
     await choose(page, 'line.stations[1].angle.toward', 'b')

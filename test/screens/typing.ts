@@ -1,4 +1,4 @@
-import type { Page } from '@playwright/test'
+import type { Locator, Page } from '@playwright/test'
 import { fieldId } from '../../app/ui/draft/fieldId.ts'
 import { expectPage } from './expectPage.ts'
 
@@ -9,8 +9,16 @@ export function field(page: Page, path: string, form = 'field') {
   return page.locator(`#${fieldId(form, path)}`)
 }
 
+/** Unfolds the row that a field is in, as a person would before typing there. */
+export async function openRowOf(inside: Locator): Promise<void> {
+  const closed = inside.locator('xpath=ancestor::details[contains(@class,"row-fold") and not(@open)]')
+  await inside.first().waitFor({ state: 'attached' })
+  if ((await closed.count()) > 0) await closed.first().locator('> summary').click()
+}
+
 /** Types a text over whatever stands in the field. */
 export async function put(page: Page, path: string, text: string, form?: string): Promise<void> {
+  await openRowOf(field(page, path, form))
   await field(page, path, form).fill(text)
 }
 
@@ -19,13 +27,15 @@ export async function choose(page: Page, path: string, value: string): Promise<v
   const id = fieldId('field', path)
   const radio = page.locator(`input[type=radio][name="${id}"][value="${value}"]`)
   const list = page.locator(`select#${id}`)
-  await expectPage(radio.or(list)).toBeEnabled()
+  await expectPage(radio.or(list).first()).toBeEnabled()
+  await openRowOf(radio.or(list).first())
   if ((await list.count()) > 0) await list.selectOption(value)
   else await radio.check()
 }
 
 /** Ticks a box, or takes the tick off. */
 export async function tick(page: Page, path: string, ticked: boolean, form?: string): Promise<void> {
+  await openRowOf(field(page, path, form))
   await field(page, path, form).setChecked(ticked)
 }
 

@@ -1,5 +1,6 @@
 'use client'
 
+import { checkReading, textOf } from '../../../lib/words/rowReadingText.ts'
 import { ChoiceField } from '../../ui/draft/ChoiceField.tsx'
 import { DateField } from '../../ui/draft/DateField.tsx'
 import { FieldLine } from '../../ui/draft/FieldLine.tsx'
@@ -17,9 +18,11 @@ export function ChecksForm({ initial, base, save, names }: PartFormProps) {
       <RowsField
         path="checks"
         label="Checks"
-        rowLabel={(row) => String((row as { what?: unknown } | null)?.what ?? '')}
+        rowLabel={(row) => textOf(row, 'what')}
         empty={{ what: '', who: '', on: '', answer: '', reference: '' }}
         addLabel="Add a check"
+        reading={(row) => checkReading(row, names)}
+        besides={(row) => <TickField path={`${row}.done`} label="Answered and done" />}
       >
         {(row) => (
           <>
@@ -39,7 +42,6 @@ export function ChecksForm({ initial, base, save, names }: PartFormProps) {
               label="Where the answer can be found"
               hint="A file name, letter number or web address."
             />
-            <TickField path={`${row}.done`} label="Answered and done" />
           </>
         )}
       </RowsField>

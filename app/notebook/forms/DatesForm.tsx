@@ -1,5 +1,7 @@
 'use client'
 
+import { dateReading, textOf } from '../../../lib/words/rowReadingText.ts'
+import { intervalWords } from '../../../lib/words/upkeepText.ts'
 import { ChoiceField } from '../../ui/draft/ChoiceField.tsx'
 import { DateField } from '../../ui/draft/DateField.tsx'
 import { FieldLine } from '../../ui/draft/FieldLine.tsx'
@@ -18,9 +20,11 @@ export function DatesForm({ initial, base, save, names }: PartFormProps) {
       <RowsField
         path="dates"
         label="Dates"
-        rowLabel={(row) => String((row as { what?: unknown } | null)?.what ?? '')}
+        rowLabel={(row) => textOf(row, 'what')}
         empty={{ what: '', on: '', household: '', every: '', notes: '' }}
         addLabel="Add a date"
+        reading={(row) => dateReading(row, names, intervalWords)}
+        besides={(row) => <TickField path={`${row}.done`} label="Done" />}
       >
         {(row) => (
           <>
@@ -41,7 +45,6 @@ export function DatesForm({ initial, base, save, names }: PartFormProps) {
               />
             </FieldLine>
             <TextField path={`${row}.notes`} label="Notes" hint="Who said so, and where it is written." />
-            <TickField path={`${row}.done`} label="Done" />
           </>
         )}
       </RowsField>

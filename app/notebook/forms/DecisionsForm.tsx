@@ -1,5 +1,7 @@
 'use client'
 
+import { dayWords } from '../../../lib/words/day.ts'
+import { firstWords, textOf } from '../../../lib/words/rowReadingText.ts'
 import { DateField } from '../../ui/draft/DateField.tsx'
 import { RowsField } from '../../ui/draft/RowsField.tsx'
 import { TextField } from '../../ui/draft/TextField.tsx'
@@ -13,9 +15,10 @@ export function DecisionsForm({ initial, base, save }: { initial: object; base: 
       <RowsField
         path="decisions"
         label="Decisions"
-        rowLabel={(row) => String((row as { text?: unknown } | null)?.text ?? '').slice(0, 40)}
+        rowLabel={(row) => firstWords(textOf(row, 'text'))}
         empty={{ on: '', text: '' }}
         addLabel="Add a decision"
+        reading={(row) => [dayWords(textOf(row, 'on')), textOf(row, 'text')].filter(Boolean).join('\n')}
       >
         {(row) => (
           <>

@@ -1,5 +1,6 @@
 'use client'
 
+import { costLineReading, labourLineReading, textOf } from '../../../lib/words/rowReadingText.ts'
 import { ChoiceField } from '../../ui/draft/ChoiceField.tsx'
 import { FieldLine } from '../../ui/draft/FieldLine.tsx'
 import { FigureField } from '../../ui/draft/FigureField.tsx'
@@ -9,11 +10,6 @@ import { TextField } from '../../ui/draft/TextField.tsx'
 import { TickField } from '../../ui/draft/TickField.tsx'
 import { type FormNames, householdChoices } from './partWords.ts'
 import { RateField, SkillField } from './RateFields.tsx'
-
-function textOf(row: unknown, key: string): string {
-  const value = row !== null && typeof row === 'object' ? (row as Record<string, unknown>)[key] : undefined
-  return typeof value === 'string' ? value : ''
-}
 
 /** The cost lines of an item, or of its basic fence. */
 export function MaterialsFields({ names, path = 'materials' }: { names: FormNames; path?: string }) {
@@ -25,11 +21,12 @@ export function MaterialsFields({ names, path = 'materials' }: { names: FormName
       rowLabel={(row) => textOf(row, 'what')}
       empty={{ what: '', quantity: '', unit: '', unitPrice: '', taxPercent: '', suppliedBy: 'bought' }}
       addLabel="Add a cost line"
+      reading={(row) => costLineReading(row, names)}
     >
       {(row) => (
         <>
           <TextField path={`${row}.what`} label="What" />
-          <FieldLine>
+          <FieldLine short>
             <FigureField path={`${row}.quantity`} label="Quantity" />
             <TextField path={`${row}.unit`} label="Unit" />
             <FigureField path={`${row}.unitPrice`} label="Price of one" suffix={names.currency} />
@@ -66,11 +63,12 @@ export function LabourFields({ names, path = 'labour' }: { names: FormNames; pat
       rowLabel={(row) => textOf(row, 'task')}
       empty={{ task: '', hours: '', rate: '', by: 'a' }}
       addLabel="Add a labour line"
+      reading={(row) => labourLineReading(row, names)}
     >
       {(row) => (
         <>
           <TextField path={`${row}.task`} label="Task" />
-          <FieldLine>
+          <FieldLine short>
             <FigureField path={`${row}.hours`} label="Hours" suffix="h" />
             <RateField row={row} names={names} />
           </FieldLine>

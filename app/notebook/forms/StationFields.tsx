@@ -1,5 +1,6 @@
 'use client'
 
+import { stationReading, textOf } from '../../../lib/words/rowReadingText.ts'
 import { ChoiceField } from '../../ui/draft/ChoiceField.tsx'
 import { useDraft } from '../../ui/draft/draftContext.ts'
 import { textAt } from '../../ui/draft/draftPath.ts'
@@ -17,9 +18,10 @@ export function StationFields({ names }: { names: FormNames }) {
       path="line.stations"
       label="Stations"
       hint="Points along the line, in order from its start. Ground heights are measured above one level that you choose, such as the ground at the start; below it they are negative."
-      rowLabel={(row) => String((row as { at?: unknown } | null)?.at ?? '')}
+      rowLabel={(row) => textOf(row, 'at')}
       empty={{ at: '', setback: { side: '', distance: '' }, gradeA: '', gradeB: '', gradeFence: '' }}
       addLabel="Add a station"
+      reading={(row) => stationReading(row, names)}
     >
       {(row) => (
         <>

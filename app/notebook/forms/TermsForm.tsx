@@ -1,6 +1,7 @@
 'use client'
 
 import { useState } from 'react'
+import { textOf } from '../../../lib/words/rowReadingText.ts'
 import { startingTopic, startingTopics } from '../../../lib/words/startingTerms.ts'
 import { Caution } from '../../ui/Caution.tsx'
 import { useDraft } from '../../ui/draft/draftContext.ts'
@@ -22,6 +23,8 @@ export function TermsForm({ initial, base, save }: { initial: object; base: stri
         rowLabel={(row) => String((row as { topic?: unknown } | null)?.topic ?? '')}
         empty={{ topic: '', text: '' }}
         addLabel="Add a topic of your own"
+        reading={(row) => textOf(row, 'text')}
+        besides={(row) => <TermCaution row={row} />}
       >
         {(row) => <TermFields row={row} />}
       </RowsField>
@@ -76,13 +79,18 @@ function TermFields({ row }: { row: string }) {
           </button>
         </p>
       )}
-      {known?.caution ? (
-        <Caution>
-          <p>{known.caution}</p>
-        </Caution>
-      ) : null}
     </>
   )
+}
+
+function TermCaution({ row }: { row: string }) {
+  const { draft } = useDraft()
+  const known = startingTopic(String(getAt(draft, `${row}.topic`) ?? ''))
+  return known?.caution ? (
+    <Caution slim>
+      <p>{known.caution}</p>
+    </Caution>
+  ) : null
 }
 
 /** Topics of the starting set that the notebook does not have: offered, never put in unasked. */

@@ -1,8 +1,7 @@
 'use client'
 
-import { type ReactNode, useState } from 'react'
-import { useDraft } from './draftContext.ts'
-import { isWithin } from './rowFaults.ts'
+import type { ReactNode } from 'react'
+import { useUnfolded } from './useUnfolded.ts'
 
 /**
  * Fields that few need, folded away. `about` says in a few words what stands in them, or what they are for. They are
@@ -23,16 +22,7 @@ export function Fold({
   open?: boolean | undefined
   children: ReactNode
 }) {
-  const { faults, findings } = useDraft()
-  const wanted = [...faults, ...findings].filter(({ path }) =>
-    paths.some((one) => isWithin(path, one)),
-  ).length
-  const [unfolded, setUnfolded] = useState(open || wanted > 0)
-  const [seen, setSeen] = useState(wanted)
-  if (wanted !== seen) {
-    setSeen(wanted)
-    if (wanted > seen) setUnfolded(true)
-  }
+  const [unfolded, setUnfolded] = useUnfolded(paths, open)
   return (
     <details className="fold" open={unfolded} onToggle={(event) => setUnfolded(event.currentTarget.open)}>
       <summary>

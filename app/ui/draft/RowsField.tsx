@@ -5,6 +5,7 @@ import { useDraft } from './draftContext.ts'
 import { FieldNotes } from './FieldFrame.tsx'
 import { fieldId } from './fieldId.ts'
 import { formWords } from './formWords.ts'
+import { RowFold } from './RowFold.tsx'
 import { RowTools } from './RowTools.tsx'
 import { useField } from './useField.ts'
 import { useRows } from './useRows.ts'
@@ -23,6 +24,8 @@ export function RowsField({
   addLabel,
   beginWith,
   max,
+  reading,
+  besides,
   children,
 }: {
   path: string
@@ -36,6 +39,10 @@ export function RowsField({
   /** Which field of a new row is filled in first, as its path within the row; otherwise its first. */
   beginWith?: string | undefined
   max?: number | undefined
+  /** How a row reads; with it the fields of a row that has a name are folded away under it. */
+  reading?: ((row: unknown, index: number) => ReactNode) | undefined
+  /** What stands below a row that is folded away, and below its fields too. */
+  besides?: ((rowPath: string, index: number) => ReactNode) | undefined
   children: (rowPath: string, index: number) => ReactNode
 }) {
   const { id, errors, findings, ready } = useField(path)
@@ -54,7 +61,9 @@ export function RowsField({
   const rowId = (at: number) => `${id}-row-${at}`
   const nameOf = (at: number) => formWords.rowName(rowLabel(rows[at], at).trim(), at)
   const full = max !== undefined && rows.length >= max
-  const firstField = (at: number) => `#${rowId(at)} .row-fields :is(input, select, textarea, button)`
+  // What is folded away can't have the focus: there it goes to the fold.
+  const firstField = (at: number) =>
+    `#${rowId(at)} .row-fields :is(:is(input, select, textarea, button):not(details:not([open]) *), .row-fold:not([open]) > summary)`
 
   function moved(from: number, to: number) {
     const way = to < from ? 'up' : 'down'
@@ -93,7 +102,21 @@ export function RowsField({
                 setGoal({ selector: `#${id}-undo` })
               }}
             />
-            <div className="row-fields">{children(`${path}[${at}]`, at)}</div>
+            <div className="row-fields">
+              {reading === undefined ? (
+                children(`${path}[${at}]`, at)
+              ) : (
+                <RowFold
+                  path={`${path}[${at}]`}
+                  name={nameOf(at)}
+                  reading={reading(rows[at], at)}
+                  open={rowLabel(rows[at], at).trim() === ''}
+                >
+                  {children(`${path}[${at}]`, at)}
+                </RowFold>
+              )}
+              {besides?.(`${path}[${at}]`, at)}
+            </div>
           </li>
         ))}
       </ol>

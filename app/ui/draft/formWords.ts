@@ -80,6 +80,9 @@ export const formWords = {
   rowDown: (name: string) => `Move ${name} down`,
   rowRemove: (name: string) => `Remove ${name}`,
   rowMoved: (name: string, place: number, count: number) => `${name} is now ${place} of ${count}.`,
+  /** What opens a row that is read, and what makes it one again. */
+  rowOpen: 'Change',
+  rowFold: 'Fold away',
   rowRemoved: (name: string) => `Removed ${name}.`,
   takenOut: (name: string) => `Taken out: ${name}. Nothing of it counts before you save.`,
   rowUndo: 'Put it back',
