@@ -6,6 +6,8 @@ export type FigureColumn = {
   label: string
   /** Figures stand to the right with equal digits; the first column is always text and heads its row. */
   figures?: boolean | undefined
+  /** What the row comes to: on a phone it stands beside the row's name. */
+  result?: boolean | undefined
 }
 
 /**
@@ -45,7 +47,7 @@ export function FigureTable({
           <td
             key={column.label}
             role="cell"
-            className={column.figures ? 'figure' : undefined}
+            className={cellClass(column)}
             data-label={inBlocks ? column.label : undefined}
           >
             {joined(cells[at])}
@@ -82,6 +84,10 @@ export function FigureTable({
       </table>
     </section>
   )
+}
+
+function cellClass({ figures, result }: FigureColumn): string | undefined {
+  return [figures ? 'figure' : '', result ? 'result' : ''].filter(Boolean).join(' ') || undefined
 }
 
 /** From how many columns on a row needs more room than a tablet has. */

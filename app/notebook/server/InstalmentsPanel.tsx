@@ -37,7 +37,7 @@ export function InstalmentsPanel({ opened }: { opened: Opened }) {
         captionUnseen
         columns={[
           { label: columns.on },
-          { label: columns.amount, figures: true },
+          { label: columns.amount, figures: true, result: true },
           { label: columns.paid, figures: true },
           { label: columns.state },
         ]}

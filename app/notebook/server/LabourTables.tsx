@@ -47,7 +47,7 @@ export function LabourTables({ opened }: { opened: Opened }) {
               { label: 'By' },
               { label: 'Hours', figures: true },
               { label: 'Rate', figures: true },
-              { label: 'Amount', figures: true },
+              { label: 'Amount', figures: true, result: true },
             ]}
             rows={item.labour.map((line) => [
               [line.task || 'unnamed', ...labourNotes(line), ...departs(line)].join(', '),

@@ -30,7 +30,7 @@ export function PlanPanel({ opened, statement }: { opened: Opened; statement: St
         caption="What each item asks for"
         columns={[
           { label: 'Item' },
-          { label: 'Total', figures: true },
+          { label: 'Total', figures: true, result: true },
           { label: names.a, figures: true },
           { label: names.b, figures: true },
           ...(spent.size === 0 ? [] : [{ label: 'Spent so far', figures: true }]),
