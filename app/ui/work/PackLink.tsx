@@ -1,11 +1,11 @@
 'use client'
 
-import { type MouseEvent, useState } from 'react'
+import { useState } from 'react'
 import { workWords } from '../../../lib/words/workText.ts'
 import { askForWork } from './askForWork.ts'
+import { LinkAtWork, type SaidAtEnd } from './LinkAtWork.tsx'
 import { saveBy } from './saveBy.ts'
 import { useStop } from './useStop.ts'
-import { WorkProgress } from './WorkProgress.tsx'
 
 const words = workWords.pack
 
@@ -18,12 +18,9 @@ type Standing = { readonly ready: number; readonly all: number } | 'begins'
 export function PackLink({ href, children }: { href: string; children: string }) {
   const { begin, stop } = useStop()
   const [standing, setStanding] = useState<Standing>()
-  const [said, setSaid] = useState<{ readonly text: string; readonly kind: 'done' | 'refused' }>()
+  const [said, setSaid] = useState<SaidAtEnd>()
 
-  async function press(event: MouseEvent<HTMLAnchorElement>) {
-    // Whoever opens it elsewhere means the plain link.
-    if (event.ctrlKey || event.metaKey || event.shiftKey) return
-    event.preventDefault()
+  async function make() {
     if (standing !== undefined) return
     setSaid(undefined)
     setStanding('begins')
@@ -40,29 +37,15 @@ export function PackLink({ href, children }: { href: string; children: string })
     saveBy(typeof token === 'string' ? `${href}?ready=${encodeURIComponent(token)}` : href)
   }
 
-  const begins = standing === 'begins'
+  const progress =
+    standing === undefined
+      ? undefined
+      : standing === 'begins'
+        ? { said: words.begins, fraction: undefined }
+        : { said: words.making(standing.ready, standing.all), fraction: standing.ready / standing.all }
   return (
-    <>
-      <a
-        className="button button-plain"
-        href={href}
-        download
-        aria-disabled={standing === undefined ? undefined : true}
-        onClick={press}
-      >
-        {children}
-      </a>
-      {standing === undefined ? null : (
-        <WorkProgress
-          label={words.label}
-          said={begins ? words.begins : words.making(standing.ready, standing.all)}
-          fraction={begins ? undefined : standing.ready / standing.all}
-          onStop={stop}
-        />
-      )}
-      <span className="press-answer work-said" role="status" data-kind={said?.kind ?? 'done'}>
-        {said?.text ?? ''}
-      </span>
-    </>
+    <LinkAtWork href={href} label={words.label} progress={progress} said={said} onPress={make} onStop={stop}>
+      {children}
+    </LinkAtWork>
   )
 }

@@ -1,11 +1,11 @@
 'use client'
 
-import { type MouseEvent, useRef, useState } from 'react'
+import { useRef, useState } from 'react'
 import { workWords } from '../../../lib/words/workText.ts'
 import type { ButtonWeight } from '../ButtonLink.tsx'
+import { LinkAtWork, type SaidAtEnd } from './LinkAtWork.tsx'
 import { saveBy } from './saveBy.ts'
 import { useStop } from './useStop.ts'
-import { WorkProgress } from './WorkProgress.tsx'
 
 const words = workWords.paper
 
@@ -18,7 +18,7 @@ const soon = 400
  */
 export function PaperLink({
   href,
-  weight = 'plain',
+  weight,
   children,
 }: {
   href: string
@@ -28,12 +28,9 @@ export function PaperLink({
   const { begin, stop } = useStop()
   const busy = useRef(false)
   const [standing, setStanding] = useState<{ readonly loaded: number; readonly all: number }>()
-  const [said, setSaid] = useState<{ readonly text: string; readonly kind: 'done' | 'refused' }>()
+  const [said, setSaid] = useState<SaidAtEnd>()
 
-  async function press(event: MouseEvent<HTMLAnchorElement>) {
-    // Whoever opens it elsewhere means the plain link.
-    if (event.ctrlKey || event.metaKey || event.shiftKey) return
-    event.preventDefault()
+  async function make() {
     if (busy.current) return
     busy.current = true
     setSaid(undefined)
@@ -62,29 +59,25 @@ export function PaperLink({
     }
   }
 
+  const progress =
+    standing === undefined
+      ? undefined
+      : {
+          said: standing.loaded === 0 ? words.making : words.arriving(standing.loaded, standing.all),
+          fraction: standing.all > 0 ? standing.loaded / standing.all : undefined,
+        }
   return (
-    <>
-      <a
-        className={`button button-${weight}`}
-        href={href}
-        download
-        aria-disabled={standing === undefined ? undefined : true}
-        onClick={press}
-      >
-        {children}
-      </a>
-      {standing === undefined ? null : (
-        <WorkProgress
-          label={words.label}
-          said={standing.loaded === 0 ? words.making : words.arriving(standing.loaded, standing.all)}
-          fraction={standing.all > 0 ? standing.loaded / standing.all : undefined}
-          onStop={stop}
-        />
-      )}
-      <span className="press-answer work-said" role="status" data-kind={said?.kind ?? 'done'}>
-        {said?.text ?? ''}
-      </span>
-    </>
+    <LinkAtWork
+      href={href}
+      weight={weight}
+      label={words.label}
+      progress={progress}
+      said={said}
+      onPress={make}
+      onStop={stop}
+    >
+      {children}
+    </LinkAtWork>
   )
 }
 
