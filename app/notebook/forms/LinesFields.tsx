@@ -22,6 +22,7 @@ export function MaterialsFields({ names, path = 'materials' }: { names: FormName
       empty={{ what: '', quantity: '', unit: '', unitPrice: '', taxPercent: '', suppliedBy: 'bought' }}
       addLabel="Add a cost line"
       reading={(row) => costLineReading(row, names)}
+      unfinished={(row) => textOf(row, 'unitPrice') === ''}
     >
       {(row) => (
         <>
@@ -64,6 +65,7 @@ export function LabourFields({ names, path = 'labour' }: { names: FormNames; pat
       empty={{ task: '', hours: '', rate: '', by: 'a' }}
       addLabel="Add a labour line"
       reading={(row) => labourLineReading(row, names)}
+      unfinished={(row) => textOf(row, 'rate') === ''}
     >
       {(row) => (
         <>

@@ -25,6 +25,7 @@ export function RowsField({
   beginWith,
   max,
   reading,
+  unfinished,
   besides,
   children,
 }: {
@@ -41,6 +42,8 @@ export function RowsField({
   max?: number | undefined
   /** How a row reads; with it the fields of a row that has a name are folded away under it. */
   reading?: ((row: unknown, index: number) => ReactNode) | undefined
+  /** Whether a row still waits for something to be typed: it stands open then. One without a name always does. */
+  unfinished?: ((row: unknown) => boolean) | undefined
   /** What stands below a row that is folded away, and below its fields too. */
   besides?: ((rowPath: string, index: number) => ReactNode) | undefined
   children: (rowPath: string, index: number) => ReactNode
@@ -110,7 +113,7 @@ export function RowsField({
                   path={`${path}[${at}]`}
                   name={nameOf(at)}
                   reading={reading(rows[at], at)}
-                  open={rowLabel(rows[at], at).trim() === ''}
+                  open={rowLabel(rows[at], at).trim() === '' || unfinished?.(rows[at]) === true}
                 >
                   {children(`${path}[${at}]`, at)}
                 </RowFold>

@@ -34,6 +34,8 @@ export function settlingSteps(): void {
         field(page, 'terms').locator('li.row', {
           has: page.getByRole('button', { name: `Remove ‘${topic}’` }),
         })
+      for (const topic of [ownWords.topic, otherWording.topic])
+        await rowOf(topic).getByText(`Change ‘${topic}’`).click()
       await rowOf(ownWords.topic).getByLabel('What you settle').fill(ownWords.text)
       await rowOf(otherWording.topic).getByRole('button', { name: otherWording.label }).click()
       await page.getByRole('button', { name: `Remove ‘${takenOut}’` }).click()
