@@ -34,6 +34,13 @@ export function wrapped(text: string, size: number, room: number): readonly stri
   return [...lines, line].map((one) => fitted(one, size, room))
 }
 
+/** The text in no more lines than these, the last one cut where there is more. */
+export function linesUpTo(most: number, text: string, size: number, room: number): readonly string[] {
+  const lines = wrapped(text, size, room)
+  if (lines.length <= most) return lines
+  return [...lines.slice(0, most - 1), fitted(lines.slice(most - 1).join(' '), size, room)]
+}
+
 /** The text, cut with an ellipsis where it is wider than the room; empty where not even one letter fits. */
 export function fitted(text: string, size: number, room: number): string {
   // Far longer than any drawing is wide: cut first, so that no text costs much to measure.

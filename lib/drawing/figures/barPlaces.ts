@@ -1,6 +1,6 @@
 import type { BarGroup, FigureBar } from '../../core/figures/figure.ts'
 import type { Ink, Shape } from '../drawing.ts'
-import { fitted, textWidth, wrapped } from '../textRoom.ts'
+import { fitted, linesUpTo, textWidth } from '../textRoom.ts'
 
 /** Where a bar lies, from its top to its bottom. */
 export type BarPlace = { readonly bar: FigureBar; readonly top: number; readonly height: number }
@@ -14,6 +14,9 @@ export type BarPlaces = {
 
 /** Widths of the words at the left and of those at the right, where they stand beside the bars. */
 export type Columns = { readonly title: number; readonly text: number }
+
+/** Long names are told apart by their ends, too. */
+const mostTitleLines = 3
 
 type Room = { readonly width: number; readonly size: number; readonly top: number }
 
@@ -34,7 +37,8 @@ export function placesBeside(groups: readonly BarGroup[], columns: Columns, room
   const texts: Shape[] = []
   let y = room.top
   for (const group of groups) {
-    const title = linesUpTo(group.title, Math.max(1, group.bars.length), size, columns.title)
+    const title = linesUpTo(mostTitleLines, group.title, size, columns.title)
+    const next = y + row * Math.max(title.length, group.bars.length) + size * 0.5
     title.forEach((line, at) => {
       texts.push(word(line, 0, y + row * (at + 0.5) + size * 0.36, 'start', columns.title, size))
     })
@@ -45,7 +49,7 @@ export function placesBeside(groups: readonly BarGroup[], columns: Columns, room
       texts.push(word(text, width, y + row / 2 + size * 0.36, 'end', columns.text, size))
       y += row
     }
-    y += size * 0.5
+    y = next
   }
   return { bars, texts, bottom: y }
 }
@@ -67,7 +71,7 @@ export function placesBelow(groups: readonly BarGroup[], { width, size, top }: R
     const said = group.bars.map(({ text }) => text).filter((text) => text !== '')
     const together = said.join(', ')
     const fits = textWidth(together, size) <= width
-    for (const line of linesUpTo(group.title, 2, size, width * 0.93)) put(line, 'ink', true)
+    for (const line of linesUpTo(mostTitleLines, group.title, size, width * 0.93)) put(line, 'ink', true)
     if (fits && together !== '') put(together, 'quiet')
     for (const bar of group.bars) {
       if (!fits && bar.text !== '') put(bar.text, 'quiet')
@@ -82,13 +86,6 @@ export function placesBelow(groups: readonly BarGroup[], { width, size, top }: R
 
 function heightOf({ thin = false }: FigureBar, size: number): number {
   return size * (thin ? 0.55 : 1)
-}
-
-/** The text in no more lines than these, the last one cut where there is more. */
-function linesUpTo(text: string, most: number, size: number, room: number): string[] {
-  const lines = wrapped(text, size, room)
-  if (lines.length <= most) return [...lines]
-  return [...lines.slice(0, most - 1), fitted(lines.slice(most - 1).join(' '), size, room)]
 }
 
 function word(

@@ -1,9 +1,12 @@
 import type { Household } from '../../core/people/household.ts'
 import type { Shape } from '../drawing.ts'
-import { fitted, textWidth } from '../textRoom.ts'
+import { linesUpTo, textWidth } from '../textRoom.ts'
 
 /** What a sign in a figure means. */
 export type KeyEntry = { readonly sign: Household | 'line' | 'dashes' | 'due' | 'met'; readonly text: string }
+
+/** A long name keeps the amount that follows it. */
+const mostLines = 3
 
 /** Each sign beside its meaning, in as many rows as the width asks for. */
 export function keyRows(
@@ -12,26 +15,32 @@ export function keyRows(
   size: number,
 ): { readonly shapes: readonly Shape[]; readonly bottom: number } {
   const shapes: Shape[] = []
-  const [row, signWidth] = [size * 1.5, size * 1.7]
-  let [x, y] = [1, 0]
+  const [row, line, signWidth] = [size * 1.5, size * 1.25, size * 1.7]
+  const room = width - signWidth - size / 2 - 2
+  let [x, y, next] = [1, 0, 0]
   for (const { sign, text } of entries) {
-    const room = width - signWidth - size / 2 - 2
-    const shown = fitted(text, size, room)
-    const whole = signWidth + size / 2 + textWidth(shown, size)
-    if (x > 1 && x + whole > width) [x, y] = [1, y + row]
+    const lines = linesUpTo(mostLines, text, size, room)
+    const whole = signWidth + size / 2 + Math.max(...lines.map((one) => textWidth(one, size)))
+    if (x > 1 && x + whole > width) [x, y] = [1, next]
     const textX = x + signWidth + size / 2
-    shapes.push(...signShapes(sign, x, y + size * 0.7, signWidth, size), {
-      kind: 'text',
-      text: shown,
-      at: { x: textX, y: y + size * 1.05 },
-      anchor: 'start',
-      size,
-      ink: 'ink',
-      room: width - textX,
-    })
+    shapes.push(
+      ...signShapes(sign, x, y + size * 0.7, signWidth, size),
+      ...lines.map(
+        (shown, at): Shape => ({
+          kind: 'text',
+          text: shown,
+          at: { x: textX, y: y + size * 1.05 + line * at },
+          anchor: 'start',
+          size,
+          ink: 'ink',
+          room: width - textX,
+        }),
+      ),
+    )
+    next = Math.max(next, y + row + line * (lines.length - 1))
     x += whole + size * 1.4
   }
-  return { shapes, bottom: entries.length === 0 ? 0 : y + row }
+  return { shapes, bottom: next }
 }
 
 function signShapes(sign: KeyEntry['sign'], x: number, middle: number, width: number, size: number): Shape[] {
