@@ -52,17 +52,18 @@ async function expectRefused(row: RefusalRow, page: Page, device: string): Promi
   await expect.poll(() => isAnnounced(place), { message: `${device}: announced` }).toBe(true)
   expect(await scrollsSideways(page), device).toEqual([])
   for (const [where, value] of row.keeps ?? []) await expectPage(at(page, where)).toHaveValue(value)
-  if (row.names !== undefined) await expectNamed(page, row.names, [first, ...more].join('\n'))
+  const named = typeof row.names === 'string' ? { [row.names]: first ?? '' } : (row.names ?? {})
+  for (const [path, words] of Object.entries(named)) await expectNamed(page, path, words)
 }
 
 /** The field is marked as wrong and described by what is wrong with it, and the summary leads to it. */
 async function expectNamed(page: Page, path: string, words: string): Promise<void> {
-  const [line = ''] = words.split('\n')
-  await expectPage(faultAt(page, path)).toContainText(line)
+  await expectPage(faultAt(page, path)).toContainText(words)
   const control = field(page, path)
   await expectPage(control).toHaveAttribute('aria-invalid', 'true')
-  await expectPage(control).toHaveAccessibleDescription(new RegExp(escaped(line)))
-  await page.locator('.summary-faults').getByRole('link', { name: line }).first().click()
+  await expectPage(control).toHaveAccessibleDescription(new RegExp(escaped(words)))
+  const lead = page.locator('.summary-faults').getByRole('link', { name: words })
+  await lead.and(page.locator(`[href="#${await control.getAttribute('id')}"]`)).click()
   await expectPage(control).toBeFocused()
 }
 

@@ -34,8 +34,11 @@ export type RefusalRow = {
   readonly says: string | readonly string[]
   /** What still has to stand where it was typed. */
   readonly keeps?: readonly (readonly [Place, string])[]
-  /** The field that is named by the refusal, as a path of the draft: marked, described, and led to. */
-  readonly names?: string
+  /**
+   * The fields that are named by the refusal, as paths of the draft: marked, described, and led to. One is described by the first
+   * words of the answer; several each by the words beside their path.
+   */
+  readonly names?: string | Readonly<Record<string, string>>
   /** Puts back what `given` or `meanwhile` did, where the rows after this one can't do with it. */
   readonly after?: (table: Table) => Promise<unknown>
 }
