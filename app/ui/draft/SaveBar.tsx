@@ -17,6 +17,9 @@ function standing(outcome: Outcome, saving: boolean, unsaved: boolean): string {
   return outcome.kind === 'saved' ? outcome.text : ''
 }
 
+/** As many letters stand in two lines beside the button on a phone. */
+const besideButton = 36
+
 /** The foot of a form, always in reach: Save, where the draft stands, and whether it is saved as it is typed. */
 export function SaveBar({
   saveLabel,
@@ -37,13 +40,19 @@ export function SaveBar({
   const id = useId()
   // Where two versions wait for a choice, the button that makes it is the main one.
   const weight = outcome.kind === 'conflict' || outcome.kind === 'choices' ? 'plain' : 'main'
+  const stands = standing(outcome, saving, unsaved)
   return (
     <div className="save-bar">
       <button type="submit" className={`button button-${weight}`} disabled={!ready || saving}>
         {saveLabel}
       </button>
-      <p className="save-standing" role="status" data-kind={outcome.kind}>
-        {standing(outcome, saving, unsaved)}
+      <p
+        className="save-standing"
+        role="status"
+        data-kind={outcome.kind}
+        data-long={stands.length > besideButton ? '' : undefined}
+      >
+        {stands}
       </p>
       {asTyped === undefined ? null : (
         <label className="save-as-typed" title={formWords.asTypedHint}>
