@@ -1,25 +1,32 @@
 import type { Browser } from '@playwright/test'
 import { afterAll, beforeAll, describe, test } from 'vitest'
+import { closeDatabase } from '../../../lib/store/database.ts'
 import { openBrowser } from '../browser.ts'
-import { type Neighbours, neighboursWith, openLaptop } from '../twoHouseholds.ts'
+import { type Neighbours, openLaptop } from '../twoHouseholds.ts'
 import { meetRefusal } from './meetRefusal.ts'
 import type { RefusalGroup } from './refusalRow.ts'
+import { seatedByTheStore } from './seatedByTheStore.ts'
+import { openStore } from './storeBeside.ts'
 
 /** Registers a test for every row of these groups; each group has one notebook, for all of its rows. */
 export function meetGroups(groups: readonly RefusalGroup[]): void {
   let browser: Browser
   beforeAll(async () => {
+    openStore()
     browser = await openBrowser()
   })
   afterAll(async () => {
     await browser?.close()
+    await closeDatabase()
+    delete process.env.MEARING_DATA
   })
 
   describe.each(groups)('$about', ({ notebook, ready, rows }) => {
     let neighbours: Neighbours
 
     beforeAll(async () => {
-      neighbours = notebook === undefined ? await strangers(browser) : await neighboursWith(browser, notebook)
+      neighbours =
+        notebook === undefined ? await strangers(browser) : await seatedByTheStore(browser, notebook)
       await ready?.(neighbours)
       return () => neighbours.close()
     })
