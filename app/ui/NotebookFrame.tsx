@@ -81,7 +81,7 @@ export function NotebookFrame({
             <div className="frame-nav-wide">
               <NavigationLinks nav={nav} current={current} />
             </div>
-            <details className="frame-nav-narrow">
+            <details className="frame-nav-narrow fold-line">
               <summary>
                 <span className="frame-nav-word">Pages</span>
                 {here === undefined ? null : <span className="frame-nav-here">{here.label}</span>}

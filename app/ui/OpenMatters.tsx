@@ -19,7 +19,7 @@ export function OpenMatters({ items }: { items: readonly OpenMatter[] }) {
         </p>
         <MatterList items={items} />
       </div>
-      <details className="open-matters-narrow">
+      <details className="open-matters-narrow fold-line">
         <summary>{openMattersWords(items.length, here)}</summary>
         <MatterList items={items} />
       </details>

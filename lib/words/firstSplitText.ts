@@ -4,8 +4,10 @@ import type { FirstWay } from '../core/shares/firstSplit.ts'
 export const firstSplitWords = {
   title: 'A first split',
   lead: 'Four figures are enough to see what would be fair. It becomes one section, and everything about it can be refined later.',
+  /** On The line, while nothing is written down. */
+  begin: 'Begin with a first split',
   invitation:
-    'Nothing is written down yet. Begin with four figures, and see at once what each household would be asked for.',
+    'Four figures are enough to see at once what each household would be asked for: how long the fence is, what it takes, and what seems fair.',
   open: 'Work out a first split',
   save: 'Keep this split',
   fence: 'The fence',

@@ -47,3 +47,75 @@ export const signatureRefusals = {
   intent: 'Tick the sentence if you mean to sign. Without it nothing is signed.',
   drawing: 'The drawn signature could not be read. Wipe it away and draw it again, or leave it out.',
 } as const
+
+/** What the page for signing says of the revision that stands. */
+export function standingHeading(revision: number, signedByAll: boolean): string {
+  return `Revision ${revision} is ${signedByAll ? 'signed by all' : 'up for signing'}`
+}
+
+export function putUpWords(by: string, when: string): string {
+  return `Put up by ${by} on ${when}. It does not change any more; the notebook goes on beside it.`
+}
+
+/** After a party's name. */
+export const hasNotSigned = 'has not signed yet'
+export function hasSigned(when: string): string {
+  return `signed, ${when}`
+}
+
+/** Above the whole text on the page for signing, and where its chapters are unfolded and folded. */
+export const agreementText = {
+  heading: (revision: number | undefined) =>
+    revision === undefined ? 'The agreement so far, a draft' : `The agreement, revision ${revision}`,
+  lead: 'This is the whole text, chapter by chapter. Open what you want to read, or read it as it is printed.',
+  unfold: 'Open all chapters',
+  fold: 'Close all chapters',
+  asPrinted: 'Page by page',
+} as const
+
+/** Above the forms for signing: what a signature here is, and on which text. */
+export const beforeYouSign = {
+  title: 'Before you sign',
+  text: (hash: string) =>
+    `Read the whole agreement above; your signature stands under the text whose hash begins ${hash.slice(0, 8)}. All parties of your household sign through your one link; sign only for yourself. A typed name is a simple electronic signature: for rights in land the law may ask for more.`,
+} as const
+
+/** The copies to take of a revision. */
+export const copiesText = {
+  heading: 'Take your copy',
+  locked:
+    'Keep the locked copy and the notebook file yourself, each household its own. The seal on the copy shows later that nothing in it was changed; it does not show who signed.',
+  open: 'Keep the summary and the notebook file yourself. The hash in them shows later that nothing was changed; it does not show who signed. The copy is locked once all have signed.',
+  paper: (revision: number, locked: boolean) =>
+    `${locked ? 'Locked copy' : 'Summary'}, revision ${revision} (PDF)`,
+} as const
+
+export const changedSince = {
+  heading: 'The notebook has changed since',
+  text: 'What was changed belongs to the next revision. The one that stands is not touched by it.',
+} as const
+
+/** Above what a text changes in the revision that it amends. */
+export const amendmentHeadings = {
+  upForSigning: (revision: number) => `What the amendment changes in revision ${revision}`,
+  draft: (revision: number) => `What the next revision would change in revision ${revision}`,
+} as const
+
+/** Under the title of the page for signing. */
+export function signLead(revision: number | undefined, signedByAll: boolean): string {
+  return revision !== undefined && signedByAll
+    ? `Revision ${revision} is signed by all parties of both households.`
+    : 'Nothing binds anyone until all parties of both households have signed. Agreeing tonight and signing days later is the normal case.'
+}
+
+/** Where the parts of the page for signing lead from its head. */
+export const jumpWords = {
+  label: 'On this page',
+  agreement: 'Read the agreement',
+  amendment: 'What it changes',
+  sign: (party: string) => `To the signature of ${party}`,
+  obstacles: 'What stands in the way',
+  ready: 'Put it up for signing',
+  next: 'What has changed since',
+  copies: 'Copies to take',
+} as const

@@ -7,7 +7,7 @@ import { expectPage } from './expectPage.ts'
 import { shortNotebook } from './shortNotebook.ts'
 import { chooseFile, homeOf, neighboursWith, openLaptop, openPhone } from './twoHouseholds.ts'
 import { put, save } from './typing.ts'
-import { visit, visitItem } from './visiting.ts'
+import { panel, visit, visitItem } from './visiting.ts'
 
 // The line as the home of a notebook: its drawing is the way around, and how things stand is seen at a glance.
 
@@ -211,7 +211,7 @@ test('marked in place, agreed, signed and changed since are told by the drawing,
   await neighbours.close()
 })
 
-test('a notebook with nothing in it shows three steps and no drawing to zoom', async () => {
+test('a notebook with nothing in it has one beginning, the three steps under it, and no drawing to zoom', async () => {
   const page = await (await openLaptop(browser)).newPage()
   const { format, version, currency, households } = shortNotebook
   await page.goto(inject('baseUrl'))
@@ -219,7 +219,10 @@ test('a notebook with nothing in it shows three steps and no drawing to zoom', a
   await page.getByRole('button', { name: 'Start from this file' }).click()
   await page.getByRole('button', { name: 'I have kept it' }).click()
   await visit({ page, home: homeOf(page) }, 'The line')
-  await expectPage(page.getByRole('heading', { name: 'Begin with three steps' })).toBeVisible()
+  await expectPage(panel(page, 'Begin with a first split').locator('.button')).toHaveText([
+    'Work out a first split',
+  ])
+  await expectPage(page.locator('.button-main')).toHaveCount(1)
   await expectPage(page.locator('.first-steps a')).toHaveText([
     'Say where the line is',
     'Lay out the first section',

@@ -1,15 +1,17 @@
 import { placedLine } from '../../../lib/core/boundary/placedLine.ts'
 import { hasLink } from '../../../lib/store/entryKeys.ts'
+import { lineLead } from '../../../lib/words/firstStepsText.ts'
 import { OpenMatters } from '../../ui/OpenMatters.tsx'
 import { AccountNotice } from '../server/account/AccountNotice.tsx'
 import { ChangedSince } from '../server/ChangedSince.tsx'
 import { FirstAnswerPart } from '../server/FirstAnswerPart.tsx'
-import { FirstSplitPart } from '../server/FirstSplitPart.tsx'
 import { AnotherOrder } from '../server/line/AnotherOrder.tsx'
+import { FirstSplitPart } from '../server/line/FirstSplitPart.tsx'
 import { FirstSteps } from '../server/line/FirstSteps.tsx'
 import { ItemLists } from '../server/line/ItemLists.tsx'
 import { LineAndHouseholds } from '../server/line/LineAndHouseholds.tsx'
 import { LineInPlace } from '../server/line/LineInPlace.tsx'
+import { nothingLaidOut } from '../server/line/nothingLaidOut.ts'
 import { WholeBeside } from '../server/line/WholeBeside.tsx'
 import { mattersOn } from '../server/mattersOn.ts'
 import { NeedsPanel } from '../server/NeedsPanel.tsx'
@@ -36,17 +38,19 @@ export default async function TheLinePage({ params }: { params: Promise<{ notebo
       page=""
       openBeside
       title="The line"
-      lead={lineWords(notebook.line.start, notebook.line.end)}
+      lead={lineLead(notebook.line, nothingLaidOut(opened))}
     >
       {await RemovedItems({ opened })}
       <FirstAnswerPart opened={opened} />
       <AccountNotice opened={opened} page={`${home}/final-account`} />
       {nothingToDraw ? (
-        <FirstSteps home={home} bothIn={bothIn} />
+        <FirstSteps opened={opened} bothIn={bothIn} />
       ) : (
-        <LineInPlace opened={opened} since={since} />
+        <>
+          <LineInPlace opened={opened} since={since} />
+          <FirstSplitPart opened={opened} />
+        </>
       )}
-      <FirstSplitPart opened={opened} />
       <div className="line-home">
         <div className="line-beside">
           <WholeBeside opened={opened} />
@@ -62,9 +66,4 @@ export default async function TheLinePage({ params }: { params: Promise<{ notebo
       </div>
     </NotebookShell>
   )
-}
-
-function lineWords(start: string, end: string): string {
-  if (start === '' && end === '') return 'Say where the line runs, then lay out sections and gates along it.'
-  return `From ${start || 'its start'} to ${end || 'its end'}.`
 }

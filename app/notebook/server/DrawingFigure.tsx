@@ -1,6 +1,7 @@
 import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
 import type { Drawing } from '../../../lib/drawing/drawing.ts'
 import type { DrawnPart } from '../../../lib/drawing/drawnPart.ts'
+import { scaleLine } from '../../../lib/words/summary/drawingExaggeration.ts'
 import { DrawnShapes } from '../../ui/DrawnShapes.tsx'
 import { fieldId } from '../../ui/draft/fieldId.ts'
 import { DrawingFrame } from '../../ui/drawing/DrawingFrame.tsx'
@@ -43,6 +44,7 @@ export function DrawingFigure({
             <DrawnShapes drawing={drawing} label={`${caption} ${description}`} />
             {addressOf ? <PartLinks drawing={drawing} addressOf={addressOf} /> : null}
           </DrawingFrame>
+          {keyApart ? <p className="line-drawing-scale">{scaleLine(drawing.scale)}</p> : null}
           <PartList parts={drawing.parts} addressOf={addressOf} />
         </div>
       ))}

@@ -56,7 +56,7 @@ export function openMatters(opened: Opened): OpenMatter[] {
       ? [
           {
             text: `${count(open.length, 'item', 'items', 'not agreed by both')}${waitingWords(open.length, mine)}`,
-            href: `${home}/sign`,
+            href: `${home}/sign#put-up`,
           },
         ]
       : []),
@@ -108,7 +108,7 @@ function signingMatters(opened: Opened, newest: FrozenRevision | undefined): Ope
     ...awaited,
     {
       text: `Changed since revision ${revision.number}: what you change now belongs to the next revision`,
-      href,
+      href: `${href}#changed-since`,
     },
   ]
 }

@@ -66,6 +66,7 @@ export default async function RecordPage({ params }: { params: Promise<{ noteboo
         <AmendmentView
           amends={amends}
           heading={`Changed in the draft since revision ${amends.number} was signed`}
+          id="amendment"
         />
       ) : null}
       <RecordAccounts opened={opened} />

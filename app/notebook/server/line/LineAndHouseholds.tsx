@@ -7,6 +7,7 @@ import type { Opened } from '../opened.ts'
 import { standingOf } from '../standingOf.ts'
 import type { SinceSigned } from '../statusOf.ts'
 import { ItemRow } from './ItemRow.tsx'
+import { nothingLaidOut } from './nothingLaidOut.ts'
 
 /** The line itself and the households at it, a row each, and the way to let the second one in. */
 export function LineAndHouseholds({
@@ -46,7 +47,10 @@ export function LineAndHouseholds({
         />
       </ul>
       <div className="button-row">
-        <ButtonLink href={`${home}/links`} weight={bothIn ? 'quiet' : 'main'}>
+        <ButtonLink
+          href={`${home}/links`}
+          weight={bothIn ? 'quiet' : nothingLaidOut(opened) ? 'plain' : 'main'}
+        >
           {bothIn ? 'Links' : 'Invite the second household'}
         </ButtonLink>
         {bothIn ? null : <ButtonLink href={`${home}/letter`}>The first letter</ButtonLink>}

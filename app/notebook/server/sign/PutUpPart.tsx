@@ -1,26 +1,30 @@
-import { type Obstacle, obstaclesToSigning } from '../../../lib/core/agreement/readiness.ts'
-import { obstacleWords } from '../../../lib/words/itemWords.ts'
-import { notYetPutUp } from '../../../lib/words/signingWords.ts'
-import { PressForm } from '../../ui/draft/PressForm.tsx'
-import { Panel } from '../../ui/Panel.tsx'
-import { OpenItemRow } from './OpenItemRow.tsx'
-import { agreedByBoth, type Opened } from './opened.ts'
-import { putUpForSigning } from './signActions.ts'
+import type { Obstacle } from '../../../../lib/core/agreement/readiness.ts'
+import { obstacleWords } from '../../../../lib/words/itemWords.ts'
+import { notYetPutUp } from '../../../../lib/words/signingWords.ts'
+import { PressForm } from '../../../ui/draft/PressForm.tsx'
+import { Panel } from '../../../ui/Panel.tsx'
+import { OpenItemRow } from '../OpenItemRow.tsx'
+import { agreedByBoth, type Opened } from '../opened.ts'
+import { putUpForSigning } from '../signActions.ts'
 
 /** What stands in the way of signing; or the button that freezes the next revision. */
-export function PutUpPart({ opened, number }: { opened: Opened; number: number }) {
-  const { document, notebook, unknownKeys, standings, notebookId } = opened
-  const obstacles = obstaclesToSigning(document, notebook, unknownKeys, (item, household) =>
-    standings.some(
-      (standing) => standing.item.key === item.key && standing.markedAt[household] !== undefined,
-    ),
-  )
+export function PutUpPart({
+  opened,
+  number,
+  obstacles,
+}: {
+  opened: Opened
+  number: number
+  obstacles: readonly Obstacle[]
+}) {
+  const { notebook, standings, notebookId } = opened
   const others = obstacles.filter((obstacle: Obstacle) => obstacle.kind !== 'not agreed')
   const open = standings.filter((standing) => !agreedByBoth(standing))
   const checks = notebook.checks.filter((check) => !check.done).length
   return (
     <Panel
       heading={obstacles.length > 0 ? 'What stands in the way of signing' : 'Ready to be put up for signing'}
+      id="put-up"
     >
       {others.length > 0 ? (
         <ul>

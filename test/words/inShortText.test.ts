@@ -1,0 +1,50 @@
+import { describe, expect, test } from 'vitest'
+import { conditionLines } from '../../lib/words/inShortText.ts'
+import { scaleLine } from '../../lib/words/summary/drawingExaggeration.ts'
+import { exampleNotebook, notebookWith } from '../pdf/madeSummary.ts'
+
+describe('the conditions of an agreement in short', () => {
+  test('name what stands, the cap, the rates and instalments, every topic of the terms, and what is open', () => {
+    const { notebook } = exampleNotebook()
+    const lines = conditionLines(notebook)
+    expect(lines[0]).toBe('The fence: 5 sections and 4 gates.')
+    expect(lines[1]).toMatch(/^No more can be asked for than \$3,750\.00 of no\. 14\.$/)
+    expect(lines[2]).toBe(
+      'Money and hours: 2 agreed rates for an hour of work, a tolerance of 10 percent and 3 instalments.',
+    )
+    for (const { topic } of notebook.terms) expect(lines[3]).toContain(topic)
+    expect(lines.at(-1)).toBe('4 questions under “Ask first” without an answer yet.')
+  })
+
+  test('say of an empty notebook that it has neither cap nor terms, and no more', () => {
+    expect(conditionLines(notebookWith().notebook)).toEqual([
+      'The fence: 0 sections and 0 gates.',
+      'No cap on what a household can be asked for.',
+      'No terms are written down.',
+    ])
+  })
+
+  test('tell a term without a topic by its beginning', () => {
+    const terms = [
+      { topic: '', text: 'The hedge at the lower end is cut twice a year by whoever sees it first' },
+    ]
+    expect(conditionLines(notebookWith({ terms }).notebook)).toContain(
+      'Terms: The hedge at the lower end is cut twice…',
+    )
+  })
+})
+
+describe('one line under a drawing says', () => {
+  test.each([
+    [1, 1, 'To scale in every direction.'],
+    [1, 2, 'To scale along the line; heights 2 times higher.'],
+    [4, 1, 'To scale along the line; distances off the line 4 times wider.'],
+    [4, 2.5, 'To scale along the line; distances off the line 4 times wider, heights 2.5 times higher.'],
+    [1, 0.5, 'To scale along the line; heights drawn lower.'],
+  ])(
+    'that it is %d times wider across and %d times higher',
+    (setbacksDrawnWider, heightsDrawnHigher, words) => {
+      expect(scaleLine({ setbacksDrawnWider, heightsDrawnHigher })).toBe(words)
+    },
+  )
+})
