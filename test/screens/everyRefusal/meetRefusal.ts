@@ -23,23 +23,29 @@ const refusing = '.summary-faults, .press-answer[data-kind=refused]'
 export async function meetRefusal(row: RefusalRow, table: Table, page: Page): Promise<void> {
   const asking = { ...table[row.by ?? 'a'], page }
   await row.given?.(table)
-  await page.setViewportSize(windows[0])
+  try {
+    await page.setViewportSize(windows[0])
+    await open(row, table, asking)
+    const before = await stored(asking)
+    for (const { device, ...size } of windows) {
+      await page.setViewportSize(size)
+      await row.press(page)
+      await expectRefused(row, page, device)
+    }
+    expect(await stored(asking), 'nothing in the notebook has changed').toEqual(before)
+  } finally {
+    await leave(page)
+    await row.after?.(table)
+  }
+}
+
+/** Opens the page, lets happen what happens meanwhile, and types. */
+async function open(row: RefusalRow, table: Table, { page, home }: AtHome): Promise<void> {
   if (row.meanwhile !== undefined) await page.route('**/live?*', (route) => route.abort())
   const at = typeof row.at === 'string' ? row.at : await row.at(table)
-  await page.goto(at.startsWith('http') ? at : `${asking.home}${at}`)
+  await page.goto(at.startsWith('http') ? at : `${home}${at}`)
   await row.meanwhile?.(table)
   await row.typed?.(page)
-  const before = await stored(asking)
-
-  for (const { device, ...size } of windows) {
-    await page.setViewportSize(size)
-    await row.press(page)
-    await expectRefused(row, page, device)
-  }
-
-  expect(await stored(asking), 'nothing in the notebook has changed').toEqual(before)
-  await leave(page)
-  await row.after?.(table)
 }
 
 async function expectRefused(row: RefusalRow, page: Page, device: string): Promise<void> {
@@ -51,15 +57,15 @@ async function expectRefused(row: RefusalRow, page: Page, device: string): Promi
   await expect.poll(() => hiddenFromSight(place, first ?? ''), { message: `${device}: in sight` }).toEqual([])
   await expect.poll(() => isAnnounced(place), { message: `${device}: announced` }).toBe(true)
   expect(await scrollsSideways(page), device).toEqual([])
-  for (const [where, value] of row.keeps ?? []) await expectPage(at(page, where)).toHaveValue(value)
+  for (const [where, value] of row.keeps ?? []) await expectPage(at(page, where, row.form)).toHaveValue(value)
   const named = typeof row.names === 'string' ? { [row.names]: first ?? '' } : (row.names ?? {})
-  for (const [path, words] of Object.entries(named)) await expectNamed(page, path, words)
+  for (const [path, words] of Object.entries(named)) await expectNamed(page, path, words, row.form)
 }
 
 /** The field is marked as wrong and described by what is wrong with it, and the summary leads to it. */
-async function expectNamed(page: Page, path: string, words: string): Promise<void> {
-  await expectPage(faultAt(page, path)).toContainText(words)
-  const control = field(page, path)
+async function expectNamed(page: Page, path: string, words: string, form?: string): Promise<void> {
+  await expectPage(faultAt(page, path, form)).toContainText(words)
+  const control = field(page, path, form)
   await expectPage(control).toHaveAttribute('aria-invalid', 'true')
   await expectPage(control).toHaveAccessibleDescription(new RegExp(escaped(words)))
   const lead = page.locator('.summary-faults').getByRole('link', { name: words })
@@ -67,8 +73,8 @@ async function expectNamed(page: Page, path: string, words: string): Promise<voi
   await expectPage(control).toBeFocused()
 }
 
-function at(page: Page, place: Place) {
-  return typeof place === 'string' ? field(page, place) : place(page)
+function at(page: Page, place: Place, form?: string) {
+  return typeof place === 'string' ? field(page, place, form) : place(page)
 }
 
 /** All that is kept of the notebook: what it says, and what happened in it. Nothing where the page is in none. */

@@ -39,6 +39,8 @@ export type RefusalRow = {
    * words of the answer; several each by the words beside their path.
    */
   readonly names?: string | Readonly<Record<string, string>>
+  /** The form whose fields `keeps` and `names` tell, where the page has several; else "field". */
+  readonly form?: string
   /** Puts back what `given` or `meanwhile` did, where the rows after this one can't do with it. */
   readonly after?: (table: Table) => Promise<unknown>
 }

@@ -19,9 +19,9 @@ export function notebookOf({ a }: Table): string {
 }
 
 /** Writes a document straight into the store, as edits of somebody else would have left it. */
-async function rewrite(notebookId: string, change: Change): Promise<void> {
+export async function rewritten(table: Table, change: Change): Promise<void> {
   await editNotebook({
-    id: notebookId,
+    id: notebookOf(table),
     household: 'b',
     at: new Date(),
     change: (stored) => ({
@@ -43,7 +43,7 @@ export function elsewhere(changes: {
   let before: NotebookDocument | undefined
   const applied = (change: Change) => async (table: Table) => {
     before ??= await documentOf(notebookOf(table))
-    await rewrite(notebookOf(table), change)
+    await rewritten(table, change)
   }
   return {
     ...(changes.given ? { given: applied(changes.given) } : {}),
@@ -51,7 +51,7 @@ export function elsewhere(changes: {
     after: async (table) => {
       const stood = before
       before = undefined
-      if (stood !== undefined) await rewrite(notebookOf(table), () => stood)
+      if (stood !== undefined) await rewritten(table, () => stood)
     },
   }
 }
