@@ -6,7 +6,7 @@ import { requireHousehold } from '../../../lib/access/whoAsks.ts'
 import type { ProposalRefusal } from '../../../lib/core/agreement/proposalRefusal.ts'
 import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
 import { findNotebook } from '../../../lib/store/notebooks.ts'
-import { endProposal, proposalsOf } from '../../../lib/store/proposals.ts'
+import { endProposal, type Proposal, proposalsOf } from '../../../lib/store/proposals.ts'
 import { pressRefusals } from '../../../lib/words/pressText.ts'
 import { answerRefusals, longestReason, proposalRefusalWords } from '../../../lib/words/proposalText.ts'
 import type { PressAnswer } from '../../ui/draft/PressForm.tsx'
@@ -105,12 +105,16 @@ export async function proposeAnew(
   const answers = own || proposal.reply !== undefined ? undefined : proposal.id
   const text = own ? proposal.text : ''
   const made = await propose(notebookId, household, proposedAnew(document, proposal), text, answers)
-  if ('refused' in made) return refusedBy(notebookId, made.refused)
+  if ('refused' in made) return refusedBy(notebookId, made.refused, proposal)
   redirect(`/notebook/${notebookId}/proposals`)
 }
 
-async function refusedBy(notebookId: string, refusal: ProposalRefusal): Promise<PressAnswer> {
+async function refusedBy(
+  notebookId: string,
+  refusal: ProposalRefusal,
+  about?: Pick<Proposal, 'items'>,
+): Promise<PressAnswer> {
   const stored = await findNotebook(notebookId)
-  const titleOf = itemTitles(stored ? (JSON.parse(stored.document) as NotebookDocument) : {})
+  const titleOf = itemTitles(stored ? JSON.parse(stored.document) : {}, about?.items)
   return { refused: proposalRefusalWords(refusal, titleOf) }
 }

@@ -7,7 +7,7 @@ import { isFitting, proposedNow } from './proposedNow.ts'
 
 /**
  * A proposal on the items as they are now. Where what it proposes was itself changed since, it takes over only how the
- * item was to be shared; an item that is gone is left out.
+ * item was to be shared; an item that is gone is left out, as long as another one stands.
  */
 export function proposedAnew(document: NotebookDocument, proposal: Proposal): readonly ProposedItem[] {
   const anew = proposal.items.flatMap((proposed) => {
@@ -20,5 +20,6 @@ export function proposedAnew(document: NotebookDocument, proposal: Proposal): re
     const item = isFitting(found) ? found.item : sharedAnew
     return [{ id: proposed.id, fingerprint: fingerprintOf(was), was, item }]
   })
-  return withSeen(document, anew)
+  // Where all of them are gone there is nothing to propose, and that is told of each.
+  return withSeen(document, anew.length > 0 ? anew : proposal.items)
 }

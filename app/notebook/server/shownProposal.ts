@@ -46,7 +46,7 @@ export type ShownProposal = {
 
 export function shownProposal(opened: Opened, proposal: Proposal): ShownProposal {
   const { document, inForce, standings } = opened
-  const titleOf = itemTitles(document)
+  const titleOf = itemTitles(document, proposal.items)
   const { currency } = opened.notebook
   const found = proposal.items.map((item) => ({ item, now: proposedNow(document, item) }))
   const fitting = found.map(({ now }) => now).filter(isFitting)
