@@ -38,11 +38,34 @@ function shortened(text: string): string {
   return whole.length > 60 ? `${whole.slice(0, 59).trimEnd()}…` : whole
 }
 
+/** What stands in the way of signing, a sentence for each, and one for all items that wait for the same marks. */
+export function obstacleSentences(obstacles: readonly Obstacle[], notebook: Notebook): string[] {
+  const titles = new Map<string, string[]>()
+  for (const obstacle of obstacles.filter(isUnmarked)) {
+    const by = unmarkedBy(obstacle, notebook)
+    titles.set(by, [...(titles.get(by) ?? []), itemTitle(obstacle.item)])
+  }
+  return [
+    ...obstacles.filter((obstacle) => !isUnmarked(obstacle)).map((one) => obstacleWords(one, notebook)),
+    ...[...titles].map(([by, those]) => `${those.join('; ')}: ${by}`),
+  ]
+}
+
+type Unmarked = Extract<Obstacle, { kind: 'not agreed' }>
+
+function isUnmarked(obstacle: Obstacle): obstacle is Unmarked {
+  return obstacle.kind === 'not agreed'
+}
+
+function unmarkedBy({ missing }: Unmarked, notebook: Notebook): string {
+  return `not marked as agreed by ${missing.map((one) => householdName(notebook, one)).join(' and ')}.`
+}
+
 /** One sentence for what stands in the way of signing. */
 export function obstacleWords(obstacle: Obstacle, notebook: Notebook): string {
   switch (obstacle.kind) {
     case 'not agreed':
-      return `${itemTitle(obstacle.item)}: not marked as agreed by ${obstacle.missing.map((one) => householdName(notebook, one)).join(' and ')}.`
+      return `${itemTitle(obstacle.item)}: ${unmarkedBy(obstacle, notebook)}`
     case 'no party':
       return `${capitalised(householdName(notebook, obstacle.household))} has no party yet who could sign.`
     case 'party unnamed':

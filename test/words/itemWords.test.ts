@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { agreedItems } from '../../lib/core/agreement/agreedItems.ts'
 import type { Obstacle } from '../../lib/core/agreement/readiness.ts'
-import { changedItemTitle, itemTitle, obstacleWords } from '../../lib/words/itemWords.ts'
+import { changedItemTitle, itemTitle, obstacleSentences, obstacleWords } from '../../lib/words/itemWords.ts'
 import { documentWith, halves, notebookWith } from '../core/madeNotebook.ts'
 
 const document = documentWith({
@@ -77,6 +77,22 @@ describe('what stands in the way of signing, in words', () => {
   ]
   test.each(obstacles)('%o', (obstacle, words) => {
     expect(obstacleWords(obstacle, notebookWith())).toBe(words)
+  })
+
+  test('items that wait for the same marks are told in one sentence, after all else', () => {
+    const [parties] = items
+    if (parties === undefined) throw new Error('the parties are the first item')
+    const waiting: Obstacle[] = [
+      { kind: 'not agreed', item: parties, missing: ['b'] },
+      { kind: 'not agreed', item: line, missing: ['b'] },
+      { kind: 'nothing to build' },
+      { kind: 'not agreed', item: line, missing: ['a', 'b'] },
+    ]
+    expect(obstacleSentences(waiting, notebookWith())).toEqual([
+      'There is no section and no gate yet.',
+      'The parties; The line: not marked as agreed by no. 14.',
+      'The line: not marked as agreed by no. 12 and no. 14.',
+    ])
   })
 
   test('a key that nobody knows is named by its path', () => {

@@ -6,9 +6,9 @@ import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
 import type { Mark } from '../../../lib/store/marks.ts'
 import type { Freezing } from '../../../lib/store/revisions.ts'
 import { sha256Hex } from '../../../lib/store/sha256.ts'
-import { obstacleWords } from '../../../lib/words/itemWords.ts'
+import { obstacleSentences } from '../../../lib/words/itemWords.ts'
 
-/** What is frozen of a stored document as the next revision; refused with a sentence for each thing in the way. */
+/** What is frozen of a stored document as the next revision; refused with sentences for what is in the way. */
 export function frozenText(stored: string, marks: readonly Mark[]): Freezing<readonly string[]> {
   const read = readNotebook(stored)
   assert(read.ok, 'only notebooks that hold are stored')
@@ -21,7 +21,7 @@ export function frozenText(stored: string, marks: readonly Mark[]): Freezing<rea
         mark.fingerprint === fingerprintOf(item.inputs),
     ),
   )
-  if (obstacles.length > 0) return { refused: obstacles.map((obstacle) => obstacleWords(obstacle, notebook)) }
+  if (obstacles.length > 0) return { refused: obstacleSentences(obstacles, notebook) }
   const canonicalText = agreementText(document)
   return { canonicalText, sha256: sha256Hex(canonicalText) }
 }

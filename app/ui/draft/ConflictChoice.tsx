@@ -43,14 +43,16 @@ export function ConflictChoice({
                 <span className="conflict-whose">
                   {words?.theirs ?? (conflict.own ? formWords.otherWindow : formWords.theirs)}
                 </span>{' '}
-                {row.theirs === '' ? '(nothing)' : row.theirs}
+                <span className="conflict-text">{row.theirs === '' ? '(nothing)' : row.theirs}</span>
               </dd>
-              <dd>
-                <span className="conflict-whose">
-                  {words?.yours ?? (conflict.own ? formWords.here : formWords.yours)}
-                </span>{' '}
-                {row.yours === '' ? '(nothing)' : row.yours}
-              </dd>
+              {removing ? null : (
+                <dd>
+                  <span className="conflict-whose">
+                    {words?.yours ?? (conflict.own ? formWords.here : formWords.yours)}
+                  </span>{' '}
+                  <span className="conflict-text">{row.yours === '' ? '(nothing)' : row.yours}</span>
+                </dd>
+              )}
             </div>
           ))}
         </dl>
