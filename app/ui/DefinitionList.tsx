@@ -1,5 +1,4 @@
 import type { ReactNode } from 'react'
-import { joined } from './joined.ts'
 
 export type Definition = { term: ReactNode; text: ReactNode; figure?: boolean | undefined }
 
@@ -11,7 +10,7 @@ export function DefinitionList({ items }: { items: readonly Definition[] }) {
         // biome-ignore lint/suspicious/noArrayIndexKey: a term may be a node and so cannot be a key
         <div key={at} className="definition">
           <dt>{item.term}</dt>
-          <dd className={item.figure ? 'figure' : undefined}>{joined(item.text)}</dd>
+          <dd className={item.figure ? 'figure' : undefined}>{item.text}</dd>
         </div>
       ))}
     </dl>

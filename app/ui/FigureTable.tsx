@@ -1,6 +1,5 @@
 // biome-ignore-all lint/a11y/noRedundantRoles: Safari drops the roles of a table that is laid out as blocks
 import { type ReactNode, useId } from 'react'
-import { joined } from './joined.ts'
 
 export type FigureColumn = {
   label: string
@@ -12,10 +11,10 @@ export type FigureColumn = {
 
 /**
  * A table of figures. Each row and foot row holds one cell per column, the first being the row's heading. On a phone a
- * row of four columns and more becomes a block, with each figure under the title of its column (figureTable.css), and
- * one of six or seven and more on a tablet too; the
- * roles are written out, since some browsers drop those of a table that is not laid out as one. Where a table is wider
- * than its place all the same it scrolls in a region of its own that the keyboard can reach.
+ * row of four columns and more, or of three of words alone, becomes a block, with each figure under the title of its
+ * column (figureTable.css), and one of six or seven and more on a tablet too; the roles are written out, since some
+ * browsers drop those of a table that is not laid out as one. Where a table is wider than its place all the same it
+ * scrolls in a region of its own that the keyboard can reach.
  */
 export function FigureTable({
   caption,
@@ -32,7 +31,8 @@ export function FigureTable({
   foot?: readonly (readonly ReactNode[])[] | undefined
 }) {
   const captionId = useId()
-  const inBlocks = columns.length > 3
+  const words = columns.every(({ figures }) => figures !== true)
+  const inBlocks = columns.length > (words ? 2 : 3)
   const className = ['figure-table', inBlocks ? 'in-blocks' : '', manyColumns(columns.length)]
     .filter(Boolean)
     .join(' ')
@@ -41,7 +41,7 @@ export function FigureTable({
       {columns.map((column, at) =>
         at === 0 ? (
           <th key={column.label} scope="row" role="rowheader">
-            {joined(cells[at])}
+            {cells[at]}
           </th>
         ) : (
           <td
@@ -50,7 +50,7 @@ export function FigureTable({
             className={cellClass(column)}
             data-label={inBlocks ? column.label : undefined}
           >
-            {joined(cells[at])}
+            {cells[at]}
           </td>
         ),
       )}
@@ -61,7 +61,7 @@ export function FigureTable({
     <section className={className} aria-labelledby={captionId} tabIndex={0}>
       <table role="table">
         <caption id={captionId} className={captionUnseen ? 'only-read-out' : undefined}>
-          {joined(caption)}
+          {caption}
         </caption>
         <thead role="rowgroup">
           <tr role="row">

@@ -1,6 +1,5 @@
 import Link from 'next/link'
 import type { ReactNode } from 'react'
-import { joined } from './joined.ts'
 
 /** What stands at the head of a page. */
 export type PageHead = {
@@ -34,10 +33,10 @@ export function Page({
           </Link>
         )}
         <div className="page-title-row">
-          <h1>{joined(title)}</h1>
+          <h1>{title}</h1>
           {aside === undefined ? null : <div className="page-aside">{aside}</div>}
         </div>
-        {lead === undefined ? null : <p className="lead">{joined(lead)}</p>}
+        {lead === undefined ? null : <p className="lead">{lead}</p>}
       </header>
       {notice}
       <div className="page-body">{children}</div>

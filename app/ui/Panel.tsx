@@ -1,5 +1,4 @@
 import { type ReactNode, useId } from 'react'
-import { joined } from './joined.ts'
 
 /** A framed part of a page with a heading of its own. `aside` stands beside the heading: a status, a link, a total. */
 export function Panel({
@@ -25,7 +24,7 @@ export function Panel({
     <section className={`panel panel-${tone}`} id={id} aria-labelledby={headingId}>
       <div className="panel-head">
         <Heading id={headingId} className="panel-heading">
-          {joined(heading)}
+          {heading}
         </Heading>
         {aside === undefined ? null : <div className="panel-aside">{aside}</div>}
       </div>

@@ -1,5 +1,3 @@
-import { joined } from './joined.ts'
-
 /** How an answer came about, one step a line, folded away until asked for. Nothing is shown where there are no steps. */
 export function Workings({
   steps,
@@ -17,7 +15,7 @@ export function Workings({
       <ol>
         {steps.map((step, at) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: two steps may read the same, and their order never changes
-          <li key={at}>{joined(step)}</li>
+          <li key={at}>{step}</li>
         ))}
       </ol>
     </details>

@@ -1,5 +1,4 @@
 import type { ReactNode } from 'react'
-import { renderToStaticMarkup } from 'react-dom/server'
 import { beforeEach, describe, expect, test, vi } from 'vitest'
 import { saveNotebookPart } from '../../app/notebook/server/actions.ts'
 import {
@@ -8,6 +7,7 @@ import {
   removeBasicFence,
 } from '../../app/notebook/server/basicFenceActions.ts'
 import { marksOf } from '../../lib/store/marks.ts'
+import { shownMarkup } from '../shownMarkup.ts'
 import { aBasicFence, plainerFence, sectionForm } from './givenBasicFence.ts'
 import { openedPart } from './givenForms.ts'
 import { type Outcome, outcomeOf } from './outcome.ts'
@@ -48,7 +48,7 @@ async function page(name: string, itemId = 's1'): Promise<string> {
   const params = Promise.resolve({ notebookId: notebookId(), itemId })
   const end = await outcomeOf(() => show({ params }))
   if (end.kind !== 'answer') throw new Error(`no page: ${end.kind}`)
-  return renderToStaticMarkup(end.answer as ReactNode)
+  return shownMarkup(end.answer as ReactNode)
 }
 
 const refusedWith = (words: string) => ({

@@ -10,6 +10,7 @@ import { statementOf } from '../../lib/core/shares/statement.ts'
 import { readDocument } from '../../lib/forms/readNotebook.ts'
 import { sha256Hex } from '../../lib/store/sha256.ts'
 import { settledDocument } from '../core/ledger/settledBooks.ts'
+import { plainBlanks } from '../shownMarkup.ts'
 import { accountSignedByAll, confirmForm, drawnUp, saidToBePaid, settledBooks } from './givenAccount.ts'
 import { aProposal, proposalForm } from './givenForms.ts'
 import { outcomeOf } from './outcome.ts'
@@ -38,7 +39,7 @@ async function page(name: string): Promise<string> {
   const { prelude } = await (await import('react-dom/static')).prerenderToNodeStream(end.answer as ReactNode)
   let html = ''
   for await (const chunk of prelude) html += String(chunk)
-  return html.replaceAll('<!-- -->', '')
+  return plainBlanks(html).replaceAll('<!-- -->', '')
 }
 
 describe('a final account that all have signed', () => {

@@ -1,4 +1,3 @@
-import { renderToStaticMarkup } from 'react-dom/server'
 import { beforeEach, describe, expect, test, vi } from 'vitest'
 import { enterContribution, takeEntryBack } from '../../app/notebook/server/bookActions.ts'
 import { ChangedSince } from '../../app/notebook/server/ChangedSince.tsx'
@@ -10,6 +9,7 @@ import type { Household } from '../../lib/core/people/household.ts'
 import { answerFirst } from '../../lib/store/firstAnswers.ts'
 import { sayNeedsApart } from '../../lib/store/heldBack.ts'
 import { sayBesideItem } from '../../lib/store/messages.ts'
+import { shownMarkup } from '../shownMarkup.ts'
 import { anEntry, leftover, withBooks } from './givenBooks.ts'
 import { aProposal, proposalForm, seenForm, takeBackForm } from './givenForms.ts'
 import { outcomeOf } from './outcome.ts'
@@ -31,7 +31,7 @@ const say = (household: Household, text: string) =>
 async function shownTo(household: Household): Promise<string> {
   browseAs(world(), household)
   const part = await ChangedSince({ opened: await openNotebook(world().notebook.id) })
-  return part === null ? '' : renderToStaticMarkup(part)
+  return part === null ? '' : shownMarkup(part)
 }
 
 beforeEach(async () => {

@@ -1,10 +1,10 @@
 import type { ReactNode } from 'react'
-import { renderToStaticMarkup } from 'react-dom/server'
 import { describe, expect, test, vi } from 'vitest'
 import { moveNotebookItem, removeNotebookItem } from '../../app/notebook/server/actions.ts'
 import { sayAboutItem } from '../../app/notebook/server/messageActions.ts'
 import type { Household } from '../../lib/core/people/household.ts'
 import { messagesOf } from '../../lib/store/messages.ts'
+import { shownMarkup } from '../shownMarkup.ts'
 import { everyTable } from './everyTable.ts'
 import { formOf, openedPart } from './givenForms.ts'
 import { faultsOf, outcomeOf } from './outcome.ts'
@@ -31,7 +31,7 @@ async function pageOf(file: string, params: object = {}): Promise<string> {
     page({ params: Promise.resolve({ notebookId: world().notebook.id, ...params }) }),
   )
   if (end.kind !== 'answer') throw new Error(end.kind)
-  return renderToStaticMarkup(end.answer as ReactNode)
+  return shownMarkup(end.answer as ReactNode)
 }
 
 const item = { itemId: 's1' }

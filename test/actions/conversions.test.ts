@@ -1,5 +1,4 @@
 import type { ReactNode } from 'react'
-import { renderToStaticMarkup } from 'react-dom/server'
 import { beforeEach, describe, expect, test, vi } from 'vitest'
 import {
   agreeToConversion,
@@ -9,6 +8,7 @@ import {
 import { withdrawnLately } from '../../app/notebook/server/withdrawnLately.ts'
 import { conversionsIn } from '../../lib/forms/conversions.ts'
 import { marksOf } from '../../lib/store/marks.ts'
+import { shownMarkup } from '../shownMarkup.ts'
 import { everyTable } from './everyTable.ts'
 import { aConversion, conversionForm, putInDocument, waitingConversion } from './givenHours.ts'
 import { outcomeOf } from './outcome.ts'
@@ -37,7 +37,7 @@ async function workPage(): Promise<string> {
   const show = (await everyAddress()).get('app/notebook/[notebookId]/work/page.tsx#default') as AnyFunction
   const end = await outcomeOf(() => show({ params: Promise.resolve({ notebookId: world().notebook.id }) }))
   if (end.kind !== 'answer') throw new Error(`no page: ${end.kind}`)
-  return renderToStaticMarkup(end.answer as ReactNode)
+  return shownMarkup(end.answer as ReactNode)
 }
 
 describe('money in the place of hours', () => {

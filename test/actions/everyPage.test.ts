@@ -1,11 +1,11 @@
 import type { ReactNode } from 'react'
-import { renderToStaticMarkup } from 'react-dom/server'
 import { beforeEach, describe, expect, test, vi } from 'vitest'
 import { openNotebook } from '../../app/notebook/server/opened.ts'
 import { putUpForSigning } from '../../app/notebook/server/signActions.ts'
 import { readerThings } from '../../lib/access/readerAccess.ts'
 import type { Household } from '../../lib/core/people/household.ts'
 import { findNotebook } from '../../lib/store/notebooks.ts'
+import { shownMarkup } from '../shownMarkup.ts'
 import { openBrowser } from './browser.ts'
 import { everyTable } from './everyTable.ts'
 import { accountOnRecord } from './givenAccount.ts'
@@ -199,7 +199,7 @@ async function ask(
 
 function htmlOf(end: Outcome): string {
   if (end.kind !== 'answer') throw new Error(`No page: ${end.kind}`)
-  return renderToStaticMarkup(end.answer as ReactNode)
+  return shownMarkup(end.answer as ReactNode)
 }
 
 test('the table names every page and every route handler, and no other', async () => {

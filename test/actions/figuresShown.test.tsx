@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react'
-import { renderToStaticMarkup } from 'react-dom/server'
 import { beforeAll, describe, expect, test, vi } from 'vitest'
+import { shownMarkup } from '../shownMarkup.ts'
 import { outcomeOf } from './outcome.ts'
 import { type AnyFunction, everyAddress } from './serverFiles.ts'
 import { browseAs, worldForEachTest } from './world.ts'
@@ -23,7 +23,7 @@ async function shown(name: string): Promise<string> {
   browseAs(world(), 'a')
   const page = addresses.get(`app/notebook/[notebookId]/${name}/page.tsx#default`) as AnyFunction
   const end = await outcomeOf(() => page({ params: Promise.resolve({ notebookId: world().notebook.id }) }))
-  return renderToStaticMarkup((end as { answer: ReactNode }).answer)
+  return shownMarkup((end as { answer: ReactNode }).answer)
 }
 
 /** The figures of a page: each with its caption, its drawings, and what they are called for whoever can't see them. */

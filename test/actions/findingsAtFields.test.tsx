@@ -1,5 +1,4 @@
 import type { ReactNode } from 'react'
-import { renderToStaticMarkup } from 'react-dom/server'
 import { beforeEach, expect, test, vi } from 'vitest'
 import { replaceByFile } from '../../app/notebook/server/fileActions.ts'
 import { findingField } from '../../app/notebook/server/findingField.ts'
@@ -11,6 +10,7 @@ import { type NotebookDocument, readDocument } from '../../lib/forms/readNoteboo
 import { findingText } from '../../lib/words/takeoff/findingText.ts'
 import { documentWith, halves } from '../core/madeNotebook.ts'
 import { gateAt, pipe, steelBuildUp, steelPosts } from '../core/takeoff/madeFence.ts'
+import { shownMarkup } from '../shownMarkup.ts'
 import { formWithFile } from './givenForms.ts'
 import { outcomeOf } from './outcome.ts'
 import { type AnyFunction, everyAddress } from './serverFiles.ts'
@@ -127,7 +127,7 @@ async function pageAt(address: string): Promise<string> {
     (page as AnyFunction)({ params: Promise.resolve({ notebookId: id, itemId }) }),
   )
   if (end.kind !== 'answer') throw new Error(`${address}: ${end.kind}`)
-  return renderToStaticMarkup(end.answer as ReactNode)
+  return shownMarkup(end.answer as ReactNode)
     .replaceAll('&quot;', '"')
     .replaceAll('&#x27;', "'")
     .replaceAll('&amp;', '&')
@@ -178,7 +178,7 @@ test('the list on Materials leads to each field', async () => {
   const { id } = world().notebook
   const page = (await everyAddress()).get('app/notebook/[notebookId]/materials/page.tsx#default')
   const end = await outcomeOf(() => (page as AnyFunction)({ params: Promise.resolve({ notebookId: id }) }))
-  const html = renderToStaticMarkup((end as { answer: ReactNode }).answer)
+  const html = shownMarkup((end as { answer: ReactNode }).answer)
   for (const finding of takeOff(notebook()).findings) {
     expect(html).toContain(`href="${findingField(id, notebook(), finding).href}"`)
   }

@@ -1,5 +1,4 @@
 import type { ReactNode } from 'react'
-import { renderToStaticMarkup } from 'react-dom/server'
 import { describe, expect, test, vi } from 'vitest'
 import { agreeToItem, saveNotebookPart } from '../../app/notebook/server/actions.ts'
 import { historyAddress, historyAsked } from '../../app/notebook/server/historyAsked.ts'
@@ -10,6 +9,7 @@ import { headOf, historyOf } from '../../lib/store/historyChain.ts'
 import { newestRevision } from '../../lib/store/revisions.ts'
 import { keepSealedPaper } from '../../lib/store/sealedPapers.ts'
 import { sha256Hex } from '../../lib/store/sha256.ts'
+import { shownMarkup } from '../shownMarkup.ts'
 import { markForm, openedPart } from './givenForms.ts'
 import { outcomeOf } from './outcome.ts'
 import { type AnyFunction, everyAddress } from './serverFiles.ts'
@@ -30,7 +30,7 @@ async function page(fields: Record<string, string> = {}): Promise<string> {
   const params = Promise.resolve({ notebookId: world().notebook.id })
   const end = await outcomeOf(() => answer({ params, searchParams: Promise.resolve(fields) }))
   if (end.kind !== 'answer') throw new Error(end.kind)
-  return renderToStaticMarkup(end.answer as ReactNode)
+  return shownMarkup(end.answer as ReactNode)
 }
 
 const numbersIn = (html: string) =>

@@ -1,5 +1,4 @@
 import type { ReactNode } from 'react'
-import { renderToStaticMarkup } from 'react-dom/server'
 import { describe, expect, test, vi } from 'vitest'
 import { saveNotebookPart } from '../../app/notebook/server/actions.ts'
 import { previewProposal, sendProposal } from '../../app/notebook/server/proposalActions.ts'
@@ -13,6 +12,7 @@ import { readDocument } from '../../lib/forms/readNotebook.ts'
 import { marksOf } from '../../lib/store/marks.ts'
 import { proposalsOf } from '../../lib/store/proposals.ts'
 import { moneyWords } from '../../lib/words/money.ts'
+import { shownMarkup } from '../shownMarkup.ts'
 import { everyTable } from './everyTable.ts'
 import { aProposal, openedPart, proposalForm, proposingForm } from './givenForms.ts'
 import { faultsOf, type Outcome, outcomeOf, refusalOf } from './outcome.ts'
@@ -36,7 +36,7 @@ async function page(asks: Record<string, string> = {}, name = 'proposals'): Prom
     show({ params: Promise.resolve({ notebookId: id() }), searchParams: Promise.resolve(asks) }),
   )
   if (end.kind !== 'answer') throw new Error(`No page: ${end.kind}`)
-  return renderToStaticMarkup(end.answer as ReactNode).replaceAll('<!-- -->', '')
+  return shownMarkup(end.answer as ReactNode).replaceAll('<!-- -->', '')
 }
 
 const shareOf = async (item: string) =>

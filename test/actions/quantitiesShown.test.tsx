@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react'
-import { renderToStaticMarkup } from 'react-dom/server'
 import { beforeAll, expect, test, vi } from 'vitest'
+import { shownMarkup } from '../shownMarkup.ts'
 import { outcomeOf } from './outcome.ts'
 import { type AnyFunction, everyAddress } from './serverFiles.ts'
 import { browseAs, worldForEachTest } from './world.ts'
@@ -23,7 +23,7 @@ async function shown(name: 'materials' | 'cut-plan'): Promise<string> {
   browseAs(world(), 'a')
   const page = addresses.get(`app/notebook/[notebookId]/${name}/page.tsx#default`) as AnyFunction
   const end = await outcomeOf(() => page({ params: Promise.resolve({ notebookId: world().notebook.id }) }))
-  return renderToStaticMarkup((end as { answer: ReactNode }).answer)
+  return shownMarkup((end as { answer: ReactNode }).answer)
 }
 
 test('the quantities of the whole fence stand item by item, each under its name', async () => {
@@ -46,5 +46,5 @@ test('what a cut plan leaves over is told to a tenth of a percent, and its stock
   const html = await shown('cut-plan')
   expect(html).toMatch(/saw cuts counted: [0-9]+(\.[0-9])? percent/)
   expect(html).not.toMatch(/[0-9]\.[0-9]{2,} percent/)
-  expect(html).toContain('Pipe for the frame, 1.66\u00A0in round')
+  expect(html).toContain('Pipe for the frame, 1.66 in round')
 })

@@ -1,5 +1,4 @@
 import type { ReactNode } from 'react'
-import { renderToStaticMarkup } from 'react-dom/server'
 import { beforeEach, describe, expect, test, vi } from 'vitest'
 import { makeReadersLink } from '../../app/notebook/server/readerActions.ts'
 import { openByLink } from '../../app/open/[token]/actions.ts'
@@ -21,6 +20,7 @@ import { sha256Hex } from '../../lib/store/sha256.ts'
 import { openedWords } from '../../lib/words/readerText.ts'
 import { costlyDocument, costlyWords } from '../pdf/costlyNotebook.ts'
 import { readPdf, wordsOf } from '../pdf/readPdf.ts'
+import { shownMarkup } from '../shownMarkup.ts'
 import { keptCookies, openBrowser, setCookieHeaders } from './browser.ts'
 import { everyTable, newRows } from './everyTable.ts'
 import { readersLink, tomorrow } from './givenForms.ts'
@@ -125,7 +125,7 @@ async function opened(thing: ReaderThing, token: string): Promise<Outcome> {
 async function textOf(end: Outcome): Promise<string> {
   if (end.kind !== 'answer') throw new Error(`No answer: ${end.kind}`)
   if (!(end.answer instanceof Response)) {
-    return renderToStaticMarkup(end.answer as ReactNode).replaceAll(geometry, '')
+    return shownMarkup(end.answer as ReactNode).replaceAll(geometry, '')
   }
   const bytes = new Uint8Array(await end.answer.arrayBuffer())
   const raw = Buffer.from(bytes).toString('latin1')

@@ -9,6 +9,7 @@ import { countThePassages, takeCount } from '../../app/notebook/server/passageAc
 import type { Household } from '../../lib/core/people/household.ts'
 import { documentText } from '../../lib/forms/parts.ts'
 import { marksOf } from '../../lib/store/marks.ts'
+import { plainBlanks } from '../shownMarkup.ts'
 import { everyTable } from './everyTable.ts'
 import { countsApartAt, needsForm, takeForm } from './givenCounts.ts'
 import { aNewSection, formWithFile, openedPart } from './givenForms.ts'
@@ -66,7 +67,7 @@ async function shownTo(household: Household, file: string): Promise<string> {
   if (end.answer instanceof Response) return end.answer.text()
   const { prelude } = await prerenderToNodeStream(end.answer as ReactNode)
   // Marks between two texts of one sentence are no part of what is read.
-  return (await text(prelude)).replaceAll('<!-- -->', '')
+  return plainBlanks(await text(prelude)).replaceAll('<!-- -->', '')
 }
 
 /**

@@ -1,4 +1,3 @@
-import { renderToStaticMarkup } from 'react-dom/server'
 import { describe, expect, test, vi } from 'vitest'
 import ChangesPage from '../../app/notebook/[notebookId]/changes/page.tsx'
 import {
@@ -19,6 +18,7 @@ import { documentText, type Part } from '../../lib/forms/parts.ts'
 import { unknownKeys } from '../../lib/forms/readNotebook.ts'
 import { changesOf } from '../../lib/store/changes.ts'
 import { marksOf } from '../../lib/store/marks.ts'
+import { shownMarkup } from '../shownMarkup.ts'
 import { everyTable, newRows } from './everyTable.ts'
 import { anEntry } from './givenBooks.ts'
 import { aNewSection, formOf, formWithFile, markForm, openedPart, takeBackForm } from './givenForms.ts'
@@ -264,7 +264,7 @@ describe('the history', () => {
       { household: 'a', itemKey: 'checks' },
       { household: 'b', itemKey: 'heading', after: { title: 'Another', currency: 'USD', units: 'ft-in' } },
     ])
-    const html = renderToStaticMarkup(await ChangesPage({ params: Promise.resolve({ notebookId: id }) }))
+    const html = shownMarkup(await ChangesPage({ params: Promise.resolve({ notebookId: id }) }))
     expect(html).toContain('Title, currency and units')
     expect(html).toContain('Title: The line between no. 12 and no. 14 before, Another now')
     expect(html).toContain('Ask first')
@@ -280,7 +280,7 @@ describe('the history', () => {
     expect(await outcomeOf(() => replaceByFile(id, {}, formWithFile(odd)))).toMatchObject({
       kind: 'redirect',
     })
-    const html = renderToStaticMarkup(await ChangesPage({ params: Promise.resolve({ notebookId: id }) }))
+    const html = shownMarkup(await ChangesPage({ params: Promise.resolve({ notebookId: id }) }))
     expect(html).toContain('Constructor: now x')
     expect(html).toContain('ToString, hasOwnProperty 1: now y')
   })

@@ -1,10 +1,10 @@
 import type { ReactNode } from 'react'
-import { renderToStaticMarkup } from 'react-dom/server'
 import { expect, test, vi } from 'vitest'
 import { openNotebook } from '../../app/notebook/server/opened.ts'
 import { draftSummary } from '../../app/notebook/server/summaryOf.ts'
 import { UnitsSwitch } from '../../app/notebook/server/UnitsSwitch.tsx'
 import { showLengthsIn } from '../../app/notebook/server/unitsActions.ts'
+import { shownMarkup } from '../shownMarkup.ts'
 import { keptCookies, openBrowser, setCookieHeaders } from './browser.ts'
 import { everyTable } from './everyTable.ts'
 import { formOf } from './givenForms.ts'
@@ -15,7 +15,7 @@ const world = worldForEachTest()
 const id = () => world().notebook.id
 const shown = async () => {
   const opened = await openNotebook(id())
-  return { units: opened.notebook.units, page: renderToStaticMarkup(UnitsSwitch({ opened }) as ReactNode) }
+  return { units: opened.notebook.units, page: shownMarkup(UnitsSwitch({ opened }) as ReactNode) }
 }
 
 test('lengths are shown in the units of the notebook until this browser asks for others, and back again', async () => {

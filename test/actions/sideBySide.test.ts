@@ -1,5 +1,4 @@
 import type { ReactNode } from 'react'
-import { renderToStaticMarkup } from 'react-dom/server'
 import { describe, expect, test, vi } from 'vitest'
 import { draftedItems } from '../../app/notebook/server/proposalDraft.ts'
 import { chooseWay } from '../../app/notebook/server/sideBySideActions.ts'
@@ -10,6 +9,7 @@ import { readDocument } from '../../lib/forms/readNotebook.ts'
 import { marksOf } from '../../lib/store/marks.ts'
 import { editNotebook } from '../../lib/store/notebooks.ts'
 import { moneyWords } from '../../lib/words/money.ts'
+import { shownMarkup } from '../shownMarkup.ts'
 import { everyTable } from './everyTable.ts'
 import { chooseForm } from './givenForms.ts'
 import { outcomeOf } from './outcome.ts'
@@ -33,7 +33,7 @@ async function page(
   const params = Promise.resolve({ notebookId: world().notebook.id, ...names })
   const end = await outcomeOf(() => show({ params, searchParams: Promise.resolve(asks) }))
   if (end.kind !== 'answer') throw new Error(`no page: ${end.kind}`)
-  return renderToStaticMarkup(end.answer as ReactNode)
+  return shownMarkup(end.answer as ReactNode)
 }
 
 async function shareOf(id: string): Promise<unknown> {

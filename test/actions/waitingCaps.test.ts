@@ -1,5 +1,4 @@
 import { createElement, type ReactNode } from 'react'
-import { renderToStaticMarkup } from 'react-dom/server'
 import { describe, expect, test, vi } from 'vitest'
 import { CapNotice } from '../../app/notebook/server/CapNotice.tsx'
 import { capFindings } from '../../app/notebook/server/capFindings.ts'
@@ -9,6 +8,7 @@ import { documentText } from '../../lib/forms/parts.ts'
 import { readDocument } from '../../lib/forms/readNotebook.ts'
 import { editNotebook } from '../../lib/store/notebooks.ts'
 import { moneyWords } from '../../lib/words/money.ts'
+import { shownMarkup } from '../shownMarkup.ts'
 import { settledBooks } from './givenAccount.ts'
 import { putInDocument } from './givenHours.ts'
 import { outcomeOf } from './outcome.ts'
@@ -28,15 +28,13 @@ async function page(name: string, names: Record<string, string> = {}): Promise<s
   const params = Promise.resolve({ notebookId: world().notebook.id, ...names })
   const end = await outcomeOf(() => show({ params, searchParams: Promise.resolve({}) }))
   if (end.kind !== 'answer') throw new Error(`no page: ${end.kind}`)
-  return renderToStaticMarkup(end.answer as ReactNode)
+  return shownMarkup(end.answer as ReactNode)
 }
 
 /** What is told of caps that are reached, over the whole fence or on one item. */
 async function notice(itemId?: string): Promise<string> {
   const opened = await openNotebook(world().notebook.id)
-  return renderToStaticMarkup(
-    createElement(CapNotice, { opened, ...(itemId === undefined ? {} : { itemId }) }),
-  )
+  return shownMarkup(createElement(CapNotice, { opened, ...(itemId === undefined ? {} : { itemId }) }))
 }
 
 const withCaps = (caps: object) =>

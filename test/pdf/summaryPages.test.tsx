@@ -1,10 +1,10 @@
-import { renderToStaticMarkup } from 'react-dom/server'
 import { expect, test } from 'vitest'
 import { PaperSheet } from '../../app/notebook/server/PaperSheet.tsx'
 import { agreementText } from '../../lib/core/agreement/canonicalText.ts'
 import { statementOf } from '../../lib/core/shares/statement.ts'
 import { printFonts } from '../../lib/files/printFonts.ts'
 import { summaryPages, summaryPaper } from '../../lib/pdf/summaryPaper.ts'
+import { shownMarkup } from '../shownMarkup.ts'
 import { exampleNotebook, sha256Of } from './madeSummary.ts'
 import { readPdf } from './readPdf.ts'
 
@@ -39,7 +39,7 @@ test('the pages on screen hold what the PDF’s pages hold, at the same places, 
 }, 120_000)
 
 test('a page on screen is one picture with a name, its text set as type', () => {
-  const html = renderToStaticMarkup(
+  const html = shownMarkup(
     <PaperSheet
       label="Page 1 of 2"
       page={{ width: 612, height: 792, left: 54, right: 558, top: 62, bottom: 738 }}

@@ -121,7 +121,7 @@ describe('photos and papers', () => {
     await add(a.page)
     const [first, second] = [a.page.locator('.upload').nth(0), a.page.locator('.upload').nth(1)]
     await expectPage(second).toContainText('Waits for its turn.')
-    await expectPage(first.locator('.upload-standing')).toHaveText(/^([2-9]|[1-8][0-9]) % sent: /)
+    await expectPage(first.locator('.upload-standing')).toHaveText(/^([2-9]|[1-8][0-9])\s% sent: /)
     await expectPage
       .poll(() => first.locator('progress').evaluate((bar) => (bar as HTMLProgressElement).value))
       .toBeGreaterThan(0.02)

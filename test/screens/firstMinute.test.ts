@@ -64,16 +64,16 @@ test('from the start page to a fair split on screen in at most twelve presses, o
 
   // Of 900.00 + 300.00 each half; then, of a fence for 700.00 that would do for both, half each, and no. 14 the 500.00 above it.
   const split = panel(page, 'What each is asked for')
-  await expectPage(split.locator('.share-bar-figures')).toHaveText(/no\. 12.*\$600\.00.*no\. 14.*\$600\.00/)
+  await expectPage(split.locator('.share-bar-figures')).toHaveText(/no\.\s12.*\$600\.00.*no\.\s14.*\$600\.00/)
   await walk.radio(/^Pay the difference/, 'Share it by')
   await walk.radio(/^no\. 14/, 'More than that is wanted by')
   await put(page, 'basic', '700')
-  await expectPage(split.locator('.share-bar-figures')).toHaveText(/no\. 12.*\$350\.00.*no\. 14.*\$850\.00/)
+  await expectPage(split.locator('.share-bar-figures')).toHaveText(/no\.\s12.*\$350\.00.*no\.\s14.*\$850\.00/)
   await walk.button('Keep this split')
 
   await expectPage(page.getByRole('heading', { level: 1, name: 'The line' })).toBeVisible()
   const whole = panel(page, 'The whole fence')
-  await expectPage(whole.locator('.share-bar-figures')).toHaveText(/no\. 12.*\$350\.00.*no\. 14.*\$850\.00/)
+  await expectPage(whole.locator('.share-bar-figures')).toHaveText(/no\.\s12.*\$350\.00.*no\.\s14.*\$850\.00/)
   expect(walk.presses()).toBeLessThanOrEqual(12)
   await context.close()
 })

@@ -290,7 +290,7 @@ describe('a notebook file on its way', () => {
       const carry = await connectionOf(page)
       await carry(300_000)
       await start(page)
-      await expectPage(work(page)).toContainText(/^[0-9.]+ (kB|MB) of 1\.9 MB sent\./)
+      await expectPage(work(page)).toContainText(/^[0-9.]+\s(kB|MB) of 1\.9\sMB sent\./)
       await expectPage
         .poll(() =>
           work(page)
@@ -371,7 +371,7 @@ describe('a paper on its way', () => {
     await paper(page).click()
     const work = page.locator('.work')
     await expectPage(work.getByRole('progressbar', { name: 'The PDF is being made' })).toBeVisible()
-    await expectPage(work).toContainText(/[0-9.]+ (kB|MB) of [0-9.]+ (kB|MB) are here/)
+    await expectPage(work).toContainText(/[0-9.]+\s(kB|MB) of [0-9.]+\s(kB|MB) are here/)
     await expectPage(paper(page)).toHaveAttribute('aria-disabled', 'true')
     expect(await faultsIn(page)).toEqual([])
     await work.getByRole('button', { name: 'Stop' }).click()
@@ -405,7 +405,7 @@ test('a record on its way to be checked tells how much is sent, and is stopped',
     const carry = await connectionOf(page)
     await carry(300_000)
     await page.getByRole('button', { name: 'Check it' }).click()
-    await expectPage(page.locator('.work')).toContainText(/[0-9.]+ (kB|MB) of 2 MB sent\./)
+    await expectPage(page.locator('.work')).toContainText(/[0-9.]+\s(kB|MB) of 2\sMB sent\./)
     expect(await faultsIn(page)).toEqual([])
     await page.locator('.work').getByRole('button', { name: 'Stop' }).click()
     await expectPage(page.locator('.record-findings')).toContainText('nothing of it was kept')

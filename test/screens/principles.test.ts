@@ -1,5 +1,6 @@
 import type { Browser } from '@playwright/test'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { plainBlanks } from '../shownMarkup.ts'
 import { openBrowser } from './browser.ts'
 import { expectPage } from './expectPage.ts'
 import { typeShare } from './itemTyping.ts'
@@ -105,7 +106,10 @@ describe('a gate on the line can be shared by every principle', () => {
     await typeShare(page, share)
     await save(page, 'Save this gate')
     await page.reload()
-    return panel(page, 'What it asks of each household').locator('.share-view > p').allTextContents()
+    const shown = await panel(page, 'What it asks of each household')
+      .locator('.share-view > p')
+      .allTextContents()
+    return shown.map(plainBlanks)
   }
 
   test.each(cases)('$name, materials by themselves', async ({ share, apart }) => {

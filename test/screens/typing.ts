@@ -1,5 +1,6 @@
 import type { Locator, Page } from '@playwright/test'
 import { fieldId } from '../../app/ui/draft/fieldId.ts'
+import { plainBlanks } from '../shownMarkup.ts'
 import { expectPage } from './expectPage.ts'
 
 // Fields are found by their path in the draft, which their ids are made from. That each has a label is checked in looks.test.ts.
@@ -41,7 +42,7 @@ export async function tick(page: Page, path: string, ticked: boolean, form?: str
 
 /** What stands below a length field: how the length is understood. */
 export async function readingOf(page: Page, path: string): Promise<string> {
-  return (await page.locator(`#${fieldId('field', path)}-reading`).textContent()) ?? ''
+  return plainBlanks((await page.locator(`#${fieldId('field', path)}-reading`).textContent()) ?? '')
 }
 
 /** What stands at a field that was refused. */

@@ -1,9 +1,9 @@
-import { renderToStaticMarkup } from 'react-dom/server'
 import { describe, expect, test } from 'vitest'
 import { FieldNotes } from '../../app/ui/draft/FieldFrame.tsx'
+import { shownMarkup } from '../shownMarkup.ts'
 
 const told = (...errors: string[]) =>
-  renderToStaticMarkup(<FieldNotes id="price" errors={errors} />).replace(/<[^>]+>/g, '')
+  shownMarkup(<FieldNotes id="price" errors={errors} />).replace(/<[^>]+>/g, '')
 
 describe('what is wrong with a field', () => {
   test('has one lead where something is needed', () => {

@@ -1,8 +1,8 @@
-import { renderToStaticMarkup } from 'react-dom/server'
 import { expect, test } from 'vitest'
 import { ConflictChoice } from '../../app/ui/draft/ConflictChoice.tsx'
 import { MergeChoice } from '../../app/ui/draft/MergeChoice.tsx'
 import type { Conflict } from '../../app/ui/draft/saveAnswer.ts'
+import { shownMarkup } from '../shownMarkup.ts'
 
 const rows = [{ label: 'Infill', theirs: 'sheep wire', yours: 'boards' }]
 const saved: Conflict = { theirs: {}, theirsBase: 'x', rows, by: 'no. 14', when: '4 March 2027' }
@@ -18,7 +18,7 @@ function shown(conflict: Conflict): string {
       { path: 'infill', label: 'Infill', theirs: 'sheep wire', mine: 'boards', theirValue: 'sheep wire' },
     ],
   }
-  const html = renderToStaticMarkup(
+  const html = shownMarkup(
     <>
       <ConflictChoice {...common} removing={false} onWriteOver={nothing} />
       <MergeChoice {...common} merging={merging} form="f" onSave={nothing} />

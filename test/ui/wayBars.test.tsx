@@ -1,13 +1,13 @@
-import { renderToStaticMarkup } from 'react-dom/server'
 import { expect, test } from 'vitest'
 import { WayBars } from '../../app/ui/WayBars.tsx'
 import { beforeCapsWords } from '../../lib/words/sideBySideText.ts'
+import { shownMarkup } from '../shownMarkup.ts'
 
 const names = { a: 'no. 12', b: 'no. 14' }
 const bar = { label: 'Halves', a: 600, b: 400, aText: '$6.00', bText: '$4.00', chosen: true }
 
 function drawn(before: { a: number; text: string } | undefined): string {
-  return renderToStaticMarkup(
+  return shownMarkup(
     <WayBars
       bars={[
         { ...bar, before },

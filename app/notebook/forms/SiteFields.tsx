@@ -102,5 +102,5 @@ function SiteAbout() {
   const soil = said('soil.lateral', 'soil.unit').map((text) => `soil ${text}`)
   const frost = said('frost.depth').map((text) => `frost ${text}`)
   const words = [...wind, ...soil, ...frost].join(', ')
-  return words === '' ? 'For a first look at wind and posts. Nothing is said yet.' : `Now: ${words}.`
+  return <>{words === '' ? 'For a first look at wind and posts. Nothing is said yet.' : `Now: ${words}.`}</>
 }

@@ -3,7 +3,6 @@ import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
 import type { Finding } from '../../../lib/core/takeoff/finding.ts'
 import { findingName } from '../../../lib/words/takeoff/findingPlace.ts'
 import { findingText } from '../../../lib/words/takeoff/findingText.ts'
-import { joined } from '../../ui/joined.ts'
 import { Panel } from '../../ui/Panel.tsx'
 import { findingField } from './findingField.ts'
 
@@ -35,7 +34,7 @@ export function FindingList({
                 {place}
               </Link>
             )}
-            : {joined(findingText(notebook, finding))}
+            : {findingText(notebook, finding)}
           </li>
         )
       })}

@@ -8,7 +8,6 @@ import {
   limitSentences,
 } from '../../../lib/words/takeoff/heightText.ts'
 import { FigureTable } from '../../ui/FigureTable.tsx'
-import { joined } from '../../ui/joined.ts'
 import { Panel } from '../../ui/Panel.tsx'
 
 /** Rows of one place with the same heights, such as a station with a post, as one row that names both. */
@@ -52,7 +51,7 @@ export function HeightsPanel({
       {limits.length > 0 ? (
         <ul>
           {limits.map((sentence) => (
-            <li key={sentence}>{joined(sentence)}</li>
+            <li key={sentence}>{sentence}</li>
           ))}
         </ul>
       ) : (

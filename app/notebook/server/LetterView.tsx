@@ -1,5 +1,4 @@
 import type { Letter } from '../../../lib/words/letter/letterText.ts'
-import { joined } from '../../ui/joined.ts'
 
 /** The first letter on screen, as it will read on paper; a browser prints it without the page around it. */
 export function LetterView({ letter }: { letter: Letter }) {
@@ -16,7 +15,7 @@ export function LetterView({ letter }: { letter: Letter }) {
           <h4>{heading}</h4>
           {sentences.map((sentence, index) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: two paragraphs may be the same, and none moves
-            <p key={index}>{joined(sentence)}</p>
+            <p key={index}>{sentence}</p>
           ))}
         </section>
       ))}
@@ -25,7 +24,7 @@ export function LetterView({ letter }: { letter: Letter }) {
         <p>{invitation.words}</p>
       </section>
       <p>{closing}</p>
-      <p>{joined(signed)}</p>
+      <p>{signed}</p>
     </article>
   )
 }

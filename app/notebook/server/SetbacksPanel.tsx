@@ -9,7 +9,6 @@ import {
 } from '../../../lib/words/takeoff/setbackText.ts'
 import { FigureTable } from '../../ui/FigureTable.tsx'
 import { FoldedPart } from '../../ui/FoldedPart.tsx'
-import { joined } from '../../ui/joined.ts'
 import { Panel } from '../../ui/Panel.tsx'
 
 /** Land of each household on the other side, and whether holes reach across the line. */
@@ -30,7 +29,7 @@ export function SetbacksPanel({
         <p>Nothing can be said yet: the stations say no setback, and no post is planned.</p>
       ) : null}
       {sentences.map((sentence) => (
-        <p key={sentence}>{joined(sentence)}</p>
+        <p key={sentence}>{sentence}</p>
       ))}
       {rows.length === 0 ? null : (
         <FoldedPart summary="Post by post">

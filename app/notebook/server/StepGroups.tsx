@@ -1,5 +1,4 @@
 import type { StepGroup } from '../../../lib/words/shareSteps.ts'
-import { joined } from '../../ui/joined.ts'
 
 /** Groups of numbered steps, each under its heading. */
 export function StepGroups({ groups }: { groups: readonly StepGroup[] }) {
@@ -12,7 +11,7 @@ export function StepGroups({ groups }: { groups: readonly StepGroup[] }) {
       <ol>
         {group.steps.map((step, stepAt) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: two steps may read the same, and their order never changes
-          <li key={stepAt}>{joined(step)}</li>
+          <li key={stepAt}>{step}</li>
         ))}
       </ol>
     </div>

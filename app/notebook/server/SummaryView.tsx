@@ -2,7 +2,6 @@ import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
 import type { Block } from '../../../lib/words/summary/block.ts'
 import { Caution } from '../../ui/Caution.tsx'
 import { FigureTable } from '../../ui/FigureTable.tsx'
-import { joined } from '../../ui/joined.ts'
 import { FigureView } from './FigureView.tsx'
 import { LineDrawing } from './LineDrawing.tsx'
 import { SignatureView } from './SignatureView.tsx'
@@ -40,12 +39,12 @@ function BlockView({ block, notebook }: { block: Block; notebook: Notebook }) {
     case 'heading':
       return block.level === 1 ? <h3 id={block.id}>{block.text}</h3> : <h4 id={block.id}>{block.text}</h4>
     case 'paragraph':
-      return <p>{joined(block.text)}</p>
+      return <p>{block.text}</p>
     case 'list':
       return (
         <ul>
           {block.items.map((item) => (
-            <li key={item}>{joined(item)}</li>
+            <li key={item}>{item}</li>
           ))}
         </ul>
       )
@@ -55,7 +54,7 @@ function BlockView({ block, notebook }: { block: Block; notebook: Notebook }) {
           caption={block.caption}
           columns={block.columns.map(({ title, figure }) => ({ label: title, figures: figure }))}
           rows={block.rows.map((row) =>
-            row.struck ? row.cells.map((cell) => <s key={cell}>{joined(cell)}</s>) : row.cells,
+            row.struck ? row.cells.map((cell) => <s key={cell}>{cell}</s>) : row.cells,
           )}
           foot={block.foot ? [block.foot] : []}
         />
@@ -65,7 +64,7 @@ function BlockView({ block, notebook }: { block: Block; notebook: Notebook }) {
     case 'caution':
       return (
         <Caution title={block.title}>
-          <p>{joined(block.text)}</p>
+          <p>{block.text}</p>
         </Caution>
       )
     case 'drawing':

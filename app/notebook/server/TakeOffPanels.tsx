@@ -7,7 +7,6 @@ import { itemTitle } from '../../../lib/words/itemWords.ts'
 import { capitalised, spokenList } from '../../../lib/words/summary/names.ts'
 import { percentWords, plainFigure, roughWeightWords } from '../../../lib/words/takeoff/figures.ts'
 import { FigureTable } from '../../ui/FigureTable.tsx'
-import { joined } from '../../ui/joined.ts'
 import { Panel } from '../../ui/Panel.tsx'
 import { CutBar } from './CutBar.tsx'
 import { FindingList } from './FindingList.tsx'
@@ -62,7 +61,7 @@ export function TakeOffPanels({
 export function CutPlanPanel({ plan }: { plan: CutPlan }) {
   return (
     <Panel heading={cutPlanTitle(plan)}>
-      <p>{joined(cutPlanWords(plan))}</p>
+      <p>{cutPlanWords(plan)}</p>
       <FigureTable
         caption="Length by length"
         columns={[
@@ -75,7 +74,7 @@ export function CutPlanPanel({ plan }: { plan: CutPlan }) {
           length.bought ? `${length.from}, to buy` : `${length.length.text}, at hand: ${length.from}`,
           String(length.times),
           <Fragment key="pieces">
-            {joined(piecesWords(length.pieces))}
+            {piecesWords(length.pieces)}
             <CutBar
               whole={length.length.millimetres}
               pieces={length.pieces.flatMap((piece) =>

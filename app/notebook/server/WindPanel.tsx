@@ -14,7 +14,6 @@ import {
 } from '../../../lib/words/takeoff/windText.ts'
 import { Caution } from '../../ui/Caution.tsx'
 import { FigureTable } from '../../ui/FigureTable.tsx'
-import { joined } from '../../ui/joined.ts'
 import { Panel } from '../../ui/Panel.tsx'
 import { Workings } from '../../ui/Workings.tsx'
 
@@ -52,7 +51,7 @@ function SectionInWind({ notebook, check }: { notebook: Notebook; check: WindChe
   return (
     <Panel heading={title} level={3} tone="quiet">
       {[windOutcome(notebook, check), ...windCatching(check)].map((sentence) => (
-        <p key={sentence}>{joined(sentence)}</p>
+        <p key={sentence}>{sentence}</p>
       ))}
       <Workings steps={windWorkings(notebook, check)} />
       {rules.length === 0 ? null : (

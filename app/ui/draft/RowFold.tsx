@@ -1,7 +1,6 @@
 'use client'
 
 import type { ReactNode } from 'react'
-import { joined } from '../joined.ts'
 import { formWords } from './formWords.ts'
 import { useUnfolded } from './useUnfolded.ts'
 
@@ -28,7 +27,7 @@ export function RowFold({
   const [unfolded, setUnfolded] = useUnfolded([path], open)
   return (
     <>
-      {unfolded ? null : <p className="row-reading">{joined(reading)}</p>}
+      {unfolded ? null : <p className="row-reading">{reading}</p>}
       <details
         className="row-fold"
         open={unfolded}

@@ -1,6 +1,5 @@
 import type { Drawing } from '../../../lib/drawing/drawing.ts'
 import type { DrawnPart } from '../../../lib/drawing/drawnPart.ts'
-import { joined } from '../joined.ts'
 
 export type AddressOf = (part: DrawnPart) => string
 
@@ -46,7 +45,7 @@ export function PartList({
       <ul>
         {once.map((part) => (
           <li key={`${part.of.kind} ${part.of.index}`}>
-            {addressOf ? <a href={addressOf(part)}>{joined(part.name)}</a> : joined(part.name)}
+            {addressOf ? <a href={addressOf(part)}>{part.name}</a> : part.name}
           </li>
         ))}
       </ul>

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { plainBlanks } from '../../shownMarkup.ts'
 import { expectPage } from '../expectPage.ts'
 import * as quarry from '../quarryLine.ts'
 import { put, save } from '../typing.ts'
@@ -60,7 +61,8 @@ export function sharingSteps(): void {
       ],
     ])('%s', async (item, ...sentences) => {
       await visit(b, 'Shares')
-      const shown = await panel(b.page, item).locator('.share-view > p').allTextContents()
+      const texts = await panel(b.page, item).locator('.share-view > p').allTextContents()
+      const shown = texts.map(plainBlanks)
 
       for (const sentence of sentences) expect(shown).toContain(sentence)
     })
