@@ -1,8 +1,8 @@
 'use client'
 
-import { useEffect, useRef } from 'react'
 import { formWords } from './formWords.ts'
 import type { Conflict } from './saveAnswer.ts'
+import { useAttention } from './useAttention.ts'
 
 /** Two versions of the same thing, row by row where they differ, and the choice between them. */
 export function ConflictChoice({
@@ -20,11 +20,7 @@ export function ConflictChoice({
   onTakeTheirs: () => void
   onWriteOver: () => void
 }) {
-  const box = useRef<HTMLElement>(null)
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the count is what asks for the focus
-  useEffect(() => {
-    box.current?.focus()
-  }, [attempt])
+  const box = useAttention(attempt)
   const { words } = conflict
   const rows = conflict.rows.filter((row) => row.yours !== row.theirs)
   return (

@@ -1,11 +1,11 @@
 'use client'
 
-import { useEffect, useRef } from 'react'
 import { fieldId } from './fieldId.ts'
 import { formWords } from './formWords.ts'
 import { goTo } from './goTo.ts'
 import { nearestField } from './rowFaults.ts'
 import type { Fault } from './saveAnswer.ts'
+import { useAttention } from './useAttention.ts'
 
 /**
  * All that has to be mended, each entry leading to its field. A fault whose path has no field on the page stands as
@@ -22,11 +22,7 @@ export function ErrorSummary({
   form: string
   attempt: number
 }) {
-  const box = useRef<HTMLElement>(null)
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the count is what asks for the focus
-  useEffect(() => {
-    box.current?.focus()
-  }, [attempt])
+  const box = useAttention(attempt)
   const known = [...fields]
   return (
     <section className="summary summary-faults" ref={box} tabIndex={-1} aria-labelledby={`${form}-summary`}>

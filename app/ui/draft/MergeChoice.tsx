@@ -1,10 +1,11 @@
 'use client'
 
-import { useEffect, useRef, useState } from 'react'
+import { useState } from 'react'
 import type { Side } from './chosen.ts'
 import { formWords } from './formWords.ts'
 import type { MergeClash, Merging } from './merging.ts'
 import type { Conflict } from './saveAnswer.ts'
+import { useAttention } from './useAttention.ts'
 
 const sides: readonly Side[] = ['theirs', 'mine']
 
@@ -28,11 +29,7 @@ export function MergeChoice({
 }) {
   const [picked, setPicked] = useState<Readonly<Record<string, Side>>>({})
   const [asked, setAsked] = useState(false)
-  const box = useRef<HTMLElement>(null)
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the count is what asks for the focus
-  useEffect(() => {
-    box.current?.focus()
-  }, [attempt])
+  const box = useAttention(attempt)
 
   function save() {
     const open = merging.clashes.findIndex(({ path }) => picked[path] === undefined)

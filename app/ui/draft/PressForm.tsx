@@ -56,6 +56,8 @@ export function PressForm({
     <form
       className="press-form"
       method="post"
+      // The answer says in our own words what would be right, and stays to be read.
+      noValidate
       ref={form}
       onSubmit={(event) => {
         // Not by the form's own action: React would empty the inputs even where the answer is a refusal.

@@ -4,8 +4,20 @@ import { ConflictChoice } from './ConflictChoice.tsx'
 import { ErrorSummary } from './ErrorSummary.tsx'
 import { formWords } from './formWords.ts'
 import { MergeChoice } from './MergeChoice.tsx'
+import { useAttention } from './useAttention.ts'
 import type { useDraftState } from './useDraftState.ts'
 import type { useSaving } from './useSaving.ts'
+
+/** What was saved is about something that is gone: there is nothing to mend, and what was typed stays to be copied. */
+function Gone({ text, form, attempt }: { text: string; form: string; attempt: number }) {
+  const box = useAttention(attempt)
+  return (
+    <section className="summary summary-faults" ref={box} tabIndex={-1} aria-labelledby={`${form}-gone`}>
+      <h2 id={`${form}-gone`}>{formWords.goneTitle}</h2>
+      <p>{text}</p>
+    </section>
+  )
+}
 
 /** What an attempt to save came to, where somebody has to do something about it: above the fields. */
 export function SavingAnswer({
@@ -47,12 +59,7 @@ export function SavingAnswer({
         />
       )
     case 'gone':
-      return (
-        <section className="summary summary-faults" role="alert">
-          <h2>{formWords.goneTitle}</h2>
-          <p>{outcome.text}</p>
-        </section>
-      )
+      return <Gone text={outcome.text} form={form} attempt={attempt} />
     default:
       return null
   }

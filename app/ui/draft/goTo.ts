@@ -11,6 +11,15 @@ export function goTo(element: HTMLElement): void {
 }
 
 /**
+ * Brings an element into the window, clear of what sticks to its edges. What is in sight already stays where it is; of what
+ * is larger than half of the window the beginning comes into sight.
+ */
+export function bringIntoSight(element: HTMLElement): void {
+  const fits = element.getBoundingClientRect().height < window.innerHeight / 2
+  element.scrollIntoView({ block: fits ? 'nearest' : 'start' })
+}
+
+/**
  * The field that an id names inside a form, else the first inside what it names, else whatever stands for what would
  * hold it: a field may be there only once a button was pressed, and then that button has the shorter id.
  */
