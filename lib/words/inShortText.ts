@@ -14,11 +14,14 @@ export const sharesWait = 'What each household is asked for can’t be worked ou
 /** Before a revision is put up: the heading of what stands in the place of its standing. */
 export const inShortOfDraft = 'What is to be signed, in short'
 
+/** One condition in a line; `more` is what it counts, to be read where somebody wants to. */
+export type Condition = { readonly text: string; readonly more?: readonly string[] }
+
 /**
  * The conditions of an agreement in a line each, beside its sums: what stands, the caps, what is agreed about money and hours, on
  * what there are terms, and what nobody has answered yet. The whole of it is in the agreement below.
  */
-export function conditionLines(notebook: Notebook): string[] {
+export function conditionLines(notebook: Notebook): Condition[] {
   const { sections, gates, terms, decisions, arrangements, checks, closing } = notebook
   const open = checks.filter((check) => !check.done).length
   return [
@@ -27,11 +30,14 @@ export function conditionLines(notebook: Notebook): string[] {
     arrangements === undefined ? '' : arrangementLine(arrangements),
     terms.length === 0
       ? 'No terms are written down.'
-      : typedSentence(`Terms: ${terms.map(({ topic, text }) => topic.trim() || shortened(text)).join('; ')}`),
+      : {
+          text: `${count(terms.length, 'term', 'terms')} in words`,
+          more: terms.map(({ topic, text }) => topic.trim() || shortened(text)),
+        },
     decisions.length === 0 ? '' : `${count(decisions.length, 'decision', 'decisions')} written down.`,
     closing === undefined ? '' : 'How the fence came out, and who keeps it up.',
     open === 0 ? '' : `${count(open, 'question', 'questions')} under “Ask first” without an answer yet.`,
-  ].filter((line) => line !== '')
+  ].flatMap((line) => (typeof line !== 'string' ? [line] : line === '' ? [] : [{ text: line }]))
 }
 
 function capLine(notebook: Notebook): string {

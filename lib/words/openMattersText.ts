@@ -5,5 +5,5 @@ export const openMattersLabel = 'Still open'
 export function openMattersWords(count: number, here: number): string {
   const open = count === 1 ? '1 matter is open' : `${count} matters are open`
   if (here === 0) return open
-  return here === count ? `${open} here` : `${open}, ${here} of them here`
+  return here === count ? `${open} here` : `${open}, ${here} here`
 }

@@ -93,13 +93,13 @@ export const copiesText = {
 export const changedSince = {
   heading: 'The notebook has changed since',
   text: 'What was changed belongs to the next revision. The one that stands is not touched by it.',
+  amends: (revision: number) => `In revision ${revision} the next one would change:`,
 } as const
 
-/** Above what a text changes in the revision that it amends. */
-export const amendmentHeadings = {
-  upForSigning: (revision: number) => `What the amendment changes in revision ${revision}`,
-  draft: (revision: number) => `What the next revision would change in revision ${revision}`,
-} as const
+/** Above what a revision changes in the one that it amends. */
+export function amendmentHeading(revision: number): string {
+  return `What the amendment changes in revision ${revision}`
+}
 
 /** Under the title of the page for signing. */
 export function signLead(revision: number | undefined, signedByAll: boolean): string {

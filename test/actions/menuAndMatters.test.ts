@@ -81,7 +81,7 @@ describe('what is still open', () => {
     [1, 0, '1 matter is open'],
     [1, 1, '1 matter is open here'],
     [3, 0, '3 matters are open'],
-    [5, 2, '5 matters are open, 2 of them here'],
+    [5, 2, '5 matters are open, 2 here'],
     [2, 2, '2 matters are open here'],
   ])('is told in one line: %i open, %i of them here', (count, here, words) => {
     expect(openMattersWords(count, here)).toBe(words)

@@ -7,20 +7,22 @@ describe('the conditions of an agreement in short', () => {
   test('name what stands, the cap, the rates and instalments, every topic of the terms, and what is open', () => {
     const { notebook } = exampleNotebook()
     const lines = conditionLines(notebook)
-    expect(lines[0]).toBe('The fence: 5 sections and 4 gates.')
-    expect(lines[1]).toMatch(/^No more can be asked for than \$3,750\.00 of no\. 14\.$/)
-    expect(lines[2]).toBe(
+    expect(lines.map(({ text }) => text)).toEqual([
+      'The fence: 5 sections and 4 gates.',
+      'No more can be asked for than $3,750.00 of no. 14.',
       'Money and hours: 2 agreed rates for an hour of work, a tolerance of 10 percent and 3 instalments.',
-    )
-    for (const { topic } of notebook.terms) expect(lines[3]).toContain(topic)
-    expect(lines.at(-1)).toBe('4 questions under “Ask first” without an answer yet.')
+      '11 terms in words',
+      '4 decisions written down.',
+      '4 questions under “Ask first” without an answer yet.',
+    ])
+    expect(lines[3]?.more).toEqual(notebook.terms.map(({ topic }) => topic))
   })
 
   test('say of an empty notebook that it has neither cap nor terms, and no more', () => {
     expect(conditionLines(notebookWith().notebook)).toEqual([
-      'The fence: 0 sections and 0 gates.',
-      'No cap on what a household can be asked for.',
-      'No terms are written down.',
+      { text: 'The fence: 0 sections and 0 gates.' },
+      { text: 'No cap on what a household can be asked for.' },
+      { text: 'No terms are written down.' },
     ])
   })
 
@@ -28,9 +30,10 @@ describe('the conditions of an agreement in short', () => {
     const terms = [
       { topic: '', text: 'The hedge at the lower end is cut twice a year by whoever sees it first' },
     ]
-    expect(conditionLines(notebookWith({ terms }).notebook)).toContain(
-      'Terms: The hedge at the lower end is cut twice…',
-    )
+    expect(conditionLines(notebookWith({ terms }).notebook)[2]).toEqual({
+      text: '1 term in words',
+      more: ['The hedge at the lower end is cut twice…'],
+    })
   })
 })
 

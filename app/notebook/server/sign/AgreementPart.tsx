@@ -40,7 +40,8 @@ export function AgreementPart({
             {whole ? words.fold : words.unfold}
           </ButtonLink>
         </div>
-        {view(opening)}
+        {/* Its title and its standing are said at the head of the page. */}
+        {view(opening.filter(({ kind }) => kind !== 'title'))}
         <div className="chapters">
           {chapters.map(({ id, title, blocks }) => (
             // Asked for anew, they stand as they are asked for, whatever was opened and closed in between.

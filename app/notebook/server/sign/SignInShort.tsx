@@ -4,6 +4,7 @@ import { meansWords } from '../../../../lib/words/meansText.ts'
 import { moneyWords } from '../../../../lib/words/money.ts'
 import { shareNames } from '../../../../lib/words/shareText.ts'
 import type { SummaryInput } from '../../../../lib/words/summary/summaryInput.ts'
+import { FoldedPart } from '../../../ui/FoldedPart.tsx'
 import { HouseholdTag } from '../../../ui/HouseholdTag.tsx'
 import { ShareBar } from '../../../ui/ShareBar.tsx'
 
@@ -15,8 +16,20 @@ export function SignInShort({ summary: { notebook, statement } }: { summary: Sum
       <div>
         <p className="whole-means-label">{inShortLabel}</p>
         <ul>
-          {conditionLines(notebook).map((line) => (
-            <li key={line}>{line}</li>
+          {conditionLines(notebook).map(({ text, more }) => (
+            <li key={text}>
+              {more ? (
+                <FoldedPart summary={text}>
+                  <ul>
+                    {more.map((one) => (
+                      <li key={one}>{one}</li>
+                    ))}
+                  </ul>
+                </FoldedPart>
+              ) : (
+                text
+              )}
+            </li>
           ))}
         </ul>
       </div>

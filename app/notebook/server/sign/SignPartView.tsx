@@ -1,5 +1,5 @@
 import type { SealKeyFault } from '../../../../lib/core/agreement/sealKeyFault.ts'
-import { amendmentHeadings, changedSince } from '../../../../lib/words/signingWords.ts'
+import { amendmentHeading, changedSince } from '../../../../lib/words/signingWords.ts'
 import { Panel } from '../../../ui/Panel.tsx'
 import { AmendmentView } from '../AmendmentView.tsx'
 import { AgreementPart } from './AgreementPart.tsx'
@@ -28,11 +28,7 @@ export function SignPartView({
   switch (part) {
     case 'amendment':
       return amends ? (
-        <AmendmentView
-          amends={amends}
-          heading={amendmentHeadings.upForSigning(amends.number)}
-          id="amendment"
-        />
+        <AmendmentView amends={amends} heading={amendmentHeading(amends.number)} id="amendment" />
       ) : null
     case 'agreement':
       return <AgreementPart home={home} summary={summary} revision={newest?.revision.number} whole={whole} />
@@ -56,18 +52,16 @@ export function SignPartView({
 function NextRevision({ signing: { opened, newest, obstacles, draftAmends } }: { signing: Signing }) {
   return (
     <>
-      {newest ? (
+      {newest === undefined ? null : draftAmends ? (
+        <AmendmentView amends={draftAmends} heading={changedSince.heading} id="changed-since">
+          <p>{changedSince.text}</p>
+          <p>{changedSince.amends(draftAmends.number)}</p>
+        </AmendmentView>
+      ) : (
         <Panel heading={changedSince.heading} id="changed-since">
           <p>{changedSince.text}</p>
         </Panel>
-      ) : null}
-      {draftAmends ? (
-        <AmendmentView
-          amends={draftAmends}
-          heading={amendmentHeadings.draft(draftAmends.number)}
-          id="draft-amendment"
-        />
-      ) : null}
+      )}
       <PutUpPart opened={opened} number={(newest?.revision.number ?? 0) + 1} obstacles={obstacles} />
     </>
   )
