@@ -47,10 +47,7 @@ export function LineAndHouseholds({
         />
       </ul>
       <div className="button-row">
-        <ButtonLink
-          href={`${home}/links`}
-          weight={bothIn ? 'quiet' : nothingLaidOut(opened) ? 'plain' : 'main'}
-        >
+        <ButtonLink href={`${home}/links`} weight={bothIn || nothingLaidOut(opened) ? 'plain' : 'main'}>
           {bothIn ? 'Links' : 'Invite the second household'}
         </ButtonLink>
         {bothIn ? null : <ButtonLink href={`${home}/letter`}>The first letter</ButtonLink>}
