@@ -137,7 +137,6 @@ export const fileBackRefusals = {
 /** Why no file is added, where it is not the file's own fault. */
 export const fileSentRefusals = {
   none: 'Choose a file first.',
-  foreign: 'Not sent from a page of this notebook.',
   shutOut: 'You are not let in to this notebook in this browser any more. Come in by your link again.',
 } as const
 

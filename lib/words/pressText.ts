@@ -4,6 +4,8 @@ export const pressRefusals = {
   unreadable: 'This press could not be read. Load the page again.',
   /** Of a form whose fields can't be read, for the same reason. */
   form: 'This form could not be read. Load the page again.',
+  /** Of what a page of somebody else sends in a household's name. */
+  foreign: 'Not sent from a page of this notebook.',
   /** Of a field with a few answers to choose from. */
   unchosen: 'Needed: choose one of the answers.',
   draft: 'This form could not be read, or is larger than 2 MB. Nothing was changed.',

@@ -27,3 +27,9 @@ export function sealKeyText(fault: SealKeyFault): string {
 function anew(file: string, note: string): string {
   return `Or begin a new seal knowingly: move ${file} away and keep it if it is there, and write the one word new into ${note}. Papers that are locked already stay as they are, with their old seal.`
 }
+
+/** Why a locked copy is not given out. */
+export const lockedCopyRefusals = {
+  notYet: (fault: SealKeyFault) =>
+    `The locked copy can't be made yet. All signatures are kept.\n\n${sealKeyText(fault)}\n`,
+} as const

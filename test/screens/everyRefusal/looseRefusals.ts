@@ -23,7 +23,7 @@ const factWords = new Set([
 ])
 
 /** Where a refusal is given: `refused: …`, `message: …`, and what a function of that name is called with. */
-const givers = new Set(['refused', 'message', 'refuse', 'gone', 'refusal'])
+const givers = new Set(['refused', 'message', 'refuse', 'gone', 'refusal', 'plain'])
 
 /**
  * Each refusal of a file whose sentence stands in no list: it is written out where it is given, or comes from words that no

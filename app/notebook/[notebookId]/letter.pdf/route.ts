@@ -6,6 +6,7 @@ import { letterPdf } from '../../../../lib/pdf/letterPdf.ts'
 import { findEntryKey, hasLink } from '../../../../lib/store/entryKeys.ts'
 import { letterRefusals } from '../../../../lib/words/letter/letterFaultText.ts'
 import type { LetterInvitation } from '../../../../lib/words/letter/letterText.ts'
+import { pressRefusals } from '../../../../lib/words/pressText.ts'
 import { download, fileName } from '../../server/download.ts'
 import { letterPaper } from '../../server/letterOf.ts'
 import { type Opened, openNotebook } from '../../server/opened.ts'
@@ -26,7 +27,7 @@ export async function GET(_request: Request, { params }: Params): Promise<Respon
  */
 export async function POST(request: Request, { params }: Params): Promise<Response> {
   const { notebookId } = await requireHousehold((await params).notebookId)
-  if (!isFromOwnPage(request.headers)) return plain(403, 'Not sent from a page of this notebook.')
+  if (!isFromOwnPage(request.headers)) return plain(403, pressRefusals.foreign)
   const body = await boundedBody(request.body, 4096)
   const token = 'refused' in body ? '' : tokenIn(body.bytes)
   const key = await findEntryKey(token)

@@ -1,7 +1,7 @@
 import { agreementText } from '../../../../lib/core/agreement/canonicalText.ts'
 import { printFonts } from '../../../../lib/files/printFonts.ts'
 import { summaryPaper } from '../../../../lib/pdf/summaryPaper.ts'
-import { sealKeyText } from '../../../../lib/words/sealKeyText.ts'
+import { lockedCopyRefusals } from '../../../../lib/words/sealKeyText.ts'
 import { askedRevision } from '../../server/askedRevision.ts'
 import { download, fileName } from '../../server/download.ts'
 import { lockedCopy } from '../../server/lockedCopy.ts'
@@ -46,8 +46,7 @@ async function lockedFile(opened: Opened, frozen: FrozenRevision): Promise<Respo
   const copy = await lockedCopy({ notebookId, household, frozen, all: revisions })
   if (copy.kind === 'locked')
     return pdfFile(copy.paper.bytes, opened, `-revision-${frozen.revision.number}-locked.pdf`)
-  const text = `The locked copy can't be made yet. All signatures are kept.\n\n${sealKeyText(copy.fault)}\n`
-  return new Response(text, {
+  return new Response(lockedCopyRefusals.notYet(copy.fault), {
     status: 503,
     headers: { 'Content-Type': 'text/plain; charset=utf-8', 'Cache-Control': 'private, no-store' },
   })

@@ -3,7 +3,8 @@ import { fileLimits } from '../../../../../lib/core/agreement/attachedFile.ts'
 import type { FileRefusal } from '../../../../../lib/core/agreement/fileRefusal.ts'
 import { boundedBody } from '../../../../../lib/files/boundedBody.ts'
 import { shownName } from '../../../../../lib/files/fileNames.ts'
-import { fileRefusalText, fileSentRefusals } from '../../../../../lib/words/fileText.ts'
+import { fileRefusalText } from '../../../../../lib/words/fileText.ts'
+import { pressRefusals } from '../../../../../lib/words/pressText.ts'
 import { isFromOwnPage } from '../../../server/sameSite.ts'
 import { stopSending, whileSending } from '../../../server/sendings.ts'
 import { addFile, type SentAbout } from '../../../server/storedFileAdding.ts'
@@ -19,7 +20,7 @@ const longestSending = 100
  */
 export async function POST(request: Request, { params }: Asked): Promise<Response> {
   const asker = await requireHousehold((await params).notebookId)
-  if (!isFromOwnPage(request.headers)) return answer(403, { refused: fileSentRefusals.foreign })
+  if (!isFromOwnPage(request.headers)) return answer(403, { refused: pressRefusals.foreign })
   const about = readAbout(request.headers.get('x-mearing-file'))
   const name = shownName(typeof about?.name === 'string' ? about.name : '')
   if (about === undefined) return refusal(name, { kind: 'unreadable-form' })
