@@ -45,11 +45,11 @@ function capLine(notebook: Notebook): string {
     const cap = notebook.caps[household]
     if (cap === undefined) return []
     const most = moneyWords(minorUnits(cap, digitsOf(notebook)), notebook.currency)
-    return [`${most} of ${householdName(notebook, household)}`]
+    return [`${householdName(notebook, household)} is asked for at most ${most}`]
   })
   return caps.length === 0
     ? 'No cap on what a household can be asked for.'
-    : `No more can be asked for than ${caps.join(' and ')}.`
+    : `Caps: ${caps.join(', ')}.`
 }
 
 function arrangementLine({ rates, tolerance, instalments }: NonNullable<Notebook['arrangements']>): string {
