@@ -29,22 +29,21 @@ export async function offerQuantities(
   if (!read.success) return { refused: pressRefusals.unreadable }
   const { id } = read.data
   const part = { part: 'item', id } as const
-  let offered = 0
   const answer = await editDocument(notebookId, household, (document) => {
     const item = readPart(document, part)
     const checked = readDocument(document)
-    if (item === undefined || !checked.ok) return { gone: true, message: '' }
+    if (item === undefined || !checked.ok) return { gone: true, message: itemRefusals.removed }
     const { notebook } = checked.value
     const lines = offeredLines(takeOff(notebook))
       .filter(({ item: place }) => notebook[place.list][place.index]?.id === id)
       .map(({ from, name, quantity, unit }) => ({ from, what: quantityText(name), quantity, unit }))
-    offered = lines.length
+    // Refused before anything is written: lines that it offered once stay as they are.
+    if (lines.length === 0) return { gone: true, message: takeOffRefusals.nothingYet }
     const standing = Array.isArray(item.materials) ? item.materials.filter(isObject) : []
     const materials = mergeOffered(standing, lines) as Record<string, unknown>[]
     return { next: writePart(document, part, { ...item, materials }, 'take-off') }
   })
   if ('faults' in answer) return { refused: answer.faults.map(({ message }) => message).join(' ') }
-  if (!('saved' in answer)) return { refused: itemRefusals.removed }
-  if (offered === 0) return { refused: takeOffRefusals.nothingYet }
+  if ('gone' in answer) return { refused: answer.message }
   redirect(`/notebook/${notebookId}/item/${encodeURIComponent(id)}`)
 }
