@@ -1,5 +1,6 @@
 import { jobInOneSentence, whatThisIs } from '../lib/words/standingTexts.ts'
 import { largestImport } from './notebook/server/readImport.ts'
+import { FollowLink } from './open/FollowLink.tsx'
 import { openExample, startFromFile } from './start/actions.ts'
 import { BareFrame } from './ui/BareFrame.tsx'
 import { ButtonLink } from './ui/ButtonLink.tsx'
@@ -38,11 +39,7 @@ export default function FrontPage() {
             </PressForm>
           </div>
         </Panel>
-        <Panel heading="You have a link or an invitation">
-          <p>
-            Open it as it was given to you. It is the only way into a notebook; there are no accounts here.
-          </p>
-        </Panel>
+        <FollowLink />
         <Panel heading="You were given a locked copy">
           <p>Look whether it is still what the two households signed. No link is needed.</p>
           <p>

@@ -101,6 +101,13 @@ export async function revokeReaderLink(ending: {
   })
 }
 
+/** Whether a reader's link stands: neither ended nor expired. Nothing is logged, since nothing is opened. */
+export async function readerLinkStands(token: string, at: Date): Promise<boolean> {
+  if (!looksLikeToken(token)) return false
+  const where = { tokenHash: sha256Hex(token), revokedAt: null, expiresAt: { gt: at } }
+  return (await database().read((tables) => tables.readerLink.count({ where }))) > 0
+}
+
 /**
  * Opens something by a reader's link and logs that it was opened, in one transaction. Undefined for whatever is no link,
  * is revoked or has expired, and where `holds` says that this kind of link does not hold it; nothing is logged then.

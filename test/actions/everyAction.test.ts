@@ -652,6 +652,10 @@ const aboutNoNotebook: Readonly<Record<string, { sends: () => unknown[]; answers
     sends: () => [undefined, formOf({ record: new File(['%PDF-1.7'], 'copy.pdf') })],
     answers: 'verdict',
   },
+  'app/open/actions.ts#followLink': {
+    sends: () => [{}, formOf({ link: `http://localhost:3000/open/${'x'.repeat(43)}` })],
+    answers: 'refused',
+  },
 }
 
 /** What each token that was ever handed out does in the action that opens it; every other is "not found". */

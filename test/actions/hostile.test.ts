@@ -397,6 +397,10 @@ const readings: Readonly<Record<string, Reading>> = {
   'app/start/actions.ts#startFromFile': { sends: () => [{}, formWithFile('{}')], reads: [1] },
   // Whatever it is sent, it opens a copy of the example.
   'app/start/actions.ts#openExample': { sends: () => [{}, new FormData()], reads: [] },
+  'app/open/actions.ts#followLink': {
+    sends: () => [{}, formOf({ link: `http://localhost:3000/open/${world().notebook.links.b}` })],
+    reads: [1],
+  },
   'app/open/[token]/actions.ts#openByLink': {
     sends: () => [world().notebook.links.b, {}, new FormData()],
     reads: [0],
