@@ -9,8 +9,8 @@ import { printableShapes, printer } from './printable.ts'
 import type { StructureElement } from './structureElement.ts'
 import { styles, textPieces } from './textPieces.ts'
 
-/** Letters of a figure on paper, in points. */
-const letters = 8
+/** Letters of a figure on paper, in points: as a rule, and where it has to be a little lower to fit on its page. */
+const letters = { wanted: 8, least: 7 } as const
 
 /** A figure under its caption, on one page with it: drawn for paper, one unit to a point. */
 export function figurePieces(
@@ -19,8 +19,11 @@ export function figurePieces(
   width: number,
   columnHeight: number,
 ): Piece[] {
-  const drawn = figureDrawing(figure, { width, text: letters, words: figureWords })
-  const shapes = printableShapes(drawn.shapes, printer(faces.canPrint))
+  const drawn = (text: number) => {
+    const drawing = figureDrawing(figure, { width, text, words: figureWords })
+    const shapes = printableShapes(drawing.shapes, printer(faces.canPrint))
+    return taggedFigure(drawingPiece({ ...drawing, shapes }, faces, width, columnHeight - 60), description)
+  }
   return [
     ...textPieces(caption, styles.caption, faces, {
       width,
@@ -28,7 +31,7 @@ export function figurePieces(
       keepWithNext: true,
       tag: { role: 'P' },
     }),
-    taggedFigure(drawingPiece({ ...drawn, shapes }, faces, width, columnHeight - 60), description),
+    { ...drawn(letters.wanted), lower: drawn(letters.least) },
   ]
 }
 

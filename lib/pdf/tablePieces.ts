@@ -12,7 +12,7 @@ const padding = 2.5
 /** A head of more lines than this is cut: names are given in full at the beginning of the paper. */
 const mostHeadLines = 5
 
-/** A table of so few rows stays on one page. */
+/** A table of so few rows stays on one page, unless that would leave a hole before it. */
 const shortTable = 8
 
 /** A table: its caption, its head (again on every page), its rows, its foot. No row is split that fits on a page. */
@@ -26,7 +26,6 @@ export function tablePieces(table: TableBlock, faces: Faces, width: number, colu
     rowPieces(row, columns, faces, width, tallest, head, tags.rows[index] ?? []),
   )
   const foot = table.foot ? footPieces(table.foot, columns, faces, width, tallest, head, tags.foot) : []
-  const last = rows.at(-1)
   return [
     ...(table.caption === ''
       ? []
@@ -36,15 +35,16 @@ export function tablePieces(table: TableBlock, faces: Faces, width: number, colu
           keepWithNext: true,
           tag: tags.caption,
         })),
-    // The first two rows stay with the head, the last one with the foot; a short table stays whole.
+    // The first two rows stay with the head, the last two with the foot; a short table stays whole, where that leaves no hole.
     { ...headPiece(table, columns, faces, width, tags.head), keepWithNext: rows.length + foot.length > 0 },
-    ...rows.slice(0, -1).map((row, index) => ({
-      ...(index === 0 ? withoutHead(row) : row),
-      keepWithNext: index === 0 || rows.length <= shortTable,
-    })),
-    ...(last === undefined
-      ? []
-      : [{ ...(rows.length === 1 ? withoutHead(last) : last), keepWithNext: foot.length > 0 }]),
+    ...rows.map((row, index): Piece => {
+      const [last, nearEdge] = [index === rows.length - 1, index === 0 || index === rows.length - 2]
+      return {
+        ...(index === 0 ? withoutHead(row) : row),
+        keepWithNext: last ? foot.length > 0 : nearEdge || rows.length <= shortTable,
+        mayPart: !last && !nearEdge,
+      }
+    }),
     ...foot,
     { height: 5, before: 0, keepWithNext: false, marks: [] },
   ]

@@ -107,6 +107,44 @@ describe('pieces on pages', () => {
     expect(names(paginate(pieces, 100))).toEqual([['0@0', '1@40'], ['2@0', '3@40'], ['4@0']])
   })
 
+  const table = (rows: number) =>
+    Array.from({ length: rows }, (_, index) =>
+      piece(`${index + 1}`, 10, { keepWithNext: index < rows - 1, mayPart: index > 0 && index < rows - 2 }),
+    )
+
+  test('that had better stay together are parted rather than leave a hole at the foot of a page', () => {
+    expect(names(paginate([piece('a', 60), ...table(6)], 100))).toEqual([
+      ['a@0', '1@60', '2@70', '3@80', '4@90'],
+      ['5@0', '6@10'],
+    ])
+  })
+
+  test('that had better stay together do so where little of the page is left', () => {
+    expect(names(paginate([piece('a', 80), ...table(4)], 100))).toEqual([
+      ['a@0'],
+      ['1@0', '2@10', '3@20', '4@30'],
+    ])
+  })
+
+  test('that are parted leave no row alone, neither before nor after', () => {
+    const pages = paginate([piece('a', 65), ...table(5)], 100)
+    expect(names(pages)).toEqual([
+      ['a@0', '1@65', '2@75', '3@85'],
+      ['4@0', '5@10'],
+    ])
+    expect(names(paginate([piece('a', 75), ...table(4)], 100))).toEqual([
+      ['a@0', '1@75', '2@85'],
+      ['3@0', '4@10'],
+    ])
+  })
+
+  test('are a little lower where only that keeps them on the page, and as they were on the next', () => {
+    const figure = piece('figure', 40, { lower: piece('lower', 30) })
+    expect(names(paginate([piece('a', 70), figure], 100))).toEqual([['a@0', 'lower@70']])
+    expect(names(paginate([piece('a', 80), figure], 100))).toEqual([['a@0'], ['figure@0']])
+    expect(names(paginate([piece('a', 50), figure], 100))).toEqual([['a@0', 'figure@50']])
+  })
+
   test('make one empty page where there are none', () => {
     expect(paginate([], 100)).toEqual([[]])
   })
