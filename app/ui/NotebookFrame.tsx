@@ -76,6 +76,7 @@ export function NotebookFrame({
             )}
           </p>
         </div>
+        <p className="frame-says on-paper-only">{footer}</p>
         {nav.length === 0 ? null : (
           <nav className="frame-nav" aria-label="Pages of the notebook">
             <div className="frame-nav-wide">

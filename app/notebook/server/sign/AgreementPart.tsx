@@ -27,7 +27,7 @@ export function AgreementPart({
   return (
     <Panel heading={words.heading(revision)} id="agreement">
       <p className="on-paper-only">{agreementOnPaper(revision)}</p>
-      <div className="stack on-screen-only">
+      <div className="agreement-text on-screen-only">
         <p>{words.lead}</p>
         <div className="button-row">
           <ButtonLink href={`${home}/paper${revision === undefined ? '' : `?revision=${revision}`}`}>
