@@ -1,6 +1,7 @@
 import type { Browser, BrowserContext, Page } from '@playwright/test'
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest'
 import { plainTextOf } from '../pdf/pdfTools.ts'
+import { readPdf } from '../pdf/readPdf.ts'
 import { openBrowser } from './browser.ts'
 import { examplePages, openExample } from './examplePages.ts'
 
@@ -84,6 +85,25 @@ describe('a working paper', () => {
     expect(cutOff).toEqual([])
   })
 
+  test.each(['', '/materials', '/shares', '/work', '/books', '/ask-first'])(
+    '“%s” leaves no sheet half empty before its last, and no heading at the foot of one',
+    async (address) => {
+      await page.goto(home + address)
+      const headings = await page
+        .locator('main :is(h1, h2, h3, h4, summary, caption)')
+        .evaluateAll((all) => all.map((element) => element.textContent?.replace(/\s+/g, ' ').trim()))
+      const { pages } = await readPdf(await page.pdf({ format: 'A4', preferCSSPageSize: true }))
+      const feet = pages.slice(0, -1).map(({ texts, height }) => {
+        const deepest = Math.max(...texts.map(({ y }) => y))
+        const line = texts.filter(({ y }) => Math.abs(y - deepest) < 2).map(({ text }) => text)
+        return { reaches: deepest / height, line: line.join(' ').replace(/\s+/g, ' ').trim() }
+      })
+      expect(pages.length).toBeGreaterThan(2)
+      expect(feet.filter(({ reaches }) => reaches < 0.6)).toEqual([])
+      expect(feet.filter(({ line }) => headings.includes(line))).toEqual([])
+    },
+  )
+
   test('with cost lines keeps every short table in one piece, from its heading to its sum', async () => {
     await page.goto(`${home}/materials`)
     const sheets = (await printed()).split('\f')
@@ -101,6 +121,7 @@ describe('a working paper', () => {
     expect(words).toContain('The agreement is not printed with this page. Print its PDF')
     expect(words).not.toContain('What each part costs, and how it is shared')
     expect(words.length).toBeGreaterThan(200)
+    expect((await printed()).split('\f').filter((sheet) => sheet.trim() !== '').length).toBeLessThanOrEqual(3)
   })
 
   test('with checks has what was answered, and a line to write on where nothing was', async () => {

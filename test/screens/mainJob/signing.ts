@@ -34,6 +34,22 @@ export function signingSteps(): void {
       await expectPage(b.page.getByText('has not signed yet')).toHaveCount(3)
     })
 
+    test('the text stands before the form, folded chapter by chapter, and a chapter opens', async () => {
+      const { page } = b
+      const chapters = page.locator('.chapter > summary')
+      const form = page.getByRole('button', { name: `Sign as ${quarry.partyOfB.name}` })
+      const [last, signs] = [await chapters.last().boundingBox(), await form.boundingBox()]
+      expect(last?.y).toBeLessThan(signs?.y ?? 0)
+
+      const terms = page.locator('.chapter', { has: page.getByRole('heading', { level: 3, name: 'Terms' }) })
+      await expectPage(terms.locator('.summary-text')).toBeHidden()
+      await terms.locator('summary').click()
+      await expectPage(terms.locator('.summary-text')).toBeVisible()
+      await page.getByRole('link', { name: 'Open all chapters' }).click()
+      await expectPage(page.locator('.chapter:not([open])')).toHaveCount(0)
+      expect(await chapters.count()).toBeGreaterThan(10)
+    })
+
     test('what is edited afterwards belongs to the next revision', async () => {
       await visitItem(a, 'Oak to the paddock')
       await put(a.page, 'notes', 'Boards are oiled every third year.')
@@ -104,6 +120,7 @@ export function signingSteps(): void {
       await sign(a.page, 'Odile Farnsby')
 
       await expectPage(a.page.getByText('has not signed yet')).toHaveCount(2)
+      await a.page.getByRole('heading', { level: 3, name: 'Signatures' }).click()
       await expectPage(a.page.getByRole('img', { name: 'Drawn signature of Odile Farnsby' })).toBeVisible()
     })
 
