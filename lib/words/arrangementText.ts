@@ -6,7 +6,7 @@ import { againstQuote, departsFrom } from '../core/hours/rates.ts'
 import type { Household } from '../core/people/household.ts'
 import { dayWords } from './day.ts'
 import { householdName } from './labels.ts'
-import { moneyWords } from './money.ts'
+import { moneyWords, typedMoneyWords } from './money.ts'
 
 /** What an agreed rate is for. */
 export const skillWords = { skilled: 'Skilled work', plain: 'Plain work' } as const
@@ -34,11 +34,14 @@ function percentWords({ over, under }: Ratio): string {
   return size * 10n === tenths * under ? figure : `about ${figure}`
 }
 
-/** Where a quote comes from: "42 by a welding shop, asked by phone, on 20 January 2027". */
-export function quoteWords({ quote, quoteFrom, on }: AgreedRate): string {
+/** Heads a column of rates, which are money for an hour of work. */
+export const rateTitle = 'Rate an hour'
+
+/** Where a quote comes from: "$42.00, from a welding shop, asked by phone, 20 January 2027". */
+export function quoteWords({ quote, quoteFrom, on }: AgreedRate, currency: string): string {
   if (quote === '') return 'no local quote was entered'
   const source = quoteFrom.trim() === '' ? 'from nobody that is named' : `from ${quoteFrom.trim()}`
-  return `${quote}, ${source}${on === '' ? '' : `, ${dayWords(on)}`}`
+  return `${typedMoneyWords(quote, currency)}, ${source}${on === '' ? '' : `, ${dayWords(on)}`}`
 }
 
 /** The agreed rates as forms are given them, as arrangements that hold nothing else. */
@@ -51,10 +54,11 @@ export function ratesAlone(rates: Readonly<Record<'skilled' | 'plain', string>>)
 export function departsWords(
   line: Pick<LabourLine, 'skill' | 'rate'>,
   arrangements: Arrangements | undefined,
+  currency: string,
 ): string | undefined {
   const agreed = departsFrom(line, arrangements)
   if (agreed === undefined || line.skill === '') return undefined
-  return `not the agreed ${agreed} for ${skillWords[line.skill].toLowerCase()}`
+  return `not the agreed ${typedMoneyWords(agreed, currency)} for ${skillWords[line.skill].toLowerCase()}`
 }
 
 /** What the tolerance means. */

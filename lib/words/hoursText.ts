@@ -86,12 +86,12 @@ export function rateHint(
   if (task !== undefined)
     return task.rate === ''
       ? `The task has no rate in the plan. ${nothing}`
-      : `The task is planned at ${task.rate} ${currency} an hour.`
+      : `The task is planned at ${typedMoneyWords(task.rate, currency)} an hour.`
   const { plain = '', skilled = '' } = agreed ?? {}
   if (plain === '' && skilled === '') return `No rate is agreed on. ${nothing}`
   const rates = [
-    ...(plain === '' ? [] : [`${plain} ${currency} an hour for plain work`]),
-    ...(skilled === '' ? [] : [`${skilled} ${currency} for skilled work`]),
+    ...(plain === '' ? [] : [`${typedMoneyWords(plain, currency)} an hour for plain work`]),
+    ...(skilled === '' ? [] : [`${typedMoneyWords(skilled, currency)} for skilled work`]),
   ]
   return `Agreed: ${rates.join(', ')}.`
 }

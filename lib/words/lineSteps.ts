@@ -10,7 +10,7 @@ import {
 import type { Minor } from '../core/amounts/money.ts'
 import type { Ratio } from '../core/amounts/ratio.ts'
 import { decimalWords } from './exactWords.ts'
-import { moneyWords } from './money.ts'
+import { moneyWords, typedMoneyWords } from './money.ts'
 
 /** The steps of an item's materials: each line as it was typed, its amount, and the sum that is to be shared. */
 export function materialSteps(lines: readonly CostLine[], total: Minor, currency: string): string[] {
@@ -19,7 +19,7 @@ export function materialSteps(lines: readonly CostLine[], total: Minor, currency
     const name = line.what.trim() || 'A line without a name'
     if (line.unitPrice === '') return `${name}: not priced yet, so it counts as nothing.`
     const tax = line.taxPercent === '0' ? '' : `, and ${line.taxPercent} percent tax on top`
-    const sum = `${line.quantity} × ${line.unitPrice}${tax}`
+    const sum = `${line.quantity} × ${typedMoneyWords(line.unitPrice, currency)}${tax}`
     const amount = costLineAmount(line, digits)
     const credit = line.credit ? ' It is a credit, so it is taken off.' : ''
     return `${name}: ${sum} ${amountWords(exactCostLine(line), amount, digits, currency)}.${credit}`
@@ -37,7 +37,7 @@ export function labourSteps(lines: readonly LabourLine[], total: Minor, currency
     if (line.rate === '')
       return `${name}: ${counted(line.hours)} without a rate yet, so this counts as nothing.`
     const amount = labourAmount(line, digits)
-    return `${name}: ${counted(line.hours)} × ${line.rate} ${amountWords(exactLabour(line), amount, digits, currency)}.`
+    return `${name}: ${counted(line.hours)} × ${typedMoneyWords(line.rate, currency)} ${amountWords(exactLabour(line), amount, digits, currency)}.`
   })
   const amounts = lines.filter((line) => line.counts).map((line) => labourAmount(line, digits))
   return [...steps, totalStep('Labour', amounts, total, currency)]

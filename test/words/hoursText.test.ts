@@ -39,10 +39,12 @@ describe('arrangements in words', () => {
   const rates = ratesAlone({ skilled: '34', plain: '' })
 
   test('a rate that is not the agreed one says so, and no other', () => {
-    expect(departsWords({ skill: 'skilled', rate: '30' }, rates)).toBe('not the agreed 34 for skilled work')
-    expect(departsWords({ skill: 'skilled', rate: '34.0' }, rates)).toBeUndefined()
-    expect(departsWords({ skill: 'plain', rate: '30' }, rates)).toBeUndefined()
-    expect(departsWords({ skill: 'skilled', rate: '30' }, undefined)).toBeUndefined()
+    expect(departsWords({ skill: 'skilled', rate: '30' }, rates, 'USD')).toBe(
+      'not the agreed $34.00 for skilled work',
+    )
+    expect(departsWords({ skill: 'skilled', rate: '34.0' }, rates, 'USD')).toBeUndefined()
+    expect(departsWords({ skill: 'plain', rate: '30' }, rates, 'USD')).toBeUndefined()
+    expect(departsWords({ skill: 'skilled', rate: '30' }, undefined, 'USD')).toBeUndefined()
   })
 
   test('a tolerance says what happens beyond it', () => {
@@ -149,7 +151,7 @@ describe('the summary', () => {
   test('holds rates with their quote and source, the tolerance and the instalments', () => {
     const text = textOf(whole)
     for (const said of [
-      '"Plain work","20","25, from a builder, 20 January 2027","20 percent below the quote"',
+      '"Plain work","$20.00","$25.00, from a builder, 20 January 2027","20 percent below the quote"',
       'up to 10 percent dearer than planned before both households look at it again. Weekly.',
       'No. 14 pays in instalments',
       '"1 May 2027","$80.00"',
@@ -178,14 +180,14 @@ describe('the summary', () => {
 describe('beside the rate of hours', () => {
   const agreed = { plain: '22', skilled: '34' }
   test.each<[Parameters<typeof rateHint>[0], Parameters<typeof rateHint>[2], string]>([
-    [agreed, { rate: '25.00' }, 'The task is planned at 25.00 USD an hour.'],
+    [agreed, { rate: '25.00' }, 'The task is planned at $25.00 an hour.'],
     [
       agreed,
       { rate: '' },
       'The task has no rate in the plan. Without a rate the hours are worth nothing in money.',
     ],
-    [agreed, undefined, 'Agreed: 22 USD an hour for plain work, 34 USD for skilled work.'],
-    [{ plain: '22', skilled: '' }, undefined, 'Agreed: 22 USD an hour for plain work.'],
+    [agreed, undefined, 'Agreed: $22.00 an hour for plain work, $34.00 for skilled work.'],
+    [{ plain: '22', skilled: '' }, undefined, 'Agreed: $22.00 an hour for plain work.'],
     [undefined, undefined, 'No rate is agreed on. Without a rate the hours are worth nothing in money.'],
   ])('it says where the rate comes from: %o, %o', (rates, task, words) => {
     expect(rateHint(rates, 'USD', task)).toBe(words)

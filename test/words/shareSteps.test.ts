@@ -45,15 +45,15 @@ describe('the steps of an item, worked by hand', () => {
       [
         'Materials',
         // 3.5 × 11.11 = 38.885; a tax of 7.5 percent makes it 41.801375.
-        'mesh: 3.5 × 11.11, and 7.5 percent tax on top = 41.801375, rounded to $41.80.',
-        'posts: 4 × 15.05 = $60.20.',
-        'old mesh: 1 × 2 = $2.00. It is a credit, so it is taken off.',
+        'mesh: 3.5 × $11.11, and 7.5 percent tax on top = 41.801375, rounded to $41.80.',
+        'posts: 4 × $15.05 = $60.20.',
+        'old mesh: 1 × $2.00 = $2.00. It is a credit, so it is taken off.',
         'stain: not priced yet, so it counts as nothing.',
         'Materials in all: $41.80 + $60.20 − $2.00 + $0.00 = $100.00.',
       ],
       [
         'Labour',
-        'dig: 3 hours × 10.01 = $30.03.',
+        'dig: 3 hours × $10.01 = $30.03.',
         'tea: 1 hour given freely, in no sum.',
         'Labour in all: $30.03.',
       ],

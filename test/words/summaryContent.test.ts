@@ -195,7 +195,7 @@ describe('the summary of the example', () => {
 
   test('shows credits with a minus, and thanks for gifts that are in no sum', () => {
     expect(words(content)).toContain(
-      'old chain-link fabric, sold as scrap (credit)\n1 lot\n64.00\nnone\npaid back\n−$64.00',
+      'old chain-link fabric, sold as scrap (credit)\n1 lot\n$64.00\nnone\npaid back\n−$64.00',
     )
     expect(words(content)).toContain('No. 14 gives 5 h for this: paint the rails. Thank you.')
     expect(words(content)).toContain('They are in no sum')

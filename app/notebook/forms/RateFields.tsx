@@ -14,7 +14,7 @@ export function RateField({ row, names }: { row: string; names: FormNames }) {
   const { draft } = useDraft()
   const [rate, skill] = [textAt(draft, `${row}.rate`), skillOf(textAt(draft, `${row}.skill`))]
   const line = { rate: isNumber(rate, 6) ? rate : '', skill }
-  const departs = names.rates && departsWords(line, ratesAlone(names.rates))
+  const departs = names.rates && departsWords(line, ratesAlone(names.rates), names.currency)
   return (
     <FigureField
       path={`${row}.rate`}

@@ -4,11 +4,11 @@ import { hoursText, sumHours } from '../../../lib/core/amounts/hours.ts'
 import { labourAmount } from '../../../lib/core/amounts/lineAmount.ts'
 import { placesOf, sumLines } from '../../../lib/core/shares/itemShares.ts'
 import { digitsOf } from '../../../lib/core/shares/statement.ts'
-import { departsWords } from '../../../lib/words/arrangementText.ts'
+import { departsWords, rateTitle } from '../../../lib/words/arrangementText.ts'
 import { labourNotes } from '../../../lib/words/hoursText.ts'
 import { itemTitle } from '../../../lib/words/itemWords.ts'
 import { householdName } from '../../../lib/words/labels.ts'
-import { moneyWords } from '../../../lib/words/money.ts'
+import { moneyWords, typedMoneyWords } from '../../../lib/words/money.ts'
 import { FigureTable } from '../../ui/FigureTable.tsx'
 import { Panel } from '../../ui/Panel.tsx'
 import type { Opened } from './opened.ts'
@@ -20,7 +20,7 @@ export function LabourTables({ opened }: { opened: Opened }) {
   const money = (minor: bigint) => moneyWords(minor, notebook.currency)
   const by = { hired: 'hired', a: householdName(notebook, 'a'), b: householdName(notebook, 'b') }
   const departs = (line: LabourLine) => {
-    const words = departsWords(line, notebook.arrangements)
+    const words = departsWords(line, notebook.arrangements, notebook.currency)
     return words === undefined ? [] : [`rate ${words}`]
   }
   return placesOf(notebook).map(({ item, kind }) => {
@@ -46,14 +46,14 @@ export function LabourTables({ opened }: { opened: Opened }) {
               { label: 'Task' },
               { label: 'By' },
               { label: 'Hours', figures: true },
-              { label: 'Rate', figures: true },
+              { label: rateTitle, figures: true },
               { label: 'Amount', figures: true, result: true },
             ]}
             rows={item.labour.map((line) => [
               [line.task || 'unnamed', ...labourNotes(line), ...departs(line)].join(', '),
               line.counts ? by[line.by] : `${by[line.by]}, a gift`,
               line.hours,
-              line.rate === '' ? 'no rate yet' : line.rate,
+              line.rate === '' ? 'no rate yet' : typedMoneyWords(line.rate, notebook.currency),
               line.counts ? money(labourAmount(line, digits)) : 'in no sum',
             ])}
             foot={[

@@ -1,5 +1,6 @@
 import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
-import { comparedWords, quoteWords, skillWords } from '../../../lib/words/arrangementText.ts'
+import { comparedWords, quoteWords, rateTitle, skillWords } from '../../../lib/words/arrangementText.ts'
+import { typedMoneyWords } from '../../../lib/words/money.ts'
 import { FigureTable } from '../../ui/FigureTable.tsx'
 
 /** The agreed rates, each beside the local quote that it was held against. Nothing where no rate is agreed. */
@@ -12,17 +13,17 @@ export function RatesAgainstQuotes({ notebook }: { notebook: Notebook }) {
   if (agreed.length === 0) return <p>No rate is agreed yet.</p>
   return (
     <FigureTable
-      caption={`Agreed rates an hour, in ${notebook.currency}, held against local quotes`}
+      caption="Agreed rates, held against local quotes"
       columns={[
         { label: 'For' },
-        { label: 'Rate', figures: true },
+        { label: rateTitle, figures: true },
         { label: 'Local quote' },
         { label: 'Compared' },
       ]}
       rows={agreed.map(({ skill, rate }) => [
         skillWords[skill],
-        rate.rate,
-        quoteWords(rate),
+        typedMoneyWords(rate.rate, notebook.currency),
+        quoteWords(rate, notebook.currency),
         comparedWords(rate) ?? 'can’t be compared',
       ])}
     />

@@ -5,11 +5,12 @@ import {
   arrangementsTitle,
   comparedWords,
   quoteWords,
+  rateTitle,
   skillWords,
   toleranceWords,
 } from '../arrangementText.ts'
 import { dayWords } from '../day.ts'
-import { moneyWords } from '../money.ts'
+import { moneyWords, typedMoneyWords } from '../money.ts'
 import type { Block } from './block.ts'
 import { householdStart, typedSentence } from './names.ts'
 import { unbroken } from './unbroken.ts'
@@ -39,15 +40,20 @@ function rateBlocks(notebook: Notebook, { rates }: Arrangements): Block[] {
   return [
     {
       kind: 'table',
-      caption: `Agreed rates for an hour of work, in ${notebook.currency}, held against local quotes`,
+      caption: 'Agreed rates for an hour of work, held against local quotes',
       columns: [
         { title: 'For' },
-        { title: 'Rate', figure: true },
+        { title: rateTitle, figure: true },
         { title: 'Local quote' },
         { title: 'The rate is' },
       ],
       rows: agreed.map(({ skill, rate }) => ({
-        cells: [skillWords[skill], rate.rate, quoteWords(rate), comparedWords(rate) ?? '–'],
+        cells: [
+          skillWords[skill],
+          typedMoneyWords(rate.rate, notebook.currency),
+          quoteWords(rate, notebook.currency),
+          comparedWords(rate) ?? '–',
+        ],
       })),
     },
   ]

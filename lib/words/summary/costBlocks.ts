@@ -4,10 +4,11 @@ import { costLineAmount, labourAmount } from '../../core/amounts/lineAmount.ts'
 import { type ItemShares, placesOf } from '../../core/shares/itemShares.ts'
 import { sharedUses } from '../../core/shares/passages.ts'
 import { digitsOf, shareItems } from '../../core/shares/statement.ts'
+import { rateTitle } from '../arrangementText.ts'
 import { costBars } from '../figures/costBars.ts'
 import { labourNotes } from '../hoursText.ts'
 import { householdName } from '../labels.ts'
-import { moneyWords } from '../money.ts'
+import { moneyWords, typedMoneyWords } from '../money.ts'
 import { quantityWords } from '../quantityWords.ts'
 import { shareNames } from '../shareText.ts'
 import { basicFenceBlocks } from './basicFenceBlocks.ts'
@@ -102,7 +103,7 @@ function materialsTable(
             ? `${line.what.trim() || 'Not named yet'} (credit)`
             : line.what.trim() || 'Not named yet',
           unbroken(quantityWords(line.quantity, line.unit)),
-          line.unitPrice === '' ? notPriced : line.unitPrice,
+          line.unitPrice === '' ? notPriced : typedMoneyWords(line.unitPrice, notebook.currency),
           line.taxPercent === '0' ? 'none' : unbroken(`${line.taxPercent} %`),
           suppliedWords(notebook, line),
           line.unitPrice === '' ? notPriced : moneyWords(line.credit ? -amount : amount, notebook.currency),
@@ -136,7 +137,7 @@ function labourTable(
       { title: 'Task' },
       { title: 'Who' },
       { title: 'Hours', figure: true },
-      { title: 'Rate', figure: true },
+      { title: rateTitle, figure: true },
       { title: 'Amount', figure: true },
     ],
     rows: lines.map((line) => ({
@@ -144,7 +145,7 @@ function labourTable(
         [line.task.trim() || 'Not named yet', ...labourNotes(line)].join(', '),
         line.by === 'hired' ? 'hired' : householdName(notebook, line.by),
         line.hours,
-        line.rate === '' ? notPriced : line.rate,
+        line.rate === '' ? notPriced : typedMoneyWords(line.rate, notebook.currency),
         line.rate === '' ? notPriced : moneyWords(labourAmount(line, digits), notebook.currency),
       ],
     })),

@@ -35,9 +35,9 @@ describe('a rate held against a local quote', () => {
 
   test('says where the quote comes from, and when', () => {
     const rate = { rate: '34', quote: '40', quoteFrom: 'a shop, by phone', on: '2027-01-20' }
-    expect(quoteWords(rate)).toBe('40, from a shop, by phone, 20 January 2027')
-    expect(quoteWords({ ...rate, quoteFrom: '', on: '' })).toBe('40, from nobody that is named')
-    expect(quoteWords({ ...rate, quote: '' })).toBe('no local quote was entered')
+    expect(quoteWords(rate, 'USD')).toBe('$40.00, from a shop, by phone, 20 January 2027')
+    expect(quoteWords({ ...rate, quoteFrom: '', on: '' }, 'USD')).toBe('$40.00, from nobody that is named')
+    expect(quoteWords({ ...rate, quote: '' }, 'USD')).toBe('no local quote was entered')
   })
 })
 

@@ -5,7 +5,7 @@ import { digitsOf } from '../../../../lib/core/shares/statement.ts'
 import { takeOff } from '../../../../lib/core/takeoff/takeOff.ts'
 import { itemTitle } from '../../../../lib/words/itemWords.ts'
 import { householdName } from '../../../../lib/words/labels.ts'
-import { moneyWords } from '../../../../lib/words/money.ts'
+import { moneyWords, typedMoneyWords } from '../../../../lib/words/money.ts'
 import { quantityWords } from '../../../../lib/words/quantityWords.ts'
 import { ButtonLink } from '../../../ui/ButtonLink.tsx'
 import { FigureTable } from '../../../ui/FigureTable.tsx'
@@ -73,7 +73,9 @@ export default async function MaterialsPage({ params }: { params: Promise<{ note
                 rows={item.materials.map((line) => [
                   line.credit ? `${line.what || 'unnamed'} (credit)` : line.what || 'unnamed',
                   quantityWords(line.quantity, line.unit),
-                  line.unitPrice === '' ? 'not priced yet' : line.unitPrice,
+                  line.unitPrice === ''
+                    ? 'not priced yet'
+                    : typedMoneyWords(line.unitPrice, notebook.currency),
                   line.taxPercent === '0' ? '' : `${line.taxPercent} %`,
                   from[line.suppliedBy],
                   money(signedCostAmount(line, digits)),
