@@ -19,7 +19,10 @@ const itemSchema = z.object({
   id: z.string().min(1).max(200_000),
   fingerprint: z.string().regex(/^[0-9a-f]{64}$/),
 })
-const holdSchema = itemSchema.extend({ pots: z.enum(heldPots), above: z.enum([...aboveChoices, '']) })
+const holdSchema = itemSchema.extend({
+  pots: z.enum(heldPots),
+  above: z.enum([...aboveChoices, '']).default(''),
+})
 
 const unread = { refused: pressRefusals.unreadable }
 

@@ -2,7 +2,7 @@
 
 import { type ReactNode, useEffect, useRef, useState } from 'react'
 import { useDraft } from './draftContext.ts'
-import { FieldNotes } from './FieldFrame.tsx'
+import { describedBy, FieldNotes } from './FieldFrame.tsx'
 import { fieldId } from './fieldId.ts'
 import { formWords } from './formWords.ts'
 import { RowFold } from './RowFold.tsx'
@@ -85,6 +85,11 @@ export function RowsField({
       tabIndex={-1}
       data-wrong={errors.length > 0 ? '' : undefined}
       data-found={findings.length > 0 ? '' : undefined}
+      aria-describedby={describedBy(id, {
+        hint: hint !== undefined,
+        errors: errors.length > 0,
+        findings: findings.length > 0,
+      })}
     >
       <legend className="rows-label">{label}</legend>
       <FieldNotes id={id} hint={hint} errors={errors} findings={findings} />
