@@ -27,11 +27,15 @@ export async function hiddenFromSight(place: Locator, words: string): Promise<st
   }, words)
 }
 
-/** Whether whoever has the page read aloud hears of it: as an alert or a status, or because the focus goes there. */
+/**
+ * Whether whoever has the page read aloud hears of it: as an alert or a status, because the focus goes there, or because it
+ * is all that a new page says.
+ */
 export async function isAnnounced(place: Locator): Promise<boolean> {
   return place.evaluate(
     (element) =>
       element.closest('[role=alert], [role=status], [aria-live=polite], [aria-live=assertive]') !== null ||
-      element.contains(document.activeElement),
+      element.contains(document.activeElement) ||
+      element === document.body,
   )
 }

@@ -11,6 +11,7 @@ const factWords = new Set([
   'fileFaults',
   'fileRefusalText',
   'letterFaultText',
+  'obstacleSentences',
   'proposalRefusalWords',
   'tooLargeText',
   'wholeFaultText',

@@ -21,12 +21,12 @@ export function meetGroups(groups: readonly RefusalGroup[]): void {
     delete process.env.MEARING_DATA
   })
 
-  describe.each(groups)('$about', ({ notebook, ready, rows }) => {
+  describe.each(groups)('$about', ({ notebook, alone, ready, rows }) => {
     let neighbours: Neighbours
 
     beforeAll(async () => {
       neighbours =
-        notebook === undefined ? await strangers(browser) : await seatedByTheStore(browser, notebook)
+        notebook === undefined ? await strangers(browser) : await seatedByTheStore(browser, notebook, alone)
       await ready?.(neighbours)
       return () => neighbours.close()
     })

@@ -66,8 +66,13 @@ async function expectRefused(row: RefusalRow, page: Page, device: string): Promi
 async function expectNamed(page: Page, path: string, words: string, form?: string): Promise<void> {
   await expectPage(faultAt(page, path, form)).toContainText(words)
   const control = field(page, path, form)
-  await expectPage(control).toHaveAttribute('aria-invalid', 'true')
-  await expectPage(control).toHaveAccessibleDescription(new RegExp(escaped(words)))
+  // Of choices side by side the group is marked, and the first of them is led to.
+  const group = page.getByRole('radiogroup').filter({ has: control })
+  const marked = (await group.count()) > 0 ? group : control
+  // A list of rows is no control that could be invalid, but it is described all the same.
+  const isList = await control.evaluate((element) => element.matches('fieldset'))
+  if (!isList) await expectPage(marked).toHaveAttribute('aria-invalid', 'true')
+  await expectPage(marked).toHaveAccessibleDescription(new RegExp(escaped(words)))
   const lead = page.locator('.summary-faults').getByRole('link', { name: words })
   await lead.and(page.locator(`[href="#${await control.getAttribute('id')}"]`)).click()
   await expectPage(control).toBeFocused()
@@ -92,5 +97,6 @@ async function leave(page: Page): Promise<void> {
 }
 
 function escaped(text: string): string {
-  return text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')
+  // A figure is bound to its unit by a space that does not break.
+  return text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&').replaceAll(' ', '\\s')
 }

@@ -9,6 +9,7 @@ const projectFolder = path.join(import.meta.dirname, '../../..')
 const factTypes = [
   { key: 'fault', type: 'FaultFacts', file: 'lib/core/faults.ts' },
   { key: 'fileRefusal', type: 'FileRefusal', file: 'lib/core/agreement/fileRefusal.ts' },
+  { key: 'obstacle', type: 'Obstacle', file: 'lib/core/agreement/readiness.ts' },
   { key: 'letterFault', type: 'LetterFault', file: 'lib/core/agreement/firstLetter.ts' },
   { key: 'proposalRefusal', type: 'ProposalRefusal', file: 'lib/core/agreement/proposalRefusal.ts' },
   { key: 'entryObjection', type: 'EntryObjection', file: 'lib/core/ledger/entryRules.ts' },

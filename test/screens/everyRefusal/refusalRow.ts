@@ -50,6 +50,8 @@ export type RefusalGroup = {
   readonly about: string
   /** The notebook file that both households have; none where the rows need no notebook. */
   readonly notebook?: object
+  /** Nobody has come in as the second household yet. */
+  readonly alone?: true
   /** What is done in it once, before the first row. */
   readonly ready?: (table: Table) => Promise<unknown>
   readonly rows: readonly RefusalRow[]

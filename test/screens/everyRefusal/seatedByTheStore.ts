@@ -10,8 +10,16 @@ import { sessionCookie } from '../../actions/world.ts'
 import { type Neighbours, openLaptop, openPhone } from '../twoHouseholds.ts'
 import { openStore } from './storeBeside.ts'
 
-/** Two households that were let in to a notebook without a press: the document is stored as it is, marks in its books too. */
-export async function seatedByTheStore(browser: Browser, document: object): Promise<Neighbours> {
+/**
+ * Two households that were let in to a notebook without a press: the document is stored as it is, marks in its books too.
+ *
+ * @param alone nobody has come in as the second household yet
+ */
+export async function seatedByTheStore(
+  browser: Browser,
+  document: object,
+  alone = false,
+): Promise<Neighbours> {
   openStore()
   const at = new Date()
   const { id } = await createNotebook({
@@ -19,10 +27,11 @@ export async function seatedByTheStore(browser: Browser, document: object): Prom
     example: false,
     at,
   })
-  const links = await linksTo(id, at)
+  const links = await linksTo(id, at, alone)
   const contexts = { a: await openLaptop(browser), b: await openPhone(browser) }
   const seat = async (household: Household) => {
-    await letIn(contexts[household], id, links[household])
+    const link = links[household]
+    if (link !== undefined) await letIn(contexts[household], id, link)
     return { page: await contexts[household].newPage(), home: `${inject('baseUrl')}/notebook/${id}` }
   }
   return {
@@ -35,9 +44,14 @@ export async function seatedByTheStore(browser: Browser, document: object): Prom
   }
 }
 
-/** The links of both households. */
-export async function linksTo(notebookId: string, at: Date): Promise<Record<Household, string>> {
+/** The links of both households, or of the first alone. */
+export async function linksTo(
+  notebookId: string,
+  at: Date,
+  alone = false,
+): Promise<{ readonly a: string; readonly b?: string }> {
   const { token: a } = await issueFirstLink({ notebookId, household: 'a', at })
+  if (alone) return { a }
   const invited = await issueInvitation({ notebookId, at })
   const claimed = 'token' in invited ? await claimInvitation({ token: invited.token, at }) : invited
   if (!('token' in claimed)) throw new Error('Somebody has come in already.')
