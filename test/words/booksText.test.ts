@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest'
 import type { Thing } from '../../lib/core/agreement/notebook.ts'
 import { plannedAgainstActual } from '../../lib/core/ledger/plannedAgainstActual.ts'
 import { plannedStatement, statementOf } from '../../lib/core/shares/statement.ts'
+import { againstPlanWords } from '../../lib/words/againstPlanText.ts'
 import { booksCsv } from '../../lib/words/booksCsv.ts'
 import { differenceOf, lineStandingWords } from '../../lib/words/booksText.ts'
 import { linesLeftWords, valuationSentence } from '../../lib/words/entryFieldWords.ts'
@@ -70,6 +71,25 @@ test('differences are told in words', () => {
   expect(differenceOf(1200n, 1000n, 'USD')).toBe('$2.00 more')
   expect(differenceOf(1000n, 1200n, 'USD')).toBe('$2.00 less')
   expect(differenceOf(1000n, 1000n, 'USD')).toBe('as planned')
+})
+
+describe('an item against its plan', () => {
+  const words = (notebook: typeof kept) => againstPlanWords(plannedAgainstActual(notebook, 2).items, 'USD')
+  const atPlan = cash('b', '100.00', { ...wire, amount: '100.00' })
+
+  test.each<[string, typeof kept, string]>([
+    ['for which nothing was entered', plain, 'nothing entered yet'],
+    ['whose receipt nobody has marked', notebookOf([atPlan]), 'nothing marked by both yet'],
+    [
+      'that came to what was planned, as both marked it',
+      notebookOf([atPlan], { bought: [{ ...wire, amount: '100.00', marks }] }),
+      'as planned',
+    ],
+    // 112.40 for 100.00 of wire, 3.00 of it kept, 5.60 on no line.
+    ['that came dearer', kept, '$9.40 more'],
+  ])('%s', (_what, notebook, said) => {
+    expect(words(notebook)).toBe(said)
+  })
 })
 
 test('what is on no line is told while it is typed', () => {

@@ -45,6 +45,14 @@ export type ItemStanding = ItemPlace & {
   readonly counts: Minor
 }
 
+/** How far the books have come with an item: nothing is entered, entered but marked by both nowhere, or marked. */
+export function booksOfItem(
+  item: Pick<ItemStanding, 'lines' | 'onNoLine' | 'things'>,
+): 'nothing' | 'entered' | 'marked' {
+  if (item.things !== 0n || item.lines.some(({ bought }) => bought)) return 'marked'
+  return item.onNoLine !== 0n || item.lines.some(({ entries }) => entries.length > 0) ? 'entered' : 'nothing'
+}
+
 /** The whole plan against the books. */
 export type PlannedAgainstActual = {
   readonly items: readonly ItemStanding[]

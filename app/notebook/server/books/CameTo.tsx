@@ -1,6 +1,7 @@
 import { type ItemStanding, plannedAgainstActual } from '../../../../lib/core/ledger/plannedAgainstActual.ts'
 import { digitsOf } from '../../../../lib/core/shares/statement.ts'
-import { cameToWords, differenceOf, lineWords } from '../../../../lib/words/booksText.ts'
+import { againstPlanWords } from '../../../../lib/words/againstPlanText.ts'
+import { cameToWords, lineWords } from '../../../../lib/words/booksText.ts'
 import { itemTitle } from '../../../../lib/words/itemWords.ts'
 import { moneyWords } from '../../../../lib/words/money.ts'
 import { beyondToleranceFigures } from '../../../../lib/words/toleranceText.ts'
@@ -51,7 +52,7 @@ export function CameTo({ opened, id }: { opened: Opened; id: string }) {
     <Panel
       heading={cameToWords.heading}
       id={cameToAnchor}
-      aside={differenceOf(item.counts, item.planned, notebook.currency)}
+      aside={againstPlanWords([item], notebook.currency)}
     >
       {beyond === undefined ? null : <p>{beyondToleranceFigures(beyond, notebook.currency)}</p>}
       <CameToTable item={item} currency={notebook.currency} />

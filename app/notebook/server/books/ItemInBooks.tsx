@@ -1,7 +1,7 @@
 import { itemKey } from '../../../../lib/core/agreement/agreedItems.ts'
 import type { ItemStanding, LineStanding } from '../../../../lib/core/ledger/plannedAgainstActual.ts'
 import type { BeyondTolerance } from '../../../../lib/core/ledger/tolerance.ts'
-import { differenceOf } from '../../../../lib/words/booksText.ts'
+import { againstPlanWords } from '../../../../lib/words/againstPlanText.ts'
 import { itemTitle } from '../../../../lib/words/itemWords.ts'
 import { moneyWords } from '../../../../lib/words/money.ts'
 import { beyondToleranceFigures } from '../../../../lib/words/toleranceText.ts'
@@ -36,7 +36,7 @@ export function ItemInBooks({
     <Panel
       heading={title}
       id={itemAnchor(item.id)}
-      aside={`${moneyWords(item.counts, currency)}: ${differenceOf(item.counts, item.planned, currency)}`}
+      aside={`${moneyWords(item.counts, currency)}: ${againstPlanWords([item], currency)}`}
     >
       {beyond === undefined ? null : (
         <p>

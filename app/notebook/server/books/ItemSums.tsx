@@ -1,5 +1,6 @@
 import type { PlannedAgainstActual } from '../../../../lib/core/ledger/plannedAgainstActual.ts'
-import { differenceOf, heldAgainstWords } from '../../../../lib/words/booksText.ts'
+import { againstPlanWords } from '../../../../lib/words/againstPlanText.ts'
+import { heldAgainstWords } from '../../../../lib/words/booksText.ts'
 import { itemTitle } from '../../../../lib/words/itemWords.ts'
 import { moneyWords } from '../../../../lib/words/money.ts'
 import { FigureTable } from '../../../ui/FigureTable.tsx'
@@ -48,7 +49,7 @@ export function ItemSums({
           money(item.onNoLine),
           money(-item.things),
           money(item.counts),
-          differenceOf(item.counts, item.planned, notebook.currency),
+          againstPlanWords([item], notebook.currency),
         ])}
         foot={[
           [
@@ -58,7 +59,7 @@ export function ItemSums({
             money(sum('onNoLine')),
             money(-sum('things')),
             money(sum('counts')),
-            differenceOf(sum('counts'), sum('planned'), notebook.currency),
+            againstPlanWords(items, notebook.currency),
           ],
         ]}
       />
