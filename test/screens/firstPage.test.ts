@@ -1,6 +1,7 @@
 import type { Browser } from '@playwright/test'
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest'
 import { openBrowser } from './browser.ts'
+import { expectPage } from './expectPage.ts'
 
 describe('the first page', () => {
   let browser: Browser
@@ -38,6 +39,17 @@ describe('the first page', () => {
       .evaluateAll((metas) => metas.map((meta) => meta.getAttribute('content')))
 
     expect(policies).not.toContain('no-referrer')
+  })
+
+  test('shows the subject at a glance, and its two beginnings at once where there is room', async () => {
+    const page = await browser.newPage({ viewport: { width: 1280, height: 900 } })
+    await page.goto(inject('baseUrl'))
+    await expectPage(page.locator('.line-band')).toBeVisible()
+    for (const name of ['Start a notebook', /^Open the example as the first/])
+      await expectPage(page.locator('a, button').filter({ hasText: name })).toBeInViewport({ ratio: 1 })
+    await page.setViewportSize({ width: 390, height: 844 })
+    await expectPage(page.getByRole('link', { name: 'Start a notebook' })).toBeInViewport({ ratio: 1 })
+    await page.close()
   })
 
   test('loads nothing from anywhere but the install itself', async () => {
