@@ -17,21 +17,27 @@ export function SignInShort({ summary: { notebook, statement } }: { summary: Sum
         <p className="whole-means-label">{inShortLabel}</p>
         <ul>
           {conditionLines(notebook).map(({ text, more }) => (
-            <li key={text}>
-              {more ? (
-                <FoldedPart summary={text}>
-                  <ul>
-                    {more.map((one) => (
-                      <li key={one}>{one}</li>
-                    ))}
-                  </ul>
-                </FoldedPart>
-              ) : (
-                text
-              )}
-            </li>
+            <li key={text}>{more ? <Counted text={text} more={more} /> : text}</li>
           ))}
         </ul>
+      </div>
+    </>
+  )
+}
+
+/** A number of things, to be unfolded; on paper the number is enough, as the agreement is printed by itself. */
+function Counted({ text, more }: { text: string; more: readonly string[] }) {
+  return (
+    <>
+      <span className="on-paper-only">{text}</span>
+      <div className="on-screen-only">
+        <FoldedPart summary={text}>
+          <ul>
+            {more.map((one) => (
+              <li key={one}>{one}</li>
+            ))}
+          </ul>
+        </FoldedPart>
       </div>
     </>
   )
