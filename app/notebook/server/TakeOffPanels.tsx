@@ -2,9 +2,11 @@ import { Fragment } from 'react'
 import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
 import type { ItemAt } from '../../../lib/core/takeoff/postLayout.ts'
 import type { TakeOff } from '../../../lib/core/takeoff/takeOff.ts'
+import { typedBesideTakeOff } from '../../../lib/core/takeoff/typedBesideTakeOff.ts'
 import type { cutPlansFile } from '../../../lib/cutting/cutPlansFile.ts'
 import { itemTitle } from '../../../lib/words/itemWords.ts'
 import { capitalised, spokenList } from '../../../lib/words/summary/names.ts'
+import { typedByHandWords } from '../../../lib/words/takeoff/apartText.ts'
 import { percentWords, plainFigure, roughWeightWords } from '../../../lib/words/takeoff/figures.ts'
 import { FigureTable } from '../../ui/FigureTable.tsx'
 import { Panel } from '../../ui/Panel.tsx'
@@ -26,6 +28,7 @@ export function TakeOffPanels({
 }) {
   const { quantities, weights, findings } = found
   if (quantities.length === 0 && findings.length === 0) return null
+  const typed = typedBesideTakeOff(notebook, found)
   return (
     <Panel heading="Take-off">
       <p>
@@ -33,6 +36,7 @@ export function TakeOffPanels({
         quantities among the cost lines.
       </p>
       <FindingList notebookId={notebookId} notebook={notebook} findings={findings} />
+      {typed.length === 0 ? null : <p>{typedByHandWords(typed.map((item) => titleOf(notebook, item)))}</p>}
       {quantities.length === 0 ? null : (
         <>
           {[...found.sections.map(({ parts, ...rest }) => ({ ...rest, item: parts.item })), ...found.gates]

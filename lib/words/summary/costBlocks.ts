@@ -4,6 +4,9 @@ import { costLineAmount, labourAmount } from '../../core/amounts/lineAmount.ts'
 import { type ItemShares, placesOf } from '../../core/shares/itemShares.ts'
 import { sharedUses } from '../../core/shares/passages.ts'
 import { digitsOf, shareItems } from '../../core/shares/statement.ts'
+import type { ItemAt } from '../../core/takeoff/postLayout.ts'
+import type { TakeOff } from '../../core/takeoff/takeOff.ts'
+import { typedBesideTakeOff } from '../../core/takeoff/typedBesideTakeOff.ts'
 import { rateTitle } from '../arrangementText.ts'
 import { costBars } from '../figures/costBars.ts'
 import { labourNotes } from '../hoursText.ts'
@@ -11,6 +14,7 @@ import { householdName } from '../labels.ts'
 import { moneyWords, typedMoneyWords } from '../money.ts'
 import { quantityWords } from '../quantityWords.ts'
 import { shareNames } from '../shareText.ts'
+import { typedByHandWords } from '../takeoff/apartText.ts'
 import { basicFenceBlocks } from './basicFenceBlocks.ts'
 import type { Block } from './block.ts'
 import { figureBlocks } from './figureBlocks.ts'
@@ -22,8 +26,9 @@ import { unbroken } from './unbroken.ts'
 type Place = ReturnType<typeof placesOf>[number]
 
 /** Every item's lines with their amounts, and how the item is shared. */
-export function costBlocks(input: SummaryInput): Block[] {
+export function costBlocks(input: SummaryInput, found: TakeOff | undefined): Block[] {
   const { notebook } = input
+  const typed = found === undefined ? [] : typedBesideTakeOff(notebook, found)
   const places = placesOf(notebook)
   const shared = itemsShared(input)
   return [
@@ -36,6 +41,14 @@ export function costBlocks(input: SummaryInput): Block[] {
             text: `All money is in ${notebook.currency}. Each line is rounded once. A credit is taken off, so it has a minus.`,
           },
         ]),
+    ...(typed.length === 0
+      ? []
+      : [
+          {
+            kind: 'paragraph' as const,
+            text: typedByHandWords(typed.map((item) => titleAt(notebook, item))),
+          },
+        ]),
     ...figureBlocks(costBars(shared, new Map(), shareNames(notebook), titleOf)),
     ...places.flatMap((place) =>
       itemBlocks(
@@ -45,6 +58,10 @@ export function costBlocks(input: SummaryInput): Block[] {
       ),
     ),
   ]
+}
+
+function titleAt(notebook: Notebook, { list, index }: ItemAt): string {
+  return itemTitle(list === 'sections' ? 'section' : 'gate', index, notebook[list][index]?.name ?? '')
 }
 
 function titleOf({ kind, index, name }: ItemShares): string {

@@ -33,7 +33,7 @@ export function summaryContent(input: SummaryInput): Block[] {
     ...buildBlocks(input.notebook),
     ...placeBlocks(input.notebook, found),
     ...madeOfBlocks(input.notebook, found),
-    ...costBlocks(input),
+    ...costBlocks(input, found),
     ...shareBlocks(input),
     ...arrangementBlocks(input.notebook),
     ...booksBlocks(input),

@@ -1,5 +1,6 @@
 import type { ApartLine } from '../../core/takeoff/apartFromTakeOff.ts'
 import { quantityWords } from '../quantityWords.ts'
+import { spokenList } from '../summary/names.ts'
 import { quantityText } from './quantityText.ts'
 
 /** One sentence for a cost line that does not say what the take-off says. */
@@ -13,6 +14,14 @@ export function apartText({ line, offered }: ApartLine): string {
   return now === undefined
     ? `${name}: ${stands} here, nothing of it in the take-off any more.${byHand}`
     : `${name}: ${stands} here, ${now} in the take-off.${byHand}`
+}
+
+/** Names the item of the page it stands on. */
+export const thisPart = 'this part'
+
+/** Why the cost lines of these items name other quantities than the take-off does; one line, wherever both are read. */
+export function typedByHandWords(titles: readonly string[]): string {
+  return `The cost lines of ${spokenList(titles)} were typed by hand. They are what is priced and shared; the take-off is worked out from the build-up and moves nothing in them, so the two can name other quantities for the same thing.`
 }
 
 /** What to do about it. */

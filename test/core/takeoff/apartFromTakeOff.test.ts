@@ -2,7 +2,18 @@ import { describe, expect, test } from 'vitest'
 import type { CostLine } from '../../../lib/core/agreement/notebook.ts'
 import { apartFromTakeOff } from '../../../lib/core/takeoff/apartFromTakeOff.ts'
 import type { OfferedLine } from '../../../lib/core/takeoff/offeredLines.ts'
-import { apartText } from '../../../lib/words/takeoff/apartText.ts'
+import { takeOff } from '../../../lib/core/takeoff/takeOff.ts'
+import { typedBesideTakeOff } from '../../../lib/core/takeoff/typedBesideTakeOff.ts'
+import { exampleDocument } from '../../../lib/forms/exampleNotebook.ts'
+import { documentText } from '../../../lib/forms/parts.ts'
+import { readNotebook } from '../../../lib/forms/readNotebook.ts'
+import { apartText, typedByHandWords } from '../../../lib/words/takeoff/apartText.ts'
+
+function exampleRead() {
+  const read = readNotebook(documentText(exampleDocument()))
+  if (!read.ok) throw new Error('the example holds')
+  return read.value.notebook
+}
 
 function line(from: string, quantity: string, more: Partial<CostLine> = {}): CostLine {
   return {
@@ -30,6 +41,21 @@ function offer(part: string, quantity: string, unit = 'each'): OfferedLine {
 }
 
 const sentences = (...asked: Parameters<typeof apartFromTakeOff>) => apartFromTakeOff(...asked).map(apartText)
+
+test('why typed cost lines and the take-off differ is said of every item that has both, and of no other', () => {
+  const notebook = exampleRead()
+  const typed = typedBesideTakeOff(notebook, takeOff(notebook))
+  expect(typed.map(({ list, index }) => notebook[list][index]?.id)).toEqual(['s1', 's2', 'g1', 'g2'])
+  const following = {
+    ...notebook,
+    sections: notebook.sections.map((section) => ({ ...section, materials: [line('takeoff: posts', '4')] })),
+    gates: notebook.gates.map((gate) => ({ ...gate, materials: [] })),
+  }
+  expect(typedBesideTakeOff(following, takeOff(following))).toEqual([])
+  expect(typedByHandWords(['Lane', 'Mower gate'])).toMatch(
+    /^The cost lines of Lane and Mower gate were typed by hand\. They are what is priced and shared;/,
+  )
+})
 
 describe('cost lines and the take-off', () => {
   test('that say the same have not come apart, however the figure is written', () => {

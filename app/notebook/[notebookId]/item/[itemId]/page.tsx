@@ -107,7 +107,7 @@ export default async function ItemPage({
         </div>
       )}
       <FoundPanel notebookId={notebookId} notebook={notebook} findings={found.findings} here={here} />
-      {item ? <ApartFromTakeOff notebook={notebook} found={worked} item={item} /> : null}
+      {item ? <ApartFromTakeOff notebook={notebook} found={worked} item={item} alone /> : null}
       <ItemFiles opened={opened} id={id} found={await filesOfItem(notebookId, id)} />
       <WorkCautions kinds={cautionsOf(priced)} />
       <ItemForm
