@@ -14,8 +14,9 @@ export function withItemPutBack(
   id: string,
   before: unknown,
 ): { readonly next: NotebookDocument } | { readonly not: NotPutBack } {
-  if (!isObject(before) || !isObject(before.item) || before.item.id !== id) return { not: 'not on record' }
+  // Put back in another window, the newest on record is that it came back.
   if (kindOf(document, id) !== undefined) return { not: 'there already' }
+  if (!isObject(before) || !isObject(before.item) || before.item.id !== id) return { not: 'not on record' }
   if (before.currency !== document.currency) return { not: 'other currency' }
   const list = listOfKind[kindOfRecord(before.item)]
   const items = Array.isArray(document[list]) ? (document[list] as unknown[]) : []

@@ -32,6 +32,11 @@ describe('an item that is put back', () => {
     expect('next' in put && put.next.gates).toEqual(document.gates)
   })
 
+  test('stands there already, where it came back in another window', () => {
+    expect(withItemPutBack(example(), 'g4', null)).toEqual({ not: 'there already' })
+    expect(withItemPutBack(removed('g4').without, 'g4', null)).toEqual({ not: 'not on record' })
+  })
+
   test('a section of which nothing is known but its name is still a section', () => {
     const bare = { id: 's9', name: 'Somewhere', materials: [], labour: [] }
     const put = withItemPutBack(example(), 's9', { currency: example().currency, item: bare })
