@@ -1,3 +1,4 @@
+import { crc32 } from 'node:zlib'
 import sharp, { type Sharp } from 'sharp'
 
 /** A picture of stripes, in which every pixel tells where it was: `width` by `height` pixels. */
@@ -39,4 +40,27 @@ export function madePdf(trailing = '', words = 'a survey'): Uint8Array<ArrayBuff
 /** Bytes of characters with codes up to 255. */
 export function latinBytes(text: string): Uint8Array<ArrayBuffer> {
   return Uint8Array.from(Buffer.from(text, 'latin1'))
+}
+
+/**
+ * A picture that says of itself to be a hundred thousand pixels wide and high. W3C PNG 11.2.1: both are the first numbers of the
+ * first chunk, whose check sum follows it.
+ */
+export async function vastPicture(): Promise<Uint8Array> {
+  const png = Buffer.from(await madePng(4, 4))
+  png.writeUInt32BE(100_000, 16)
+  png.writeUInt32BE(100_000, 20)
+  png.writeUInt32BE(crc32(png.subarray(12, 29)), 29)
+  return png
+}
+
+export async function movingPicture(): Promise<Uint8Array> {
+  const frame = (background: string) =>
+    sharp({ create: { width: 8, height: 8, channels: 3, background } })
+      .png()
+      .toBuffer()
+  const frames = [await frame('#f00'), await frame('#00f')]
+  return sharp(frames, { join: { animated: true } })
+    .webp({ delay: [100, 100] })
+    .toBuffer()
 }

@@ -1,4 +1,5 @@
 import type { Locator, Page } from '@playwright/test'
+import { readPart } from '../../../lib/forms/parts.ts'
 import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
 import { expectPage } from '../expectPage.ts'
@@ -73,3 +74,11 @@ export const entryFields = (entries: unknown, place: number) => ({
   index: String(place),
   fingerprint: fingerprintOf((entries as readonly unknown[])[place]),
 })
+
+/** The form around a button is about another item, as it stands. */
+export const aboutItem =
+  (name: string | RegExp, id: string, more: Record<string, string> = {}) =>
+  async (page: Page) => {
+    const item = readPart(await documentAt(page), { part: 'item', id })
+    await sends(button(page, name), { id, fingerprint: fingerprintOf(item), ...more })
+  }
