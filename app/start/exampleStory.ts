@@ -19,7 +19,7 @@ import { createNotebook, documentIn } from '../../lib/store/notebooks.ts'
 import { makeProposal } from '../../lib/store/proposals.ts'
 import { editOnRecord } from '../../lib/store/recordedEdits.ts'
 import { freezeRevision, signRevision } from '../../lib/store/revisions.ts'
-import { exampleNeeds, exampleSayings, inventedSignature } from '../../lib/words/exampleText.ts'
+import { exampleMeets, exampleNeeds, exampleSayings, inventedSignature } from '../../lib/words/exampleText.ts'
 import { householdName } from '../../lib/words/labels.ts'
 import { intentSentence } from '../../lib/words/signingWords.ts'
 import { frozenText } from '../notebook/server/frozenText.ts'
@@ -31,8 +31,8 @@ export type TheExample = { readonly id: string; readonly links: Readonly<Record<
 
 /**
  * A copy of the example with what its invented households did in it until the day before it is opened: both said what they
- * need, all signed revision 1, no. 14 had its gate widened, which both agreed to, and about the work on the slope they do not
- * agree. All by the store's own doors, so that its history is whole.
+ * need, and which sections meet it, all signed revision 1, no. 14 had its gate widened, which both agreed to, and about the
+ * work on the slope they do not agree. All by the store's own doors, so that its history is whole.
  */
 export async function tellExample(opened: Date): Promise<TheExample> {
   const today = opened.toISOString().slice(0, 10)
@@ -64,6 +64,12 @@ async function becomeNeighbours(notebookId: string, on: On): Promise<void> {
     const content = JSON.stringify(exampleNeeds[household])
     await sayNeedsApart({ notebookId, household, content, at: on(57, household === 'a' ? '19:10' : '20:30') })
   }
+  await edit(notebookId, 'a', on(56, '18:20'), (document) =>
+    Object.entries(exampleMeets).reduce(
+      (before, [id, meets]) => withItem(before, 'sections', id, { meets }),
+      document,
+    ),
+  )
   await sayBesideItem({
     ...say,
     household: 'b',

@@ -1,4 +1,5 @@
 import type { Need } from '../core/agreement/needs.ts'
+import type { MetNeed } from '../core/agreement/notebook.ts'
 
 // What the invented households of the example have said and signed before a visitor opens it.
 
@@ -14,6 +15,13 @@ export const exampleNeeds: Readonly<Record<'a' | 'b', readonly Need[]>> = {
     { need: 'stock', weight: 'must', words: 'six sheep in the orchard' },
     { need: 'low-cost', weight: 'like', words: '' },
   ],
+}
+
+/** Which section of the example meets which need, as both tell each other once they know them. That it costs little stays open. */
+export const exampleMeets: Readonly<Record<string, readonly MetNeed[]>> = {
+  s1: [{ household: 'a', need: 'a welded fence that our grandchildren can mend' }],
+  s3: [{ household: 'a', need: 'privacy' }],
+  s5: [{ household: 'b', need: 'stock' }],
 }
 
 export const exampleSayings = {

@@ -1,9 +1,12 @@
 import { expect, test, vi } from 'vitest'
 import { closedByNumber } from '../../app/notebook/server/closed.ts'
+import { needsOf } from '../../app/notebook/server/needsOf.ts'
 import { standingsOf } from '../../app/notebook/server/opened.ts'
 import { proposalRefusal } from '../../app/notebook/server/proposedPlan.ts'
 import { draftDiffers, frozenRevisions } from '../../app/notebook/server/standingRevision.ts'
 import { tellExample } from '../../app/start/exampleStory.ts'
+import { needsMet } from '../../lib/core/agreement/needs.ts'
+import { households } from '../../lib/core/people/household.ts'
 import { plannedStatement } from '../../lib/core/shares/statement.ts'
 import { readDocument } from '../../lib/forms/readNotebook.ts'
 import { newestFirstAnswer } from '../../lib/store/firstAnswers.ts'
@@ -56,8 +59,25 @@ test('an amendment to the example is open: one item agreed by both, one by nobod
   const open = standings.filter(({ markedAt }) => !markedAt.a || !markedAt.b)
   expect(open.map(({ item }) => item.name)).toEqual(['The slope'])
   const changed = standings.filter(({ lastChange }) => lastChange !== undefined && lastChange.before !== null)
-  expect(changed.map(({ item }) => item.name)).toEqual(['The slope', 'Mower gate'])
+  // The three sections of which it was said, before the signing, which needs they meet.
+  const meeting = ['Lane to the gardens', 'Behind the sheds', 'Orchard end']
+  expect(changed.map(({ item }) => item.name).filter((name) => !meeting.includes(name))).toEqual([
+    'The slope',
+    'Mower gate',
+  ])
+  expect(changed).toHaveLength(5)
   expect(await closedByNumber(id)).toBeUndefined()
+})
+
+test('what a household of the example must have is met by a section that all have signed; that it costs little stays open', async () => {
+  const { id, notebook } = await told()
+  const needs = await needsOf(id, 'a')
+  if (needs.both === undefined) throw new Error('Both have said what they need.')
+  const { both } = needs
+  const open = households.flatMap((household) =>
+    needsMet(notebook.sections, household, both[household]).filter(({ sections }) => sections.length === 0),
+  )
+  expect(open).toMatchObject([{ need: 'low-cost', weight: 'like' }])
 })
 
 test('the households of the example disagree: an objection without an answer, and two proposals that either could accept', async () => {
