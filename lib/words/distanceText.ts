@@ -31,6 +31,16 @@ export function apartWords(moves: ForBoth<bigint>, names: ShareNames): string {
   return `${size(moves.a)} for ${names.a}, ${size(moves.b)} for ${names.b}`
 }
 
+/** How far apart in all, at a glance: no figure of nothing where the items differ all the same. */
+export function apartInAllWords(
+  { moves, items }: Pick<Distance, 'moves' | 'items'>,
+  names: ShareNames,
+): string {
+  if (moves.a !== 0n || moves.b !== 0n) return `${apartWords(moves, names)} apart`
+  if (items.length === 0) return 'Both ask for the same'
+  return `The same in all, ${items.length} ${items.length === 1 ? 'item' : 'items'} apart`
+}
+
 /** Whose positions are held against each other, as they are spoken of: "the plan", "what no. 14 proposes". */
 export type SaidPositions = { readonly first: string; readonly second: string }
 
@@ -39,6 +49,7 @@ export function distanceSentences(
   distance: Distance,
   { first, second }: SaidPositions,
   names: ShareNames,
+  titleOf: (id: string) => string,
 ): readonly string[] {
   const { from, to, moves, middle, items, caps } = distance
   const evened = caps.a !== 0n || caps.b !== 0n
@@ -49,7 +60,9 @@ export function distanceSentences(
       `For the whole fence both ask for the same, after caps: ${asks(to)}.`,
       ...(items.length === 0
         ? []
-        : [`Item by item they still differ${evened ? '; the caps even it out' : ''}.`]),
+        : [
+            `Item by item they still differ: ${items.map((item) => `${titleOf(item.id)} by ${apartWords(item.moves, names)}`).join('; ')}.${evened ? ' The caps even it out.' : ''}`,
+          ]),
     ]
   }
   return [

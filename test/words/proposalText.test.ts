@@ -4,6 +4,7 @@ import { distanceBetween } from '../../lib/core/shares/distance.ts'
 import { distanceCauses } from '../../lib/core/shares/plansBetween.ts'
 import { proposalEnds } from '../../lib/store/proposalRows.ts'
 import {
+  apartInAllWords,
   apartWords,
   capsSentence,
   causeWords,
@@ -29,6 +30,7 @@ import { readingGrade } from './readingGrade.ts'
 
 const names = shareNames(notebookWith())
 const said = { first: 'what no. 12 proposes', second: 'what no. 14 proposes' }
+const titleOfAny = () => 'Lane'
 
 function apart(one: Record<string, unknown>, other: Record<string, unknown>) {
   const found = distanceBetween(notebookWith(one), notebookWith(other))
@@ -51,7 +53,7 @@ const shared = (a: string, b: string, price = '100', more: Record<string, unknow
 describe('a distance, in words', () => {
   test('in one figure where both plans cost the same', () => {
     const distance = apart(shared('50', '50'), shared('60.01', '39.99'))
-    expect(distanceSentences(distance, said, names)).toEqual([
+    expect(distanceSentences(distance, said, names, titleOfAny)).toEqual([
       'For the whole fence, after caps, what no. 12 proposes asks $50.00 of no. 12 and $50.00 of no. 14; what no. 14 proposes asks $60.01 of no. 12 and $39.99 of no. 14.',
       'That is $10.01 apart.',
       'Halfway is $55.01 for no. 12 and $44.99 for no. 14.',
@@ -64,7 +66,7 @@ describe('a distance, in words', () => {
 
   test('in two figures where they cost differently', () => {
     const distance = apart(shared('50', '50'), shared('60', '40', '200'))
-    expect(distanceSentences(distance, said, names)).toContain(
+    expect(distanceSentences(distance, said, names, titleOfAny)).toContain(
       'The two cost differently. They are apart by $70.00 for no. 12, $30.00 for no. 14.',
     )
     expect(stepSentences(distance.steps, names)).toEqual([
@@ -75,15 +77,18 @@ describe('a distance, in words', () => {
 
   test('none, where both ask for the same; and where only the caps make it the same', () => {
     const plan = shared('50', '50')
-    expect(distanceSentences(apart(plan, plan), said, names)).toEqual([
+    expect(distanceSentences(apart(plan, plan), said, names, titleOfAny)).toEqual([
       'For the whole fence both ask for the same, after caps: $50.00 of no. 12 and $50.00 of no. 14.',
     ])
     const caps = { caps: { b: '40' } }
     const evened = apart(shared('50', '50', '100', caps), shared('30', '70', '100', caps))
-    expect(distanceSentences(evened, said, names)).toEqual([
+    expect(distanceSentences(evened, said, names, titleOfAny)).toEqual([
       'For the whole fence both ask for the same, after caps: $60.00 of no. 12 and $40.00 of no. 14.',
-      'Item by item they still differ; the caps even it out.',
+      'Item by item they still differ: Lane by $20.00. The caps even it out.',
     ])
+    expect(apartInAllWords(evened, names)).toBe('The same in all, 1 item apart')
+    expect(apartInAllWords(apart(plan, plan), names)).toBe('Both ask for the same')
+    expect(apartInAllWords(apart(plan, shared('60', '40')), names)).toBe('$10.00 apart')
     expect(capsSentence(evened.caps, names)).toBe(
       'Caps: asks no. 12 for $20.00 more and no. 14 for $20.00 less.',
     )

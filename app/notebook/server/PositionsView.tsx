@@ -2,7 +2,7 @@ import { type Household, otherHousehold } from '../../../lib/core/people/househo
 import type { Distance } from '../../../lib/core/shares/distance.ts'
 import { middleShare } from '../../../lib/core/shares/middleShare.ts'
 import { dayWords } from '../../../lib/words/day.ts'
-import { apartWords, distanceSentences, type SaidPositions } from '../../../lib/words/distanceText.ts'
+import { apartInAllWords, distanceSentences, type SaidPositions } from '../../../lib/words/distanceText.ts'
 import { householdName } from '../../../lib/words/labels.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
 import { proposalWords, sinceProposedWords } from '../../../lib/words/proposalText.ts'
@@ -88,7 +88,7 @@ function OnOneAxis({
   return (
     <Panel
       heading="Where you two stand"
-      aside={<span className="figure">{apartWords(distance.moves, names)} apart</span>}
+      aside={<span className="figure">{apartInAllWords(distance, names)}</span>}
     >
       <WayBars
         bars={rows.map(({ label, asked, chosen }) => ({
@@ -106,7 +106,7 @@ function OnOneAxis({
         zeroText={money(0n)}
         totalText={money(most)}
       />
-      {distanceSentences(distance, said, names).map((sentence) => (
+      {distanceSentences(distance, said, names, itemTitles(opened.document)).map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}
       <SinceThen opened={opened} positions={positions} />
