@@ -153,5 +153,5 @@ function piecesWords(pieces: CutPlan['lengths'][number]['pieces']): string {
     const what = `${length.text} ${partWords[partOf(label)]?.[0] ?? partOf(label)}`
     counts.set(what, (counts.get(what) ?? 0) + count)
   }
-  return [...counts].map(([what, count]) => `${count} × ${what}`).join(', ')
+  return [...counts].map(([what, count]) => `${count}\u00A0×\u00A0${what}`).join(', ')
 }
