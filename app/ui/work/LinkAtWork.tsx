@@ -2,6 +2,7 @@
 
 import type { MouseEvent } from 'react'
 import type { ButtonWeight } from '../ButtonLink.tsx'
+import { useInSight } from '../draft/useInSight.ts'
 import { WorkProgress } from './WorkProgress.tsx'
 
 /** What a link says when its work has ended. */
@@ -32,6 +33,7 @@ export function LinkAtWork({
   onStop: () => void
   children: string
 }) {
+  const end = useInSight<HTMLSpanElement>(said, said?.kind === 'refused')
   function press(event: MouseEvent<HTMLAnchorElement>) {
     if (event.ctrlKey || event.metaKey || event.shiftKey) return
     event.preventDefault()
@@ -51,7 +53,7 @@ export function LinkAtWork({
       {progress === undefined ? null : (
         <WorkProgress label={label} said={progress.said} fraction={progress.fraction} onStop={onStop} />
       )}
-      <span className="press-answer work-said" role="status" data-kind={said?.kind ?? 'done'}>
+      <span className="press-answer work-said" ref={end} role="status" data-kind={said?.kind ?? 'done'}>
         {said?.text ?? ''}
       </span>
     </>
