@@ -2,7 +2,6 @@ import { shortNotebook } from '../shortNotebook.ts'
 import { choose, put, trySaving } from '../typing.ts'
 import { pressed } from './pressing.ts'
 import type { RefusalGroup, RefusalRow } from './refusalRow.ts'
-import { putUpNow, signedNow } from './signedByStore.ts'
 import { given, withKeys } from './storeBeside.ts'
 
 type Page = Parameters<RefusalRow['press']>[0]
@@ -187,31 +186,6 @@ export const agreedRefusals: RefusalGroup = {
       refuses: 'fault.caps-short',
       ...given(withKeys({ caps: { a: '100.00', b: '50.00' } })),
       says: ['fall ', 'short of the total of ', 'raise one of them or take it away.'],
-    },
-  ],
-}
-
-/** A notebook that all have signed with its closing. */
-export const closedRefusals: RefusalGroup = {
-  about: 'a notebook that is closed',
-  notebook: {
-    ...shortNotebook,
-    contributions: [],
-    closing: { on: '2027-06-20', asBuilt: [], upkeep: [], notes: '' },
-  },
-  ready: async (table) => {
-    await putUpNow(table)
-    await signedNow(table, 'a', 'b')
-  },
-  rows: [
-    {
-      what: 'a section is changed once the notebook is closed',
-      refuses: 'pressRefusals.closed',
-      at: '/item/s1',
-      typed: (page) => put(page, 'notes', 'Painted green.'),
-      press: (page) => trySaving(page, 'Save this section'),
-      says: 'Nothing was changed: the notebook was closed by revision 1, which all have signed. Either household can open it again on the page “Closing”.',
-      keeps: [['notes', 'Painted green.']],
     },
   ],
 }

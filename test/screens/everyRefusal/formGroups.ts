@@ -1,6 +1,8 @@
-import { agreedRefusals, closedRefusals } from './agreedRefusals.ts'
+import { agreedRefusals } from './agreedRefusals.ts'
 import { beginningRefusals } from './beginningRefusals.ts'
 import { buildUpRefusals } from './buildUpRefusals.ts'
+import { closedRefusals } from './closedRefusals.ts'
+import { failureRefusals } from './failureRefusals.ts'
 import { fileTextRefusals } from './fileTextRefusals.ts'
 import { letterRefusals } from './letterRefusals.ts'
 import type { RefusalGroup } from './refusalRow.ts'
@@ -17,4 +19,5 @@ export const formGroups: readonly RefusalGroup[] = [
   agreedRefusals,
   closedRefusals,
   buildUpRefusals,
+  failureRefusals,
 ]

@@ -4,7 +4,7 @@ import { closeDatabase } from '../../../lib/store/database.ts'
 import { openBrowser } from '../browser.ts'
 import { type Neighbours, openLaptop } from '../twoHouseholds.ts'
 import { meetRefusal } from './meetRefusal.ts'
-import type { RefusalGroup } from './refusalRow.ts'
+import type { RefusalGroup, RefusalRow } from './refusalRow.ts'
 import { seatedByTheStore } from './seatedByTheStore.ts'
 import { openStore } from './storeBeside.ts'
 
@@ -21,26 +21,31 @@ export function meetGroups(groups: readonly RefusalGroup[]): void {
     delete process.env.MEARING_DATA
   })
 
-  describe.each(groups)('$about', ({ notebook, alone, ready, rows }) => {
-    let neighbours: Neighbours
+  // Not by `each`, which cuts the names short.
+  for (const { about, notebook, alone, ready, rows } of groups) {
+    describe(about, () => {
+      let neighbours: Neighbours
 
-    beforeAll(async () => {
-      neighbours =
-        notebook === undefined ? await strangers(browser) : await seatedByTheStore(browser, notebook, alone)
-      await ready?.(neighbours)
-      return () => neighbours.close()
-    })
+      beforeAll(async () => {
+        neighbours =
+          notebook === undefined ? await strangers(browser) : await seatedByTheStore(browser, notebook, alone)
+        await ready?.(neighbours)
+        return () => neighbours.close()
+      })
 
-    test.each(rows)('$what', async (row) => {
-      // A page of its own, so that a row that fails leaves nothing behind for the next one.
-      const page = await neighbours[row.by ?? 'a'].page.context().newPage()
-      try {
-        await meetRefusal(row, neighbours, page)
-      } finally {
-        await page.close()
-      }
+      for (const row of rows) test(row.what, () => meetAt(neighbours, row))
     })
-  })
+  }
+}
+
+/** Meets a row at a page of its own, so that one that fails leaves nothing behind for the next. */
+async function meetAt(neighbours: Neighbours, row: RefusalRow): Promise<void> {
+  const page = await neighbours[row.by ?? 'a'].page.context().newPage()
+  try {
+    await meetRefusal(row, neighbours, page)
+  } finally {
+    await page.close()
+  }
 }
 
 /** Two browsers that are in no notebook. */

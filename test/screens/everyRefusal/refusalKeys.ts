@@ -12,6 +12,7 @@ const factTypes = [
   { key: 'obstacle', type: 'Obstacle', file: 'lib/core/agreement/readiness.ts' },
   { key: 'letterFault', type: 'LetterFault', file: 'lib/core/agreement/firstLetter.ts' },
   { key: 'proposalRefusal', type: 'ProposalRefusal', file: 'lib/core/agreement/proposalRefusal.ts' },
+  { key: 'failure', type: 'Failure', file: 'app/ui/draft/failure.ts' },
   { key: 'entryObjection', type: 'EntryObjection', file: 'lib/core/ledger/entryRules.ts' },
   { key: 'confirmingRefusal', type: 'ConfirmingRefusal', file: 'lib/core/ledger/transfers.ts' },
 ] as const
