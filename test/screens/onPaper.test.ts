@@ -121,7 +121,7 @@ describe('a working paper', () => {
     expect(words).toContain('The agreement is not printed with this page. Print its PDF')
     expect(words).not.toContain('What each part costs, and how it is shared')
     expect(words.length).toBeGreaterThan(200)
-    expect((await printed()).split('\f').filter((sheet) => sheet.trim() !== '').length).toBeLessThanOrEqual(3)
+    expect((await printed()).split('\f').filter((sheet) => sheet.trim() !== '').length).toBeLessThanOrEqual(2)
   })
 
   test('with checks has what was answered, and a line to write on where nothing was', async () => {
