@@ -7,4 +7,11 @@ export const notMetInABrowser: Readonly<Record<string, string>> = {
     'A page of the program always names itself as the origin of what it sends by script, and a page elsewhere is not given the answer.',
   'checkRefusals.busy':
     'It takes four records that are all looked through at that very moment, and no browser can hold one of them up.',
+  'signingRefusals.no-such-revision':
+    'No revision is ever removed; one that is not of this notebook is refused before, since no party of the household is in it.',
+  'accountRefusals.no-such-account': 'The same of final accounts.',
+  'fileRefusal.broke-off': 'Whoever sends it is not connected any more, and its own page says that.',
+  'fileRefusal.stopped': 'Whoever stops it is told by the page that nothing of it was kept, in other words.',
+  'fileRefusal.disk-full': 'The disk of the install has to be full.',
+  'fileRefusal.took-too-long': 'It takes a photo that the install can’t read in a minute.',
 }
