@@ -1,8 +1,9 @@
 import { expect, test, vi } from 'vitest'
 import { saveNotebookPart } from '../../app/notebook/server/actions.ts'
 import { offerQuantities } from '../../app/notebook/server/takeOffActions.ts'
+import { takeOffRefusals } from '../../lib/words/pressText.ts'
 import { formOf, openedPart } from './givenForms.ts'
-import { outcomeOf } from './outcome.ts'
+import { outcomeOf, refusalOf } from './outcome.ts'
 import { browseAs, worldForEachTest } from './world.ts'
 
 vi.mock('next/headers', () => import('./browser.ts'))
@@ -50,4 +51,15 @@ test('offered quantities follow the dimensions again and again, but for the one 
     quantities.push(now.find(({ from }) => from === ofRails)?.quantity)
   }
   expect(new Set(quantities).size).toBe(3)
+})
+
+test('cost lines from a take-off stay as they are where it offers none any more', async () => {
+  browseAs(world(), 'a')
+  await offer()
+  await save(({ buildUp: _out, ...item }) => item)
+  const before = await fromTakeOff()
+  expect(before.length).toBeGreaterThan(4)
+  const answer = await outcomeOf(() => offerQuantities(world().notebook.id, {}, formOf({ id: section.id })))
+  expect(refusalOf(answer)).toBe(takeOffRefusals.nothingYet)
+  expect(await fromTakeOff()).toEqual(before)
 })

@@ -1,3 +1,4 @@
+import type { FileKind } from '../../../lib/core/agreement/attachedFile.ts'
 import type { Household } from '../../../lib/core/people/household.ts'
 import { database } from '../../../lib/store/database.ts'
 import { sha256Hex } from '../../../lib/store/sha256.ts'
@@ -14,10 +15,11 @@ export async function onRecord(
     readonly count?: number
     readonly by?: Household
     readonly removedBy?: Household
+    readonly kind?: FileKind
   } = {},
 ): Promise<void> {
   const notebookId = notebookOf(table)
-  const { name = 'survey.pdf', size = 200, count = 1, by = 'a', removedBy } = more
+  const { name = 'survey.pdf', size = 200, count = 1, by = 'a', removedBy, kind = 'survey' } = more
   const addedAt = new Date()
   const removed = removedBy === undefined ? {} : { removedAt: addedAt, removedBy }
   const data = Array.from({ length: count }, (_, at) => ({
@@ -27,7 +29,7 @@ export async function onRecord(
     name,
     mediaType: 'application/pdf',
     size,
-    kind: 'survey',
+    kind,
     caption: '',
     addedAt,
     ...removed,

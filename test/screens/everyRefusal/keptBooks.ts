@@ -46,8 +46,8 @@ export const keptBooks = {
       name: 'Along the bank',
       materials: [line('mesh', '60.00'), line('posts', '40.00')],
       labour: [
-        { task: 'set the posts', hours: '10', rate: '20.00', by: 'a' },
-        { task: 'clear the bank', hours: '2', rate: '20.00', by: 'b', gift: true },
+        { task: 'set the posts', hours: '10', rate: '20.00', by: 'a', ceiling: '12' },
+        { task: 'clear the bank', hours: '2', rate: '20.00', by: 'b', counts: false },
       ],
       share: halves,
     },

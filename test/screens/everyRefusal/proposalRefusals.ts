@@ -1,52 +1,12 @@
 import { shownPrint } from '../../../app/notebook/server/proposalSeen.ts'
-import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
-import { endProposal, proposalsOf } from '../../../lib/store/proposals.ts'
+import { proposalsOf } from '../../../lib/store/proposals.ts'
 import { aProposal } from '../../actions/givenForms.ts'
 import { documentOf } from '../../actions/world.ts'
 import { shortNotebook } from '../shortNotebook.ts'
-import { button, opened, pressed, pressedTwice, sends } from './pressing.ts'
-import type { RefusalGroup, RefusalRow, Table } from './refusalRow.ts'
+import { button, pressed, sends } from './pressing.ts'
+import type { RefusalGroup } from './refusalRow.ts'
+import { accept, bank, bankWith, percent, standing, withdrawn } from './standingProposal.ts'
 import { notebookOf, rewritten, withKeys } from './storeBeside.ts'
-
-const accept = pressedTwice(/^Accept proposal/)
-const [bank] = shortNotebook.sections
-const percent = (a: string, b: string) => ({ together: { principle: 'percent', a, b } })
-
-/** The section is another one. */
-const bankWith = (change: object) => withKeys({ sections: [{ ...bank, ...change }] })
-
-/** What b proposes for the section, and how it stands in the store. */
-async function proposed(table: Table, change: object, by: 'a' | 'b' = 'b', id = 's1'): Promise<number> {
-  await rewritten(table, asBefore)
-  return aProposal(notebookOf(table), by, id, change)
-}
-
-const asBefore = (document: NotebookDocument) => ({ ...document, ...shortNotebook }) as NotebookDocument
-
-async function withdrawn(table: Table): Promise<void> {
-  const notebookId = notebookOf(table)
-  for (const { id, household, reply } of await proposalsOf(notebookId))
-    if (reply === undefined)
-      await endProposal({ notebookId, household, id, kind: 'withdrawn', text: '', at: new Date() })
-}
-
-/** A proposal of b for the section stands, and after the row none does. */
-function standing(
-  change: object,
-  row: Omit<RefusalRow, 'at' | 'after'> & { readonly since?: object },
-): RefusalRow {
-  const { since, ...rest } = row
-  return {
-    ...rest,
-    at: '/proposals',
-    given: async (table) => {
-      await proposed(table, change)
-      if (since !== undefined) await rewritten(table, bankWith(since))
-      await row.given?.(table)
-    },
-    after: withdrawn,
-  }
-}
 
 let own = 0
 let elsewhereChanged = { id: '', shown: '' }
@@ -174,64 +134,5 @@ export const proposalRefusals: RefusalGroup = {
         says: 'No longer in the notebook: Along the bank. Nothing was changed.',
       },
     ),
-    standing(
-      { share: percent('60', '40') },
-      {
-        what: 'it is not accepted, without a word why',
-        refuses: 'answerRefusals.why',
-        typed: opened('Say why not'),
-        press: pressed(/^Do not accept proposal/),
-        says: 'Needed: say why not, in a few words. The other household can then propose something better.',
-      },
-    ),
-    standing(
-      { share: percent('60', '40') },
-      {
-        what: 'it is not accepted, with more words than are taken',
-        refuses: 'proposalRefusal.too long',
-        typed: async (page) => {
-          await opened('Say why not')(page)
-          await sends(button(page, /^Do not accept proposal/), { text: 'why '.repeat(1001).trim() })
-        },
-        press: pressed(/^Do not accept proposal/),
-        says: 'At most 4000 characters; this has 4003.',
-        keeps: [[(page) => page.locator('textarea[name=text]'), 'why '.repeat(1001).trim()]],
-      },
-    ),
-    standing(
-      { share: percent('60', '40') },
-      {
-        what: 'it is not accepted after it was withdrawn meanwhile',
-        refuses: 'proposalRefusal.ended',
-        meanwhile: withdrawn,
-        typed: async (page) => {
-          await opened('Say why not')(page)
-          await page.locator('textarea[name=text]').fill('The slope is ours alone.')
-        },
-        press: pressed(/^Do not accept proposal/),
-        says: 'This proposal has ended in the meantime. Load the page again to see how.',
-        keeps: [[(page) => page.locator('textarea[name=text]'), 'The slope is ours alone.']],
-      },
-    ),
-    {
-      what: 'one is sent with no item in it',
-      refuses: 'proposalRefusal.no items',
-      at: '/proposals/new',
-      given: (table) => rewritten(table, asBefore),
-      press: pressed('Send this proposal'),
-      says: 'Needed: tick at least one item that you propose something for.',
-    },
-    {
-      what: 'one is sent for an item that was removed meanwhile',
-      refuses: 'answerRefusals.itemGone',
-      at: '/proposals/new?items=s1',
-      meanwhile: (table) => rewritten(table, withKeys({ sections: [], contributions: [] })),
-      typed: async (page) => {
-        await page.getByLabel('Along the bank').first().check()
-      },
-      press: pressed('Send this proposal'),
-      says: 'was removed in the meantime. Leave it out.',
-      after: (table) => rewritten(table, asBefore),
-    },
   ],
 }
