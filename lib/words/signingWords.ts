@@ -113,7 +113,7 @@ export const jumpWords = {
   label: 'On this page',
   agreement: 'Read the agreement',
   amendment: 'What it changes',
-  sign: (party: string) => `To the signature of ${party}`,
+  sign: (party: string) => `Signature of ${party}`,
   obstacles: 'What stands in the way',
   ready: 'Put it up for signing',
   next: 'What has changed since',
