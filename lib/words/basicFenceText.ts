@@ -13,12 +13,12 @@ export function basicFenceWords({ height, infill, buildUp }: BasicFence): string
 /** What its materials, its labour and both come to. */
 export function basicSumsSentence({ materials, labour, both }: BasicFenceSums, currency: string): string {
   const money = (minor: bigint) => moneyWords(minor, currency)
-  return `The basic fence comes to ${money(materials)} in materials and ${money(labour)} in labour, ${money(both)} together.`
+  return `The basic fence comes to ${money(materials)} in materials and ${money(labour)} in work, ${money(both)} together.`
 }
 
 const potWords: Readonly<Record<HeldPot['pot'], string>> = {
   materials: 'the materials',
-  labour: 'the labour',
+  labour: 'the work',
   together: 'both together',
 }
 
@@ -37,10 +37,10 @@ export function basicHeldSentence({ pot, sum }: HeldPot, currency: string): stri
 export function heldPotsLabel(pots: HeldPots, sums: BasicFenceSums, currency: string): string {
   const money = (minor: bigint) => moneyWords(minor, currency)
   return {
-    apart: `Materials and labour each by itself: ${money(sums.materials)} and ${money(sums.labour)}`,
+    apart: `Materials and work each by itself: ${money(sums.materials)} and ${money(sums.labour)}`,
     together: `Both together, as one pot: ${money(sums.both)}`,
     materials: `The materials alone: ${money(sums.materials)}`,
-    labour: `The labour alone: ${money(sums.labour)}`,
+    labour: `The work alone: ${money(sums.labour)}`,
   }[pots]
 }
 
@@ -59,7 +59,7 @@ export const holdRefusals: Readonly<Record<NotHeld, string>> = {
   'below zero':
     'Credits make this sum of the basic fence less than nothing. Take credits off its lines, or hold another pot against it.',
   'upgrades of both':
-    'The upgrades that are named here are of materials and labour together. Hold both together against it, or take the upgrades out of the share first.',
+    'The upgrades that are named here are of materials and work together. Hold both together against it, or take the upgrades out of the share first.',
   'who is asked':
     'A share that does not pay the difference yet has nobody for what is above the basic fence. Choose who is asked for that.',
 }

@@ -113,7 +113,7 @@ function wordFor(words: Readonly<Record<string, string>>, key: string): string |
 }
 
 /** What one row of a list is called, where the list's own word is that of a pot. */
-const rowWords: Readonly<Record<string, string>> = { materials: 'cost line', labour: 'labour line' }
+const rowWords: Readonly<Record<string, string>> = { materials: 'cost line', labour: 'work line' }
 
 /** What the field at a path is called: "Rails, one above the other". */
 export function labelOf(path: readonly (string | number)[]): string {

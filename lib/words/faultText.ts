@@ -73,7 +73,7 @@ export function faultTextIn(fault: FaultFacts, units: Units | undefined): string
     case 'use-off-gate':
       return 'Only a gate can be shared by use, because only gates have counted passages; choose another principle here.'
     case 'share-both-forms':
-      return 'Share either both pots together, or materials and labour each; not both ways at once.'
+      return 'Share either both pots together, or materials and work each; not both ways at once.'
     case 'weights-zero':
       return `There is something to share ${weightWords[fault.principle]}, but both figures are zero; enter a figure above zero for at least one household, or choose another principle.`
     case 'saving-dearer':
@@ -89,7 +89,7 @@ export function faultTextIn(fault: FaultFacts, units: Units | undefined): string
     case 'lines-above-amount':
       return `The lines add to ${fault.sum}, ${fault.excess} more than the ${fault.amount} of the whole entry. Lower a line, or correct the amount.`
     case 'gift-hired':
-      return "Hired labour can't be a gift; let it count, or name the household that gives it."
+      return "Hired work can't be a gift; let it count, or name the household that gives it."
     case 'caps-short':
       return `The caps ${fault.a} and ${fault.b} together fall ${fault.short} short of the total of ${fault.total}; raise one of them or take it away.`
     case 'instalments-sum':

@@ -63,7 +63,7 @@ export const fieldWords: Words = {
   instalments: 'instalments',
   inventory: 'piece at hand',
   kerf: 'lost at each cut',
-  labour: 'labour',
+  labour: 'work',
   lateral: 'bears sideways',
   layout: 'bays',
   leafHeight: 'height of the leaf',

@@ -148,7 +148,7 @@ export function labourNotes({ skill, ceiling }: Pick<LabourLine, 'skill' | 'ceil
 /** Why hours are not entered, at their field. */
 export const hoursRefusals = {
   noSuchTask:
-    'This item has no labour line with this task any more. Choose another one, or say that it is for none of them.',
+    'This item has no work line with this task any more. Choose another one, or say that it is for none of them.',
   giftWithRate: 'This work is planned as a gift, and a gift is in no sum: leave the rate empty.',
   beyondCeiling: beyondWords,
 } as const

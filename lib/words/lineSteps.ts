@@ -40,7 +40,7 @@ export function labourSteps(lines: readonly LabourLine[], total: Minor, currency
     return `${name}: ${counted(line.hours)} × ${typedMoneyWords(line.rate, currency)} ${amountWords(exactLabour(line), amount, digits, currency)}.`
   })
   const amounts = lines.filter((line) => line.counts).map((line) => labourAmount(line, digits))
-  return [...steps, totalStep('Labour', amounts, total, currency)]
+  return [...steps, totalStep('Work', amounts, total, currency)]
 }
 
 function counted(hours: string): string {

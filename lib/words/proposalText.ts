@@ -84,7 +84,7 @@ export function proposedChangeWords({ label, before, after }: Difference): strin
 /** Of a proposal that is for the other pot alone. */
 export function potStaysWords(pot: 'materials' | 'labour'): string {
   return pot === 'labour'
-    ? 'The labour stays shared as it is now.'
+    ? 'The work stays shared as it is now.'
     : 'The materials stay shared as they are now.'
 }
 

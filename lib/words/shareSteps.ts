@@ -32,7 +32,7 @@ export function itemSteps(
   const { pots } = shares
   return [
     { heading: 'Materials', steps: materialSteps(item.materials, shares.materialsTotal, names.currency) },
-    { heading: 'Labour', steps: labourSteps(item.labour, shares.labourTotal, names.currency) },
+    { heading: 'Work', steps: labourSteps(item.labour, shares.labourTotal, names.currency) },
     ...(pots.form === 'together'
       ? [
           {
@@ -43,7 +43,7 @@ export function itemSteps(
       : [
           { heading: 'Sharing the materials', steps: potSteps(pots.materials, names, asked.money) },
           {
-            heading: 'Sharing the labour',
+            heading: 'Sharing the work',
             steps: potSteps(pots.labour, names, added(asked.money, pots.materials)),
           },
           { heading: 'The item in all', steps: sumSteps([pots.materials, pots.labour], shares, names) },
@@ -70,7 +70,7 @@ export function wholeSteps(
 
 function bothPots(shares: ItemShares, names: ShareNames): string {
   const money = (minor: bigint) => moneyWords(minor, names.currency)
-  return `Materials and labour are one pot: ${money(shares.materialsTotal)} + ${money(shares.labourTotal)} = ${money(shares.total)}.`
+  return `Materials and work are one pot: ${money(shares.materialsTotal)} + ${money(shares.labourTotal)} = ${money(shares.total)}.`
 }
 
 function potSteps(pot: PotShare, names: ShareNames, asked: ForBoth<bigint>): string[] {

@@ -165,11 +165,11 @@ export function itemShareSentences(
   names: ShareNames,
 ): readonly { pot: string; sentence: string }[] {
   if (item.pots.form === 'together') {
-    return [{ pot: 'Materials and labour together', sentence: potSentence(item.pots.together, names) }]
+    return [{ pot: 'Materials and work together', sentence: potSentence(item.pots.together, names) }]
   }
   return [
     { pot: 'Materials', sentence: potSentence(item.pots.materials, names) },
-    { pot: 'Labour', sentence: potSentence(item.pots.labour, names) },
+    { pot: 'Work', sentence: potSentence(item.pots.labour, names) },
   ]
 }
 

@@ -20,7 +20,10 @@ export function wayMeaning(way: Way): string {
 
 /** What a way leaves as it is; undefined where it shares the whole item. */
 export function staysWords({ stays }: Pick<ItemWay, 'stays'>): string | undefined {
-  return stays && `The ${stays} stay${stays === 'labour' ? 's' : ''} shared as chosen now.`
+  return (
+    stays &&
+    (stays === 'labour' ? 'The work stays shared as chosen now.' : 'The materials stay shared as chosen now.')
+  )
 }
 
 /** What stands in for the figures of a way; undefined where they stand. */

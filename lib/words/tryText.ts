@@ -107,7 +107,7 @@ export function shareAmountName(
 /** Over the amounts of one pot's share. */
 export const sharePotWords: Readonly<Record<SharePot, string>> = {
   materials: 'How the materials are shared',
-  labour: 'How the labour is shared',
+  labour: 'How the work is shared',
   together: 'How it is shared',
 }
 

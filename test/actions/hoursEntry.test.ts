@@ -139,8 +139,8 @@ describe('hours that go beyond a ceiling', () => {
 
 describe('a task of an hours entry', () => {
   test('has to be one of its item', async () => {
-    expect(await enter(entry('2', { task: 'paint the moon' }))).toEqual(asked('task', /no labour line/))
-    expect(await enter(entry('2', { for: '' }))).toEqual(asked('task', /no labour line/))
+    expect(await enter(entry('2', { task: 'paint the moon' }))).toEqual(asked('task', /no work line/))
+    expect(await enter(entry('2', { for: '' }))).toEqual(asked('task', /no work line/))
   })
 
   test('that is the household’s gift takes no rate, since a gift is in no sum', async () => {

@@ -462,7 +462,7 @@ describe('the page', () => {
     })
     browseAs(world(), 'b')
     const [, card] = (await page()).split('id="proposal-1"')
-    expect(card).toContain('<strong>Labour.</strong>')
+    expect(card).toContain('<strong>Work.</strong>')
     expect(card).not.toContain('<strong>Materials.</strong>')
     expect(card).toContain('The materials stay shared as they are now.')
   })

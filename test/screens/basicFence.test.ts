@@ -42,7 +42,7 @@ describe('a household that would be content with less', () => {
     await put(page, 'basicFence.height', '4 ft')
     await put(page, 'basicFence.infill', 'farm wire')
     await page.getByRole('button', { name: 'Farm wire', exact: true }).click()
-    await page.getByRole('button', { name: 'Add a labour line' }).click()
+    await page.getByRole('button', { name: 'Add a work line' }).click()
     await put(page, 'basicFence.labour[0].task', 'set posts, string wire')
     await put(page, 'basicFence.labour[0].hours', '6')
     await put(page, 'basicFence.labour[0].rate', '20.00')
@@ -66,7 +66,7 @@ describe('a household that would be content with less', () => {
     const rows = panel(page, 'What it comes to').locator('tbody tr, tfoot tr')
     await expectPage(rows).toHaveText([
       'Materials$140.50$300.00$159.50',
-      'Labour$120.00$200.00$80.00',
+      'Work$120.00$200.00$80.00',
       'Both$260.50$500.00$239.50',
     ])
   })

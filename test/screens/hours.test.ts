@@ -63,7 +63,9 @@ test('the kind of work fills in the agreed rate where none is typed, and another
   await page.goto(`${home}/item/s1`)
   await choose(page, 'labour[0].skill', 'plain')
   await expectPage(field(page, 'labour[0].rate')).toHaveValue('20.00')
-  await expectPage(page.locator('#field-labour')).toContainText('This is not the agreed 22 for plain work.')
+  await expectPage(page.locator('#field-labour')).toContainText(
+    'This is not the agreed $22.00 for plain work.',
+  )
   await put(page, 'labour[0].rate', '')
   await choose(page, 'labour[0].skill', '')
   await choose(page, 'labour[0].skill', 'plain')

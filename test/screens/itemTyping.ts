@@ -36,7 +36,7 @@ export async function typeItem(page: Page, item: TypedItem): Promise<void> {
   const { materials, labour, share, ...plain } = item
   await typeFields(page, '', plain)
   await typeRows(page, 'materials', 'Add a cost line', materials)
-  await typeRows(page, 'labour', 'Add a labour line', labour)
+  await typeRows(page, 'labour', 'Add a work line', labour)
   await typeShare(page, share)
 }
 
@@ -72,7 +72,7 @@ export async function typeRows(
 export async function typeShare(page: Page, share: Share): Promise<void> {
   const together = 'together' in share
   const pots = page.getByRole('radio', {
-    name: together ? /^Materials and labour together/ : /^Materials and labour each/,
+    name: together ? /^Materials and work together/ : /^Materials and work each/,
   })
   await pots.check()
   for (const [pot, principle] of Object.entries(share)) {

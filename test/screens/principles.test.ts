@@ -116,11 +116,11 @@ describe('a gate on the line can be shared by every principle', () => {
     const sentences = await sentencesUnder({ materials: share, labour: { principle: 'equal' } })
 
     expect(sentences).toContain(`Materials. ${apart}`)
-    expect(sentences.some((sentence) => sentence.startsWith('Labour. Halves: $100.00 is halved'))).toBe(true)
+    expect(sentences.some((sentence) => sentence.startsWith('Work. Halves: $100.00 is halved'))).toBe(true)
   })
 
   test.each(cases)('$name, materials and labour together', async ({ share, together }) => {
-    expect(await sentencesUnder({ together: share })).toContain(`Materials and labour together. ${together}`)
+    expect(await sentencesUnder({ together: share })).toContain(`Materials and work together. ${together}`)
   })
 
   test('what was chosen is what the form shows when it is opened again', async () => {

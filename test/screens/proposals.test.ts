@@ -26,7 +26,7 @@ afterAll(async () => {
 
 /** Chooses agreed parts for the section, of both pots together, in the form that is open. */
 async function parts(page: Neighbours['a']['page'], a: string, b: string): Promise<void> {
-  const together = page.getByRole('radio', { name: /^Materials and labour together/ })
+  const together = page.getByRole('radio', { name: /^Materials and work together/ })
   if (!(await together.isChecked())) await together.check()
   await field(page, 'items[0].share.together.principle', 'proposal').selectOption('percent')
   await put(page, 'items[0].share.together.a', a, 'proposal')

@@ -47,7 +47,7 @@ describe('a basic fence in words', () => {
   test('says what it is and what it comes to', () => {
     expect(basicFenceWords(section.basicFence ?? { ...section, height: '' })).toBe('4 ft high, farm wire')
     expect(basicSumsSentence(sums, 'USD')).toBe(
-      'The basic fence comes to $230.60 in materials and $200.00 in labour, $430.60 together.',
+      'The basic fence comes to $230.60 in materials and $200.00 in work, $430.60 together.',
     )
   })
 
@@ -57,14 +57,12 @@ describe('a basic fence in words', () => {
       'The share of the materials is held against it, at $230.60.',
     )
     expect(labour && basicApartSentence(labour, 'USD')).toBe(
-      'The share of the labour is held against $150.00, but the basic fence comes to $200.00.',
+      'The share of the work is held against $150.00, but the basic fence comes to $200.00.',
     )
   })
 
   test('offers each pot with the sum that a press writes, and each household by its name', () => {
-    expect(heldPotsLabel('apart', sums, 'USD')).toBe(
-      'Materials and labour each by itself: $230.60 and $200.00',
-    )
+    expect(heldPotsLabel('apart', sums, 'USD')).toBe('Materials and work each by itself: $230.60 and $200.00')
     expect(heldPotsLabel('together', sums, 'USD')).toBe('Both together, as one pot: $430.60')
     expect(aboveLabel('b', shareNames(notebook))).toBe('No. 14')
   })
@@ -75,7 +73,7 @@ describe('a basic fence in the summary', () => {
     const [paragraph, table] = basicFenceBlocks(notebook, section)
     expect(paragraph).toEqual({
       kind: 'paragraph',
-      text: 'A plainer fence that would be enough here is called the basic fence. Nobody builds it, and it is in no sum. It is this: 4 ft high, farm wire. No. 14 said that wire keeps its dog out. The basic fence comes to $230.60 in materials and $200.00 in labour, $430.60 together. The share of the labour is held against $150.00, but the basic fence comes to $200.00.',
+      text: 'A plainer fence that would be enough here is called the basic fence. Nobody builds it, and it is in no sum. It is this: 4 ft high, farm wire. No. 14 said that wire keeps its dog out. The basic fence comes to $230.60 in materials and $200.00 in work, $430.60 together. The share of the work is held against $150.00, but the basic fence comes to $200.00.',
     })
     const plain = (cells: readonly string[]) => cells.map((cell) => cell.replaceAll('\u00a0', ' '))
     if (table?.kind !== 'table') throw new Error('its lines stand in a table')

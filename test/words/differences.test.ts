@@ -37,8 +37,8 @@ describe('what differs, in words', () => {
     ])
     const work = (hours: string, rate: string) => item({ labour: [{ hours, rate }] })
     expect(words(work('1', '25'), work('2.5', '26.5'))).toEqual([
-      'Labour line 1, hours: 1 hour before, 2.5 hours now',
-      'Labour line 1, rate: $25.00 an hour before, $26.50 an hour now',
+      'Work line 1, hours: 1 hour before, 2.5 hours now',
+      'Work line 1, rate: $25.00 an hour before, $26.50 an hour now',
     ])
     const parts = (a: string) => item({ share: { together: { principle: 'percent', a, b: '40' } } })
     expect(words(parts('60'), parts('50'))).toEqual([
@@ -54,7 +54,7 @@ describe('what differs, in words', () => {
 
   test('shows as typed what reads the same', () => {
     const rate = (typed: string) => item({ labour: [{ rate: typed }] })
-    expect(words(rate('25'), rate('25.00'))).toEqual(['Labour line 1, rate: 25 before, 25.00 now'])
+    expect(words(rate('25'), rate('25.00'))).toEqual(['Work line 1, rate: 25 before, 25.00 now'])
   })
 
   test('names what the take-off and the line say, and a word inside a thing by that thing', () => {

@@ -52,10 +52,10 @@ describe('the steps of an item, worked by hand', () => {
         'Materials in all: $41.80 + $60.20 − $2.00 + $0.00 = $100.00.',
       ],
       [
-        'Labour',
+        'Work',
         'dig: 3 hours × $10.01 = $30.03.',
         'tea: 1 hour given freely, in no sum.',
-        'Labour in all: $30.03.',
+        'Work in all: $30.03.',
       ],
       [
         'Sharing the materials',
@@ -68,7 +68,7 @@ describe('the steps of an item, worked by hand', () => {
         'no. 12: $66.67. no. 14: $33.33.',
       ],
       [
-        'Sharing the labour',
+        'Sharing the work',
         'Halves: $30.03 ÷ 2 = $15.01 and 1/2 of $0.01 for each.',
         'Both are cut down to whole units of $0.01: $15.01 and $15.01. One $0.01 is left over.',
         'It goes to no. 14, since both had as much cut off, and up to here it was asked for less: $33.33 against $66.67.',
@@ -93,7 +93,7 @@ describe('the steps of an item, worked by hand', () => {
     const section = { id: 's1', materials: [bought('90')], share: { together } }
     expect(grouped(steps({ sections: [section] }, 's1')).at(-1)).toEqual([
       'Sharing both together',
-      'Materials and labour are one pot: $90.00 + $0.00 = $90.00.',
+      'Materials and work are one pot: $90.00 + $0.00 = $90.00.',
       'Pay the difference: of $90.00, the basic fence takes $70.01. Above it lies $19.99.',
       'The basic fence. Share the saving: alone, no. 12 would pay $50.00 and no. 14 $40.00. Together it is $70.01.',
       'The basic fence. The saving is $50.00 + $40.00 − $70.01 = $19.99. Each keeps half of it.',
@@ -185,9 +185,9 @@ describe('the steps of an item, worked by hand', () => {
       '$10.00 × 1/4 = $2.50 for no. 12. The rest is $7.50 for no. 14.',
       'no. 12: $2.50. no. 14: $7.50.',
     ])
-    expect(groups[1]).toEqual(['Labour', 'Labour: no line that costs money, so $0.00.'])
+    expect(groups[1]).toEqual(['Work', 'Work: no line that costs money, so $0.00.'])
     expect(groups[3]).toEqual([
-      'Sharing the labour',
+      'Sharing the work',
       'There is nothing here to share, so nobody is asked for anything.',
     ])
   })

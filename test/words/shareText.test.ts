@@ -103,7 +103,7 @@ describe('the sentence about a pot', () => {
     const item = statementWith({ sections: [section] }).items[0]
     expect(item && itemShareSentences(item, names)).toEqual([
       {
-        pot: 'Materials and labour together',
+        pot: 'Materials and work together',
         sentence: 'Halves: $10.00 is halved: no. 12 is asked for $5.00, no. 14 for $5.00.',
       },
     ])

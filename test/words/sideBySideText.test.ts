@@ -66,7 +66,7 @@ describe('side by side, in words', () => {
       staysWords({ stays: 'materials' }),
       staysWords({ stays: undefined }),
     ]).toEqual([
-      'The labour stays shared as chosen now.',
+      'The work stays shared as chosen now.',
       'The materials stay shared as chosen now.',
       undefined,
     ])

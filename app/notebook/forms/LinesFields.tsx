@@ -59,11 +59,11 @@ export function LabourFields({ names, path = 'labour' }: { names: FormNames; pat
   return (
     <RowsField
       path={path}
-      label="Labour lines"
+      label="Work lines"
       hint="Each line is hours × rate. A line without a rate counts its hours but no money. A line that does not count in the split is a gift: shown and thanked for, but in no sum; hired labour always counts."
       rowLabel={(row) => textOf(row, 'task')}
       empty={{ task: '', hours: '', rate: '', by: 'a' }}
-      addLabel="Add a labour line"
+      addLabel="Add a work line"
       reading={(row) => labourLineReading(row, names)}
       unfinished={(row) => textOf(row, 'rate') === ''}
     >
@@ -78,7 +78,7 @@ export function LabourFields({ names, path = 'labour' }: { names: FormNames; pat
           <ChoiceField
             path={`${row}.by`}
             label="Done by"
-            options={[...householdChoices(names), { value: 'hired', label: 'Hired labour' }]}
+            options={[...householdChoices(names), { value: 'hired', label: 'Hired work' }]}
           />
           <TickField path={`${row}.counts`} label="Counts in the split" whenMissing />
           <Shown path={`${row}.counts`} is={[true, '']}>

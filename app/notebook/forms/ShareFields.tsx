@@ -60,7 +60,7 @@ export function ShareFields({
                 onChange={() => choose(pots)}
               />
               <label htmlFor={`${potsId}-${pots}`}>
-                {pots === 'each' ? 'Materials and labour each by itself' : 'Materials and labour together'}
+                {pots === 'each' ? 'Materials and work each by itself' : 'Materials and work together'}
                 <span className="choice-hint">
                   {pots === 'each'
                     ? 'Each may follow a principle of its own.'
@@ -90,7 +90,7 @@ export function ShareFields({
           />
           <PotFields
             path={`${path}.labour`}
-            label="Labour"
+            label="Work"
             names={names}
             onGate={onGate}
             basic={basic?.labour}

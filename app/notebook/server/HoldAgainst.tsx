@@ -71,7 +71,7 @@ function AgainstPlanned({
         { label: 'Planned', figures: true },
         { label: 'Above', figures: true },
       ]}
-      rows={[row('Materials', sums.materials, planned.materials), row('Labour', sums.labour, planned.labour)]}
+      rows={[row('Materials', sums.materials, planned.materials), row('Work', sums.labour, planned.labour)]}
       foot={[row('Both', sums.both, planned.both)]}
     />
   )

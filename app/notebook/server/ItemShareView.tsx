@@ -29,7 +29,7 @@ export function ItemShareView({ item, names }: { item: ItemShares; names: ShareN
         <p>
           <strong>Hours.</strong> {hoursText(item.hours.hours)} are planned. By the same shares{' '}
           {hoursText(item.hours.a)} of them fall to {names.a} and {hoursText(item.hours.b)} to {names.b}; it
-          is the same labour as above, counted in hours.
+          is the same work as above, counted in hours.
         </p>
       ) : null}
       {gifts.a > 0n || gifts.b > 0n ? (

@@ -37,10 +37,10 @@ export function LabourTables({ opened }: { opened: Opened }) {
         }
       >
         {item.labour.length === 0 ? (
-          <p>No labour line yet.</p>
+          <p>No line of work yet.</p>
         ) : (
           <FigureTable
-            caption={`Labour lines of ${title}`}
+            caption={`Work lines of ${title}`}
             captionUnseen
             columns={[
               { label: 'Task' },

@@ -49,7 +49,7 @@ export function WholeBar({
         bText={money(asked.b)}
         nameA={names.a}
         nameB={names.b}
-        label="Asked for, materials and labour"
+        label="Asked for, materials and work"
       />
       {moved === '' ? null : <p>{moved}</p>}
       {waitingCaps.map((cap) => (

@@ -117,7 +117,7 @@ function costSentences(
         ? ' One line has no price yet.'
         : ` ${unpriced} lines have no price yet.`
   return [
-    `${money(total)} in all: ${money(materials)} for materials and ${money(labour)} for labour, own hours counted at their rates.${missing}`,
+    `${money(total)} in all: ${money(materials)} for materials and ${money(labour)} for work, own hours counted at their rates.${missing}`,
   ]
 }
 

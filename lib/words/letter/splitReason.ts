@@ -38,7 +38,7 @@ function waysOf({ pots }: ItemShares, names: ShareNames): { way: string; pot: st
   if (materials[0] === labour[0]) return materials.map((way) => ({ way, pot: '' }))
   return [
     ...materials.map((way) => ({ way, pot: labour.length === 0 ? '' : ' (materials)' })),
-    ...labour.map((way) => ({ way, pot: materials.length === 0 ? '' : ' (labour)' })),
+    ...labour.map((way) => ({ way, pot: materials.length === 0 ? '' : ' (work)' })),
   ]
 }
 

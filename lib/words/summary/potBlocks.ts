@@ -22,7 +22,7 @@ export function potBlocks(
   // A pot without any line needs no sentence.
   const empty = [
     ...(lines.materials.length === 0 ? ['Materials'] : []),
-    ...(lines.labour.length === 0 ? ['Labour'] : []),
+    ...(lines.labour.length === 0 ? ['Work'] : []),
   ]
   const sentences = itemShareSentences(item, shareNames(notebook, uses)).filter(
     ({ pot }) => !empty.includes(pot),
@@ -48,13 +48,6 @@ export function potBlocks(
           : [row('Materials', pots.materials), row('Work', pots.labour)],
       foot: row('This part in all', item).cells,
     },
-    ...sentences.map(
-      ({ pot, sentence }): Block => ({ kind: 'paragraph', text: `${potWords[pot] ?? pot}. ${sentence}` }),
-    ),
+    ...sentences.map(({ pot, sentence }): Block => ({ kind: 'paragraph', text: `${pot}. ${sentence}` })),
   ]
-}
-
-const potWords: Readonly<Record<string, string>> = {
-  Labour: 'Work',
-  'Materials and labour together': 'Materials and work together',
 }

@@ -17,11 +17,11 @@ export function apartText({ line, offered }: ApartLine): string {
 }
 
 /** Names the item of the page it stands on. */
-export const thisPart = 'this part'
+export const thisPart = 'those of this part'
 
 /** Why the cost lines of these items name other quantities than the take-off does; one line, wherever both are read. */
 export function typedByHandWords(titles: readonly string[]): string {
-  return `The cost lines of ${spokenList(titles)} were typed by hand. They are what is priced and shared; the take-off is worked out from the build-up and moves nothing in them, so the two can name other quantities for the same thing.`
+  return `These cost lines were typed by hand: ${spokenList(titles)}. They are what is priced and shared. The take-off comes from the build-ups and moves none of them. So the two can name other quantities for the same thing.`
 }
 
 /** What to do about it. */

@@ -53,7 +53,7 @@ test('why typed cost lines and the take-off differ is said of every item that ha
   }
   expect(typedBesideTakeOff(following, takeOff(following))).toEqual([])
   expect(typedByHandWords(['Lane', 'Mower gate'])).toMatch(
-    /^The cost lines of Lane and Mower gate were typed by hand\. They are what is priced and shared;/,
+    /^These cost lines were typed by hand: Lane and Mower gate\. They are what is priced and shared\./,
   )
 })
 

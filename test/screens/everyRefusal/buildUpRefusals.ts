@@ -161,7 +161,7 @@ export const buildUpRefusals: RefusalGroup = {
       ),
       typed: (page) => page.locator('#hold-materials').check(),
       press: pressed(hold),
-      says: 'The upgrades that are named here are of materials and labour together. Hold both together against it, or take the upgrades out of the share first.',
+      says: 'The upgrades that are named here are of materials and work together. Hold both together against it, or take the upgrades out of the share first.',
     },
     {
       what: 'the share is held against the basic fence of a section that was changed meanwhile',

@@ -139,7 +139,7 @@ export const valueRefusals: RefusalGroup = {
         await tick(page, 'labour[0].counts', false)
       },
       press: saved('Save this section'),
-      says: "Hired labour can't be a gift; let it count, or name the household that gives it.",
+      says: "Hired work can't be a gift; let it count, or name the household that gives it.",
       names: 'labour[0].counts',
     },
     {

@@ -18,8 +18,8 @@ export function sharingSteps(): void {
         'Materials. Pay the difference: the basic fence of $900.00 is halved; the $367.91 above it is asked of Larkspur Cottage. ' +
           `So ${asksA} $817.91, ${asksB} $450.00.`,
         // 12 · 25 + 7.5 · 34 + 3 · 41.50 = 679.50.
-        `Labour. Agreed parts: 60 percent of $679.50 is asked of Larkspur Cottage and 40 percent of The Mill House: ${asksA} $407.70, ${asksB} $271.80.`,
-        'Hours. 22.50 are planned. By the same shares 13.50 of them fall to Larkspur Cottage and 9.00 to The Mill House; it is the same labour as above, counted in hours.',
+        `Work. Agreed parts: 60 percent of $679.50 is asked of Larkspur Cottage and 40 percent of The Mill House: ${asksA} $407.70, ${asksB} $271.80.`,
+        'Hours. 22.50 are planned. By the same shares 13.50 of them fall to Larkspur Cottage and 9.00 to The Mill House; it is the same work as above, counted in hours.',
         'Given freely. The Mill House gives 5.00 hours that are in no sum. Thank you.',
       ],
       [
@@ -27,33 +27,33 @@ export function sharingSteps(): void {
         // 620 · 12/20.5 = 362.9268…
         `Materials. $620.00 is shared by length, 12 m for Larkspur Cottage to 8.5 m for The Mill House: ${asksA} $362.93, ${asksB} $257.07. ` +
           'The odd $0.01 goes to Larkspur Cottage, whose exact share has the larger remainder.',
-        `Labour. $300.00 is shared by benefit, 3 points for Larkspur Cottage to 2 for The Mill House: ${asksA} $180.00, ${asksB} $120.00.`,
+        `Work. $300.00 is shared by benefit, 3 points for Larkspur Cottage to 2 for The Mill House: ${asksA} $180.00, ${asksB} $120.00.`,
       ],
       [
         'Paddock end',
         // (800 + 700 − 500) ÷ 2.
-        'Materials and labour together. Share the saving: alone Larkspur Cottage would have paid $700.00 (source: an offer of 2 March) and The Mill House $500.00 (source: own reckoning); ' +
+        'Materials and work together. Share the saving: alone Larkspur Cottage would have paid $700.00 (source: an offer of 2 March) and The Mill House $500.00 (source: own reckoning); ' +
           `together it is $800.00, and each keeps half of what that saves: ${asksA} $500.00, ${asksB} $300.00.`,
       ],
       [
         'Orchard gate',
         `Materials. $250.00 is shared by use, 7 passages a week for Larkspur Cottage to 3 for The Mill House: ${asksA} $175.00, ${asksB} $75.00.`,
-        `Labour. One household: all of $80.00 is asked of The Mill House: ${asksA} $0.00, ${asksB} $80.00.`,
+        `Work. One household: all of $80.00 is asked of The Mill House: ${asksA} $0.00, ${asksB} $80.00.`,
       ],
       [
         'Cart gate',
-        `Materials and labour together. One household: all of $180.00 is asked of Larkspur Cottage: ${asksA} $180.00, ${asksB} $0.00.`,
+        `Materials and work together. One household: all of $180.00 is asked of Larkspur Cottage: ${asksA} $180.00, ${asksB} $0.00.`,
       ],
       [
         'Mill gate',
         // 166.67 + 2 · 20 = 206.67.
-        'Materials and labour together. Pay the difference: the basic fence of $100.00 is halved; the $106.67 above it is asked of The Mill House. ' +
+        'Materials and work together. Pay the difference: the basic fence of $100.00 is halved; the $106.67 above it is asked of The Mill House. ' +
           `So ${asksA} $50.00, ${asksB} $156.67.`,
       ],
       [
         'Survey of the line',
         `Materials. Halves: $385.55 is halved: ${asksA} $192.77, ${asksB} $192.78. The odd $0.01 goes to The Mill House, who had been asked for less up to here.`,
-        'Labour. Nothing to share yet.',
+        'Work. Nothing to share yet.',
       ],
       [
         'Auger hire',

@@ -39,7 +39,7 @@ describe('what some statutes ask a notice for', () => {
     'the proposed solution': { id: 'proposed', says: 'New mesh on steel posts.' },
     'the estimated cost': {
       id: 'cost',
-      says: '$850.01 in all: $550.01 for materials and $300.00 for labour',
+      says: '$850.01 in all: $550.01 for materials and $300.00 for work',
     },
     'the proposed cost sharing': { id: 'split', says: 'You are asked for $425.00 and we for $425.01' },
     'the timeline': { id: 'time', says: 'From 3 May 2027 to 30 May 2027.' },
@@ -157,7 +157,7 @@ describe('why it is shared so', () => {
     const [section] = shortNotebook.sections
     expect(reasons({ ...shortNotebook, sections: [{ ...section, share }], contributions: [] })).toEqual([
       'One household (Bank Cottage): Along the bank (materials).',
-      'Halves: Along the bank (labour) and Willow gate.',
+      'Halves: Along the bank (work) and Willow gate.',
     ])
   })
 

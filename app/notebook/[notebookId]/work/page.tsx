@@ -22,7 +22,7 @@ export default async function WorkPage({ params }: { params: Promise<{ notebookI
       opened={opened}
       page="work"
       title="Work"
-      lead="Every labour line in hours, item by item, and what is left of each household’s share of them. Open an item to change its lines."
+      lead="Every line of work in hours, item by item, and what is left of each household’s share of them. Open an item to change its lines."
     >
       <WorkCautions kinds={cautionsOfAll(notebook)} />
       {empty ? (

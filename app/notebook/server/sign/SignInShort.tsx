@@ -59,7 +59,7 @@ function Sums({ notebook, statement: { asked, inMoney, promised } }: Summed) {
         bText={money(asked.b)}
         nameA={names.a}
         nameB={names.b}
-        label="Asked for, materials and labour"
+        label="Asked for, materials and work"
       />
       <ul className="whole-means">
         {households.map((household) => (
