@@ -39,7 +39,7 @@ export function askForWork(
       if (request.status === 200) readOn()
     }
     request.onload = () => {
-      if (request.status !== 200) return resolve({ kind: 'broke' })
+      if (request.status !== 200) return resolve(saidInstead(request.responseText))
       readOn()
       resolve(last === undefined || 'broke' in last ? { kind: 'broke' } : { kind: 'told', line: last })
     }
@@ -48,4 +48,16 @@ export function askForWork(
     stop.addEventListener('abort', () => request.abort(), { once: true })
     request.send(sends ?? null)
   })
+}
+
+/** Where no work was begun: the refusal that came in its place, else that the server failed. */
+function saidInstead(text: string): WorkEnd {
+  try {
+    const line: unknown = JSON.parse(text)
+    if (line !== null && typeof line === 'object' && 'refused' in line)
+      return { kind: 'told', line: line as Readonly<Record<string, unknown>> }
+  } catch {
+    // No answer of ours.
+  }
+  return { kind: 'broke' }
 }
