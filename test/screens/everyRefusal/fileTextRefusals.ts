@@ -1,6 +1,6 @@
 import { shortNotebook } from '../shortNotebook.ts'
 import { chooseFile } from '../twoHouseholds.ts'
-import { pressedTwice } from './pressing.ts'
+import { fromElsewhere, pressedTwice } from './pressing.ts'
 import type { RefusalGroup, RefusalRow } from './refusalRow.ts'
 
 type Page = Parameters<RefusalRow['press']>[0]
@@ -125,7 +125,7 @@ const files: readonly {
       'sections[0].from: "40" has no unit: write "40 ft"',
       'sections[0].share.materials.b: 60 and 50 add to 110; the two percentages have to add to exactly 100.',
       'sections[1].share.materials.principle: Only a gate can be shared by use',
-      'sections[2].share: Share either both pots together, or materials and labour each; not both ways at once.',
+      'sections[2].share: Share either both pots together, or materials and work each; not both ways at once.',
       "A difference can't stand inside a difference; choose another principle for this part.",
       'sections[4].id: The id "s4" is taken already; sections, gates and common costs each need an id of their own.',
       'Building together (500.00) costs 101.00 more than building alone (399.00 in all), so there is no saving to share',
@@ -175,6 +175,17 @@ export const fileTextRefusals: RefusalGroup = {
       at: '/record',
       press: pressedTwice('Put this file in its place'),
       says: 'Choose a notebook file first.',
+    },
+    {
+      what: 'in place of the notebook: a file that a page of somebody else sends',
+      refuses: 'importRefusals.foreign',
+      at: '/record',
+      typed: async (page) => {
+        await fromElsewhere(page)
+        await chooseFile(page, JSON.stringify(shortNotebook))
+      },
+      press: pressedTwice('Put this file in its place'),
+      says: 'Not sent from a page of this program.',
     },
     {
       what: 'in place of the notebook: a file that was sent so long ago that it is not held any more',

@@ -2,7 +2,7 @@ import type { Page } from '@playwright/test'
 import { issueInvitation } from '../../../lib/store/entryKeys.ts'
 import { shortNotebook } from '../shortNotebook.ts'
 import { put, trySaving } from '../typing.ts'
-import { button, pressed } from './pressing.ts'
+import { button, fromElsewhere, pressed } from './pressing.ts'
 import type { RefusalGroup } from './refusalRow.ts'
 import { elsewhere, notebookOf, withKeys } from './storeBeside.ts'
 
@@ -75,20 +75,13 @@ export const letterRefusals: RefusalGroup = {
       ],
     },
     {
-      what: 'the letter is asked for by a page that hides where it is from',
+      what: 'the letter is asked for by a page of somebody else',
       refuses: 'pressRefusals.foreign',
       at: '/letter',
       typed: async (page) => {
+        await fromElsewhere(page)
         await made(page)
         await button(page, 'Letter with this invitation (PDF)').waitFor()
-        // A browser then names no page that a form comes from: Fetch standard, "append a request Origin header".
-        await page.evaluate(() => {
-          const silent = Object.assign(document.createElement('meta'), {
-            name: 'referrer',
-            content: 'no-referrer',
-          })
-          document.head.append(silent)
-        })
       },
       press: pdf,
       answer: (page) => page.locator('body'),

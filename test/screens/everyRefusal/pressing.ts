@@ -57,6 +57,18 @@ export const rewriting = (written: string, crafted: string) => async (page: Page
   })
 }
 
+/**
+ * What is posted comes to another address than that of the page, as if a page of somebody else had sent it: a browser's own
+ * Origin can't be changed, the host that a proxy names can. Server actions stay as they are; Next checks them by itself.
+ */
+export async function fromElsewhere(page: Page): Promise<void> {
+  await page.route('**/*', async (route) => {
+    const headers = route.request().headers()
+    const asks = route.request().method() === 'POST' && headers['next-action'] === undefined
+    await route.fallback(asks ? { headers: { ...headers, 'x-forwarded-host': 'elsewhere.invalid' } } : {})
+  })
+}
+
 /** Opens what is folded away under these words. */
 export const opened = (words: string | RegExp) => async (page: Page) => {
   await page.locator('summary', { hasText: words }).first().click()

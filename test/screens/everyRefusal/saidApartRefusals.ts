@@ -32,6 +32,8 @@ const answer = (name: string, fields?: Readonly<Record<string, string>>) => ({
 })
 const question = 'Answer: a question'
 const notNow = 'Answer: not now'
+/** A day that is not past yet. */
+const soon = new Date(Date.now() + 30 * 86_400_000).toISOString().slice(0, 10)
 const within = (page: Page, name: string) => page.locator('form', { has: page.getByRole('button', { name }) })
 const words = (page: Page) => within(page, question).locator('textarea')
 const day = (page: Page) => within(page, notNow).locator('input[name=until]')
@@ -199,13 +201,9 @@ export const saidApartRefusals: RefusalGroup = {
       ...answer(notNow),
       what: 'not now, but on no day of the calendar, where a browser sends it all the same',
       refuses: 'firstAnswerRefusals.noDay',
-      typed: async (page) => {
-        await sending(notNow, { until: '' })(page)
-        await day(page).evaluate((input) => input.setAttribute('type', 'text'))
-        await day(page).fill('2027-02-30')
-      },
+      typed: all(rewriting(soon, '2027-02-30'), sending(notNow, { until: soon })),
       says: 'The day: this is no day of the calendar. Choose one that is.',
-      keeps: [[day, '2027-02-30']],
+      keeps: [[day, soon]],
     },
     {
       ...answer(notNow, { answer: 'perhaps' }),
