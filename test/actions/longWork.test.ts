@@ -1,6 +1,7 @@
 import { existsSync, readdirSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, test, vi } from 'vitest'
+import { checkedRecord } from '../../app/check/checkedRecord.ts'
 import { POST as checkRecord } from '../../app/check/record/route.ts'
 import { DELETE as stopUpload, POST as upload } from '../../app/notebook/[notebookId]/files/upload/route.ts'
 import { GET as getPack, POST as makePack } from '../../app/notebook/[notebookId]/record-pack.zip/route.ts'
@@ -14,6 +15,7 @@ import { documentText } from '../../lib/forms/parts.ts'
 import type * as papers from '../../lib/pdf/summaryPaper.ts'
 import { dataFolder } from '../../lib/store/dataFolder.ts'
 import { filesOf } from '../../lib/store/storedFiles.ts'
+import { checkRefusals } from '../../lib/words/workText.ts'
 import { madePdf } from '../files/madePictures.ts'
 import { openBrowser } from './browser.ts'
 import { everyTable } from './everyTable.ts'
@@ -365,6 +367,19 @@ describe('a record on its way to be checked', () => {
     }
     const [line] = await linesOf(await check(madePdf()))
     expect(line?.answer).toMatchObject({ holds: false })
+  })
+
+  test('is not begun while four others wait or are looked through, and is a moment later', async () => {
+    let letGo = () => {}
+    const held = new Promise<Uint8Array>((resolve) => {
+      letGo = () => resolve(new Uint8Array(madePdf()))
+    })
+    const others = Array.from({ length: 4 }, () => checkedRecord('', 1, () => held))
+    const bytes = async () => new Uint8Array(madePdf())
+    expect(await checkedRecord('', 1, bytes)).toEqual({ refused: checkRefusals.busy })
+    letGo()
+    for (const answer of await Promise.all(others)) expect(answer).toMatchObject({ holds: false })
+    expect(await checkedRecord('', 1, bytes)).toMatchObject({ holds: false })
   })
 
   test('is not taken from a page of another site', async () => {
