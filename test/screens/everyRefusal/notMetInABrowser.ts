@@ -4,7 +4,7 @@
  */
 export const notMetInABrowser: Readonly<Record<string, string>> = {
   'checkRefusals.busy':
-    'It takes four records that are all looked through at that very moment, and no browser can hold one of them up.',
+    'It takes four records that are all looked through at that very moment, and no browser can hold one of them up. Held in test/actions/longWork.test.ts.',
   'signingRefusals.no-such-revision':
     'No revision is ever removed; one that is not of this notebook is refused before, since no party of the household is in it.',
   'accountRefusals.no-such-account': 'The same of final accounts.',
