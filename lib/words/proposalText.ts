@@ -171,6 +171,7 @@ export function acceptQuestion(proposer: string, ownMarkOnly: readonly string[])
 export const proposalWords = {
   lead: 'What each household proposes, how far you are apart in money, and where that comes from. Nothing here binds: what is accepted goes into the plan, with both marks where nothing else about the item changed since, and you sign later.',
   none: 'Nobody has proposed anything yet. A proposal says for one or several items how they should be shared, or what should be different in them. The other household accepts it, answers with another, or says why not.',
+  noItems: 'There is no section, gate or common cost yet that a proposal could be about.',
   takesPlace:
     'A new proposal takes the place of your own earlier ones that have an item with it in common; those end as withdrawn.',
   answersTheirs:

@@ -37,6 +37,7 @@ export default async function NewProposalPage({
   const ofWay = way && wayShares(notebook, way, picked[0])
   const shares = middle === undefined ? ofWay : middleShares(opened, all)
   const title = answered === undefined ? 'Make a proposal' : `Answer proposal ${answered.number} with another`
+  const items = proposableItems(opened, answered)
   return (
     <NotebookShell
       opened={opened}
@@ -45,14 +46,18 @@ export default async function NewProposalPage({
       lead={answered === undefined ? proposalWords.takesPlace : proposalWords.answersTheirs}
       back={{ href: `/notebook/${notebookId}/proposals`, label: 'Proposals' }}
     >
-      <ProposalForm
-        initial={startingDraft(document, picked, answered, shares)}
-        base={itemsBase(document)}
-        items={proposableItems(opened, answered)}
-        names={shareNames(notebook)}
-        send={sendProposal.bind(null, notebookId, answered?.id ?? 0)}
-        preview={previewProposal.bind(null, notebookId, answered?.id ?? 0)}
-      />
+      {items.length === 0 ? (
+        <p>{proposalWords.noItems}</p>
+      ) : (
+        <ProposalForm
+          initial={startingDraft(document, picked, answered, shares)}
+          base={itemsBase(document)}
+          items={items}
+          names={shareNames(notebook)}
+          send={sendProposal.bind(null, notebookId, answered?.id ?? 0)}
+          preview={previewProposal.bind(null, notebookId, answered?.id ?? 0)}
+        />
+      )}
     </NotebookShell>
   )
 }
