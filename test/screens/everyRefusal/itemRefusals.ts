@@ -36,7 +36,7 @@ async function editOfNothing(table: Table): Promise<void> {
   })
   await editNotebook({ id, household: 'a', at: new Date(), change })
   nothing = String((await changesOf(id))[0]?.edit)
-  await editing('a', { terms: [] })(table)
+  await editing('a', bankWith({ notes: 'Painted grey.' }))(table)
 }
 
 /** Marks and removals of items, and what is put back. */
