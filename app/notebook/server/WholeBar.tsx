@@ -3,7 +3,7 @@ import type { ReactNode } from 'react'
 import { moneyWords } from '../../../lib/words/money.ts'
 import { shareNames, waitingCapSentence } from '../../../lib/words/shareText.ts'
 import { Panel } from '../../ui/Panel.tsx'
-import { ShareBar } from '../../ui/ShareBar.tsx'
+import { AskedBar } from './AskedBar.tsx'
 import type { Opened } from './opened.ts'
 import { askedMeanwhile, shareFaults } from './shareFaults.ts'
 
@@ -42,15 +42,7 @@ export function WholeBar({
   const money = (minor: bigint) => moneyWords(minor, notebook.currency)
   return (
     <Panel heading="The whole fence" aside={<span className="figure">{money(total)}</span>}>
-      <ShareBar
-        a={Number(asked.a)}
-        b={Number(asked.b)}
-        aText={money(asked.a)}
-        bText={money(asked.b)}
-        nameA={names.a}
-        nameB={names.b}
-        label="Asked for, materials and work"
-      />
+      <AskedBar notebook={notebook} asked={asked} />
       {moved === '' ? null : <p>{moved}</p>}
       {waitingCaps.map((cap) => (
         <p key={cap.household}>{waitingCapSentence(cap, names)}</p>
