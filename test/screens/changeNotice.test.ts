@@ -1,18 +1,10 @@
-import type { Browser, BrowserContext, Page } from '@playwright/test'
-import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest'
+import type { Browser, Page } from '@playwright/test'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { openBrowser } from './browser.ts'
 import { expectPage } from './expectPage.ts'
 import { covers, inSight, placeOf } from './places.ts'
 import { shortNotebook } from './shortNotebook.ts'
-import {
-  chooseFile,
-  hearsNothing,
-  homeOf,
-  keepPrivateLink,
-  makeInvitation,
-  openLaptop,
-  openPhone,
-} from './twoHouseholds.ts'
+import { hearsNothing, keepPrivateLink, makeInvitation, startedAlone } from './twoHouseholds.ts'
 import { field, formOf, put, save, trySaving } from './typing.ts'
 import { panel } from './visiting.ts'
 import { wrongWith } from './wrongWith.ts'
@@ -20,8 +12,6 @@ import { wrongWith } from './wrongWith.ts'
 // Household a at a laptop, household b at a phone; where b looks at a page at the width of a laptop, its window is widened.
 // Each test goes on where the one before it stopped.
 let browser: Browser
-let laptop: BrowserContext
-let phone: BrowserContext
 let a: Page
 let b: Page
 let home: string
@@ -31,19 +21,14 @@ const widths = [
   ['a laptop', { width: 1280, height: 900 }],
 ] as const
 
+let close = async () => {}
+
 beforeAll(async () => {
   browser = await openBrowser()
-  ;[laptop, phone] = [await openLaptop(browser), await openPhone(browser)]
-  ;[a, b] = [await laptop.newPage(), await phone.newPage()]
-  await a.goto(inject('baseUrl'))
-  await chooseFile(a, JSON.stringify(shortNotebook))
-  await a.getByRole('button', { name: 'Start from this file' }).click()
-  await keepPrivateLink(a)
-  home = homeOf(a)
+  ;({ a, b, home, close } = await startedAlone(browser, shortNotebook))
 })
 afterAll(async () => {
-  await laptop?.close()
-  await phone?.close()
+  await close()
   await browser?.close()
 })
 

@@ -1,6 +1,7 @@
 import { readdirSync } from 'node:fs'
 import path from 'node:path'
-import type { BrowserContext } from '@playwright/test'
+import type { Browser, BrowserContext, Page } from '@playwright/test'
+import { openLaptop } from './twoHouseholds.ts'
 
 const folder = path.join(import.meta.dirname, '../../app/notebook/[notebookId]')
 
@@ -10,6 +11,13 @@ export const examplePages: readonly string[] = readdirSync(folder, { recursive: 
   .map((file) => path.dirname(file).replace('[itemId]', 's2').replace('[kind]', 'section'))
   .map((page) => (page === '.' ? '' : `/${page}`))
   .sort()
+
+/** A page at a laptop, and the address of a copy of the example that it is let into. */
+export async function atTheExample(browser: Browser, program: string): Promise<{ page: Page; home: string }> {
+  const context = await openLaptop(browser)
+  const home = await openExample(context, program)
+  return { page: await context.newPage(), home }
+}
 
 /** Opens a copy of the example as the first household of the program at an address, and gives the address of the copy. */
 export async function openExample(context: BrowserContext, program: string): Promise<string> {

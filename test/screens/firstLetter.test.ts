@@ -1,47 +1,33 @@
-import AxeBuilder from '@axe-core/playwright'
-import type { Browser, BrowserContext, Page } from '@playwright/test'
-import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest'
+import type { Browser, Page } from '@playwright/test'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { madeJpeg } from '../files/madePictures.ts'
 import { readPdf, wordsOf } from '../pdf/readPdf.ts'
 import { openBrowser } from './browser.ts'
 import { expectPage } from './expectPage.ts'
 import { shortNotebook } from './shortNotebook.ts'
-import { chooseFile, homeOf, keepPrivateLink, openLaptop, openPhone } from './twoHouseholds.ts'
+import { homeOf, keepPrivateLink, openPhone, startedAlone } from './twoHouseholds.ts'
 import { faultAt, put, save, trySaving } from './typing.ts'
 import { panel } from './visiting.ts'
+import { wrongWith } from './wrongWith.ts'
 
 // Household a writes the first letter at a laptop; household b opens its invitation on a phone and gives each of the five
 // answers. Each test goes on where the one before it stopped.
 let browser: Browser
-let laptop: BrowserContext
-let phone: BrowserContext
 let a: Page
 let b: Page
 let home = ''
 let invitation = ''
+let close = async () => {}
 
 beforeAll(async () => {
   browser = await openBrowser()
-  ;[laptop, phone] = [await openLaptop(browser), await openPhone(browser)]
-  ;[a, b] = [await laptop.newPage(), await phone.newPage()]
-  await a.goto(inject('baseUrl'))
-  await chooseFile(a, JSON.stringify(shortNotebook))
-  await a.getByRole('button', { name: 'Start from this file' }).click()
-  await keepPrivateLink(a)
-  home = homeOf(a)
+  ;({ a, b, home, close } = await startedAlone(browser, shortNotebook))
 })
 afterAll(async () => {
-  await laptop?.close()
-  await phone?.close()
+  await close()
   await browser?.close()
 })
 
-/** What axe finds wrong by WCAG 2.2, levels A and AA, one line each. */
-async function wrongWith(page: Page): Promise<string[]> {
-  const rules = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']
-  const { violations } = await new AxeBuilder({ page }).withTags(rules).setLegacyMode().analyze()
-  return violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(' ')}`))
-}
 const sideways = (page: Page) =>
   page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
 

@@ -1,8 +1,7 @@
 import type { Browser, Page } from '@playwright/test'
 import { afterAll, beforeAll, expect, inject, test } from 'vitest'
 import { openBrowser } from './browser.ts'
-import { examplePages, openExample } from './examplePages.ts'
-import { openLaptop } from './twoHouseholds.ts'
+import { atTheExample, examplePages } from './examplePages.ts'
 import { scrollsSideways } from './wrongWith.ts'
 
 // WCAG 2.2, success criterion 1.4.4, Resize Text: text at 200 percent, nothing of it lost. Only the size of the text grows here,
@@ -14,9 +13,7 @@ let home: string
 
 beforeAll(async () => {
   browser = await openBrowser()
-  const context = await openLaptop(browser)
-  home = await openExample(context, inject('baseUrl'))
-  page = await context.newPage()
+  ;({ page, home } = await atTheExample(browser, inject('baseUrl')))
 })
 afterAll(async () => {
   await browser?.close()

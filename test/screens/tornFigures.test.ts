@@ -1,9 +1,8 @@
 import type { Browser, Page } from '@playwright/test'
 import { afterAll, beforeAll, expect, inject, test } from 'vitest'
 import { openBrowser } from './browser.ts'
-import { examplePages, openExample } from './examplePages.ts'
+import { atTheExample, examplePages } from './examplePages.ts'
 import { tornFigures } from './tornFigures.ts'
-import { openLaptop } from './twoHouseholds.ts'
 
 let browser: Browser
 let page: Page
@@ -11,9 +10,7 @@ let home: string
 
 beforeAll(async () => {
   browser = await openBrowser()
-  const context = await openLaptop(browser)
-  home = await openExample(context, inject('baseUrl'))
-  page = await context.newPage()
+  ;({ page, home } = await atTheExample(browser, inject('baseUrl')))
 })
 afterAll(async () => {
   await browser?.close()

@@ -69,6 +69,25 @@ export async function neighboursWith(browser: Browser, document: object): Promis
   }
 }
 
+/** A notebook in which the first household is alone at a laptop, and a phone at which the second is to come in. */
+export async function startedAlone(browser: Browser, document: object) {
+  const [laptop, phone] = [await openLaptop(browser), await openPhone(browser)]
+  const [a, b] = [await laptop.newPage(), await phone.newPage()]
+  await a.goto(inject('baseUrl'))
+  await chooseFile(a, JSON.stringify(document))
+  await a.getByRole('button', { name: 'Start from this file' }).click()
+  await keepPrivateLink(a)
+  return {
+    a,
+    b,
+    home: homeOf(a),
+    close: async () => {
+      await laptop.close()
+      await phone.close()
+    },
+  }
+}
+
 /** A page that stays as it was opened, as on a bad connection: nothing tells it what the other household does. */
 export async function hearsNothing(page: Page): Promise<void> {
   await page.route('**/live?*', (route) => route.abort())
