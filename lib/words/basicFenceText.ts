@@ -73,7 +73,7 @@ export const basicFenceRefusals = {
   none: 'This section has no basic fence yet. Describe it below and save it.',
   nothingWorkedOut:
     'Nothing can be worked out yet: give the basic fence a build-up, and the section its dimensions, first.',
-  removed: 'This section was removed in the meantime.',
+  removed: 'This section was removed in the meantime. “The line” shows what there is now.',
   changed:
     'This section was changed since you opened the page. Load the page again, and look at it as it is now.',
 } as const

@@ -142,6 +142,6 @@ export const fileSentRefusals = {
 
 /** Why a file is not taken away. */
 export const fileAwayRefusals = {
-  gone: 'This file is not there any more.',
+  gone: 'This file is not there any more. Load the page again to see what is.',
   notYours: 'Only the household that added a file can take it away.',
 } as const

@@ -19,7 +19,7 @@ export type CountStanding =
 
 export const countFaults = {
   needed: 'Needed: a number of passages a week; 0 if there are none.',
-  gateGone: 'This gate was removed in the meantime.',
+  gateGone: 'This gate was removed in the meantime. “The line” shows what there is now.',
   changed:
     'The counts were changed since you opened the page. Load the page again, and look at them as they are now.',
 } as const

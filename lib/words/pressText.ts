@@ -16,7 +16,7 @@ export const pressRefusals = {
 
 /** Why nothing came of a press that is about a section, gate or common cost. */
 export const itemRefusals = {
-  removed: 'This item was removed in the meantime.',
+  removed: 'This item was removed in the meantime. “The line” shows what there is now.',
   /** Where something was typed about it. */
   removedTyped: 'This was removed in the meantime. What you typed is still on the page, to copy from.',
   changed:

@@ -14,7 +14,8 @@ export type ProposalEndName = 'accepted' | 'declined' | 'answered' | 'withdrawn'
 /** Why a proposal is not answered, or not sent as it was ticked. */
 export const answerRefusals = {
   why: 'Needed: say why not, in a few words. The other household can then propose something better.',
-  itemGone: (title: string) => `${title} was removed in the meantime. Leave it out.`,
+  /** At the tick of the item. */
+  itemGone: 'This item was removed in the meantime. Leave it out.',
 } as const
 
 /** How a proposal ended. `by` is the number of the proposal that ended it, where one did. */

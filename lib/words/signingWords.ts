@@ -36,7 +36,7 @@ export const signingRefusals = {
     'A newer revision has been put up for signing in the meantime, so nothing was signed. Load the page again and read the new one.',
   'other-hash':
     'What you were shown is not the text of this revision: the hashes differ, so nothing was signed. Load the page again.',
-  'already-signed': 'This party has signed this revision already.',
+  'already-signed': 'This party has signed this revision already. Load the page again to see who has.',
   'no-such-revision': 'There is no such revision of this notebook.',
 } as const
 

@@ -9,11 +9,14 @@ import type { SaveAction } from '../../ui/draft/useSaving.ts'
 /** One party signs: typed name, a ticked sentence, and a drawn signature if it likes. */
 export function SignatureForm({
   partyName,
+  text,
   intent,
   save,
   form,
 }: {
   partyName: string
+  /** What is signed. */
+  text: 'agreement' | 'account'
   intent: string
   save: SaveAction
   form: string
@@ -30,7 +33,7 @@ export function SignatureForm({
       <TextField
         path="typedName"
         label="Type your full name"
-        hint={`As it stands in the agreement: ${partyName}.`}
+        hint={`As it stands in the ${text}: ${partyName}.`}
         autoComplete="off"
       />
       <TickField path="intent" label={intent} />

@@ -23,7 +23,7 @@ export function proposalFaults(
     case 'items gone':
       return refusal.items.map((id) => ({
         path: `${at(id)}.in`,
-        message: answerRefusals.itemGone(titleOf(id)),
+        message: answerRefusals.itemGone,
       }))
     case 'sources missing':
       return refusal.at.map(({ item, path }) => ({

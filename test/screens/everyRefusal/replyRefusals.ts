@@ -66,7 +66,7 @@ export const replyRefusals: RefusalGroup = {
         await page.getByLabel('Along the bank').first().check()
       },
       press: pressed('Send this proposal'),
-      says: 'was removed in the meantime. Leave it out.',
+      says: 'This item was removed in the meantime. Leave it out.',
       after: (table) => rewritten(table, asBefore),
     },
     standing(

@@ -65,6 +65,7 @@ export function AccountSigningPart({
           </Caution>
           <SignatureForm
             partyName={place.name}
+            text="account"
             intent={accountIntent(place, names[household])}
             save={signAccount.bind(null, notebookId, {
               accountId: stored.id,

@@ -24,6 +24,7 @@ export function SigningForms({ opened, frozen }: { opened: Opened; frozen: Froze
           <Panel key={place.partyIndex} heading={`${place.name} signs`} id={placeId(place)}>
             <SignatureForm
               partyName={place.name}
+              text="agreement"
               intent={intent}
               save={signForParty.bind(null, notebookId, bound)}
               form={`${placeId(place)}-field`}
