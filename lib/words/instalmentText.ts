@@ -8,6 +8,10 @@ import { capitalised } from './summary/names.ts'
 type Names = Pick<ShareNames, 'a' | 'b'>
 
 export const instalmentWords = {
+  /** Beside signing, where the plan falls short. */
+  open: 'Open: the payment plan falls short',
+  bars: 'This bars nobody from signing. What the plan lacks is asked for all the same.',
+  change: 'Change the payment plan',
   heading: 'The payment plan',
   columns: { on: 'Due on', amount: 'Amount', paid: 'Paid', state: 'Where it stands' },
   foot: 'In all',
@@ -52,14 +56,23 @@ export function instalmentSentences(
           `The plan has ${money(met)} more than ${names[from]} is still to bring in money. That much is not missing: it settles the earliest instalments that are not paid.`,
         ]
       : []),
-    ...(short > 0n
-      ? [
-          `The plan falls short by ${money(short)}: ${names[from]} is still to bring ${money(rest + short)} in money, and the plan has ${rest === 0n ? 'nothing' : money(rest)} left.`,
-        ]
-      : []),
+    ...planShortSentences({ from, rest, short }, names, currency),
     ...(overdue > 0n ? [`${money(overdue)} of the plan is overdue.`] : []),
     ...(above > 0n ? [`${payer} has paid ${money(above)} more than the plan has.`] : []),
     'Payments count here in the order of their days, once the household that received them has confirmed them.',
+  ]
+}
+
+/** By how much the plan falls short, on the page of money and beside signing; nothing where it does not. */
+export function planShortSentences(
+  { from, rest, short }: Pick<InstalmentStanding, 'from' | 'rest' | 'short'>,
+  names: Names,
+  currency: string,
+): readonly string[] {
+  if (short === 0n) return []
+  const money = (minor: Minor) => moneyWords(minor, currency)
+  return [
+    `The plan falls short by ${money(short)}: ${names[from]} is still to bring ${money(rest + short)} in money, and the plan has ${rest === 0n ? 'nothing' : money(rest)} left.`,
   ]
 }
 

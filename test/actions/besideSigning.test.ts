@@ -6,13 +6,16 @@ import { openMatters } from '../../app/notebook/server/openMatters.ts'
 import { withdrawOwn } from '../../app/notebook/server/proposalReplyActions.ts'
 import { confirmTransfer } from '../../app/notebook/server/transferActions.ts'
 import { finalAccountOf } from '../../lib/core/ledger/finalAccount.ts'
+import { paymentPlanStanding } from '../../lib/core/ledger/paymentPlan.ts'
 import { statementOf } from '../../lib/core/shares/statement.ts'
 import { readDocument } from '../../lib/forms/readNotebook.ts'
 import { sha256Hex } from '../../lib/store/sha256.ts'
+import { moneyWords } from '../../lib/words/money.ts'
 import { settledDocument } from '../core/ledger/settledBooks.ts'
 import { plainBlanks } from '../shownMarkup.ts'
 import { accountSignedByAll, confirmForm, drawnUp, saidToBePaid, settledBooks } from './givenAccount.ts'
 import { aProposal, proposalForm } from './givenForms.ts'
+import { putArrangements } from './givenHours.ts'
 import { outcomeOf } from './outcome.ts'
 import { type AnyFunction, everyAddress } from './serverFiles.ts'
 import { browseAs, worldForEachTest } from './world.ts'
@@ -108,6 +111,24 @@ describe('a final account that all have signed', () => {
 })
 
 describe('beside what is to be signed', () => {
+  test('stands by how much its payment plan falls short of what is still asked for in money, as an open matter', async () => {
+    const plan = (amount: string) => ({
+      instalments: { from: 'b', total: amount, parts: [{ on: '2027-09-01', amount }] },
+    })
+    await putArrangements(id, plan('100.00'))
+    browseAs(world(), 'b')
+    const opened = await openNotebook(id)
+    const standing = paymentPlanStanding(opened.notebook, statementOf(opened.inForce), '2027-06-01')
+    if (standing === undefined || standing.short === 0n) throw new Error('the plan falls short')
+    const html = await page('/sign')
+    expect(html).toContain('Open: the payment plan falls short')
+    expect(html).toContain(`The plan falls short by ${moneyWords(standing.short, 'USD')}:`)
+    expect(html).toContain('This bars nobody from signing.')
+
+    await putArrangements(id, plan('90000.00'))
+    expect(await page('/sign')).not.toContain('Open: the payment plan falls short')
+  })
+
   test('stands each proposal that waits, whose it is, and that it bars nobody', async () => {
     await aProposal(id, 'b', 's2')
     for (const household of ['a', 'b'] as const) {

@@ -20,6 +20,7 @@ import { HouseholdTag } from '../../ui/HouseholdTag.tsx'
 import { Panel } from '../../ui/Panel.tsx'
 import { booksHours } from './booksHours.ts'
 import { FigureView } from './FigureView.tsx'
+import { OtherRates } from './OtherRates.tsx'
 import type { Opened } from './opened.ts'
 
 /** Hours by household and task: asked, given, own, and left to work or to bring in money; gifts and hired work apart. */
@@ -34,6 +35,7 @@ export function HoursPanel({ opened }: { opened: Opened }) {
         <p key={sentence}>{sentence}</p>
       ))}
       <p>{plannedHoursWords(plannedHours(hours.notebook, hours.shares), names)}</p>
+      <OtherRates notebook={hours.notebook} />
       <FigureView shown={hoursBars(totals, names)} />
       <FigureTable
         caption="Hours of both households"

@@ -3,6 +3,7 @@ import { keyTrouble } from '../../server/lockedCopy.ts'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { openNotebook } from '../../server/opened.ts'
 import { ProposalsWait } from '../../server/ProposalsWait.tsx'
+import { PlanFallsShort } from '../../server/sign/PlanFallsShort.tsx'
 import { SignHead } from '../../server/sign/SignHead.tsx'
 import { SignPartView } from '../../server/sign/SignPartView.tsx'
 import { signingOf } from '../../server/sign/signingOf.ts'
@@ -32,6 +33,7 @@ export default async function SignPage({
       lead={signLead(newest?.revision.number, newest?.stillToSign.length === 0)}
     >
       <SignHead signing={signing} />
+      {waits ? <PlanFallsShort signing={signing} /> : null}
       {waits ? await ProposalsWait({ opened }) : null}
       {parts.map((part) => (
         <SignPartView
