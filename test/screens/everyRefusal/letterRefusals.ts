@@ -1,4 +1,3 @@
-import type { Page } from '@playwright/test'
 import { issueInvitation } from '../../../lib/store/entryKeys.ts'
 import { shortNotebook } from '../shortNotebook.ts'
 import { put, trySaving } from '../typing.ts'
@@ -9,11 +8,7 @@ import { elsewhere, notebookOf, withKeys } from './storeBeside.ts'
 const letter = { proposed: 'A new fence of mesh.', on: '2027-03-01' }
 const made = pressed('Make a new invitation and the letter')
 
-/** Asks for the PDF, which takes the place of the page, and is asked for no second time. */
-async function pdf(page: Page): Promise<void> {
-  const take = button(page, 'Letter with this invitation (PDF)')
-  if (await take.isVisible()) await take.click()
-}
+const pdf = pressed('Letter with this invitation (PDF)')
 
 /** The first letter, its days, and how it is handed out. */
 export const letterRefusals: RefusalGroup = {
@@ -84,6 +79,7 @@ export const letterRefusals: RefusalGroup = {
         await button(page, 'Letter with this invitation (PDF)').waitFor()
       },
       press: pdf,
+      once: true,
       answer: (page) => page.locator('body'),
       says: 'Not sent from a page of this notebook.',
     },
@@ -100,6 +96,7 @@ export const letterRefusals: RefusalGroup = {
         await issueInvitation({ notebookId: notebookOf({ a: at, b: at }), at: new Date() })
       },
       press: pdf,
+      once: true,
       answer: (page) => page.locator('body'),
       says: 'This invitation works no more: it was claimed, or a later one ended it. Go back to the page “The first letter” and load it again.',
     },

@@ -28,6 +28,8 @@ export type RefusalRow = {
   readonly typed?: (page: Page) => Promise<unknown>
   /** What is pressed, on the phone and again on the laptop, without anything being typed anew in between. */
   readonly press: (page: Page) => Promise<unknown>
+  /** The answer takes the place of the page, so that it is only looked at on the laptop. */
+  readonly once?: true
   /** Where the answer stands; by itself the summary of a form or the answer to a press. */
   readonly answer?: (page: Page) => Locator
   /** What the answer says: what is wrong, and what would be right. */
