@@ -7,14 +7,16 @@ const rules = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']
 /**
  * Everything that is wrong with the page as it stands, one line each: all rules in the scheme that it is shown in, the
  * rules about contrast in the other one too, and whether it scrolls sideways.
+ *
+ * @param part a selector, where the rest of the page is looked at elsewhere
  */
-export async function wrongWith(page: Page): Promise<string[]> {
+export async function wrongWith(page: Page, part = 'html'): Promise<string[]> {
   // Legacy mode spares a second page for each look; it leaves out frames of other origins, and there are none.
   // What sticks to an edge of the window covers whatever is there just now, and lets go of it with a bit of scrolling.
   const loose = await page.addStyleTag({
     content: '.save-bar, .stay-current, .try-totals { position: static !important }',
   })
-  const looking = () => new AxeBuilder({ page }).setLegacyMode()
+  const looking = () => new AxeBuilder({ page }).setLegacyMode().include(part)
   const asShown = await looking().withTags(rules).analyze()
   const shown = await page.evaluate(() => matchMedia('(prefers-color-scheme: dark)').matches)
   await page.emulateMedia({ colorScheme: shown ? 'light' : 'dark' })
