@@ -117,7 +117,7 @@ export function bookSteps(): void {
       await row(a.page).getByRole('button', { name: 'We received it: confirm' }).click()
 
       await expectPage(row(a.page)).toContainText(
-        /Larkspur Cottage confirmed it on \d{1,2}\s[A-Z][a-z]+\s\d{4}/,
+        /Larkspur\sCottage confirmed it on\s\d{1,2}\s[A-Z][a-z]+\s\d{4}/,
       )
       await expectPage(row(a.page).getByText('Take back')).toHaveCount(0)
     })
@@ -130,7 +130,7 @@ export function bookSteps(): void {
       await row.getByRole('button', { name: 'Take this entry back' }).click()
 
       await expectPage(row).toContainText(
-        /Taken back by The Mill House on \d{1,2}\s[A-Z][a-z]+\s\d{4}: entered twice/,
+        /Taken back by The\sMill\sHouse on\s\d{1,2}\s[A-Z][a-z]+\s\d{4}: entered twice/,
       )
     })
 
