@@ -56,7 +56,7 @@ export default function FrontPage() {
             <ImportForm
               action={startFromFile}
               label="Start from this file"
-              fileLabel="Notebook file (JSON, at most 2 MB)"
+              fileLabel="Notebook file (its name ends in .json; at most 2 MB)"
               largest={largestImport}
             />
           </Panel>

@@ -20,6 +20,16 @@ export function dayWords(day: string): string {
   return `${Number(date)} ${months[Number(month) - 1]} ${year}`
 }
 
+/** A moment on a screen, in plain words for the time that papers name by its technical name. */
+export function shownMoment(moment: Date): string {
+  return momentWords(moment).replace('UTC', 'world time')
+}
+
+/** The same where it is held against a paper. */
+export function checkedMoment(moment: Date): string {
+  return momentWords(moment).replace('UTC', 'world time (UTC)')
+}
+
 /** A moment for a reader, in UTC and said so, because a record is read in other places and years. */
 export function momentWords(moment: Date): string {
   const iso = moment.toISOString()

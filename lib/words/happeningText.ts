@@ -236,14 +236,14 @@ export function shortHash(hash: string): string {
 export function historyHeadWords(head: { readonly entry: number }): string {
   return head.entry === 0
     ? 'Nothing has happened yet.'
-    : `The newest entry is number ${head.entry}. Its number and its hash are printed in every locked copy that is made now.`
+    : `The newest entry is number ${head.entry}. Its number and its check number are printed in every locked copy that is made now.`
 }
 
 /** Whether the history still leads through the entry that a locked copy prints. */
 export function sealedHistoryWords(revision: number, entry: number, leads: boolean): string {
   return leads
     ? `The locked copy of revision ${revision} prints entry ${entry}. The history still leads through it.`
-    : `The locked copy of revision ${revision} prints entry ${entry} with another hash. The history up to there is not the one that was locked: something in it was changed, added or left out behind this program’s back.`
+    : `The locked copy of revision ${revision} prints entry ${entry} with another check number. The history up to there is not the one that was locked: something in it was changed, added or left out behind this program’s back.`
 }
 
 export const brokenHistoryAdvice =

@@ -17,7 +17,7 @@ export const linkRefusals = {
   noLink:
     'This is no link of a notebook. A link or an invitation ends in /open/ and 43 letters and digits, a reader’s in /read/ and 43; copy the whole line.',
   unknownHere:
-    'Nothing here opens with this. Perhaps a part of it is missing, it was replaced or has ended, or it belongs to another install: then open it at the address that it begins with. Else ask whoever gave it to you for a new one.',
+    'Nothing here opens with this. Perhaps a part is missing, or it was replaced or has ended: ask whoever gave it to you for a new one. If it begins with another address, open it there.',
   pageOfNotebook:
     'This is the address of a page within a notebook, and this browser has not come in there. Use your private link or your invitation: it has /open/ in it.',
   onlyInExample: 'Only in the example can one browser change sides.',

@@ -69,9 +69,9 @@ export function endOfDay(day: string): Date {
   return new Date(Date.parse(`${day}T00:00:00Z`) + 86_400_000)
 }
 
-/** "30 April 2027 (UTC)": the last day on which the link works. */
+/** "30 April 2027, world time": the last day on which the link works. */
 export function untilWords(expiresAt: Date): string {
-  return `${dayWords(lastDayOf(expiresAt))} (UTC)`
+  return `${dayWords(lastDayOf(expiresAt))}, world time`
 }
 
 /** Whether a link still works, and if not, why. */

@@ -16,7 +16,7 @@ export function agreementOnPaper(revision: number | undefined): string {
     revision === undefined
       ? '“Draft summary (PDF)” on the page “Sign”'
       : `with revision ${revision} on the page “Record”`
-  return `The agreement is not printed with this page. Print its PDF, which has page numbers and its hash on every sheet: ${where}.`
+  return `The agreement is not printed with this page. Print its PDF, which has page numbers and its check number on every sheet: ${where}.`
 }
 
 /** Names are compared without regard to case and to the number of blanks. */
@@ -35,7 +35,7 @@ export const signingRefusals = {
   outdated:
     'A newer revision has been put up for signing in the meantime, so nothing was signed. Load the page again and read the new one.',
   'other-hash':
-    'What you were shown is not the text of this revision: the hashes differ, so nothing was signed. Load the page again.',
+    'What you were shown is not the text of this revision: the check numbers differ, so nothing was signed. Load the page again.',
   'already-signed': 'This party has signed this revision already. Load the page again to see who has.',
   'no-such-revision': 'There is no such revision of this notebook.',
 } as const
@@ -77,7 +77,7 @@ export const agreementText = {
 export const beforeYouSign = {
   title: 'Before you sign',
   text: (hash: string) =>
-    `Read the whole agreement above; your signature stands under the text whose hash begins ${hash.slice(0, 8)}. All parties of your household sign through your one link; sign only for yourself. A typed name is a simple electronic signature: for rights in land the law may ask for more.`,
+    `Read the whole agreement above; your signature stands under the text whose check number begins ${hash.slice(0, 8)}. All parties of your household sign through your one link; sign only for yourself. A typed name is a simple electronic signature: for rights in land the law may ask for more.`,
 } as const
 
 /** The copies to take of a revision. */
@@ -85,7 +85,7 @@ export const copiesText = {
   heading: 'Take your copy',
   locked:
     'Keep the locked copy and the notebook file yourself, each household its own. The seal on the copy shows later that nothing in it was changed; it does not show who signed.',
-  open: 'Keep the summary and the notebook file yourself. The hash in them shows later that nothing was changed; it does not show who signed. The copy is locked once all have signed.',
+  open: 'Keep the summary and the notebook file yourself. The check number in them shows later that nothing was changed; it does not show who signed. The copy is locked once all have signed.',
   paper: (revision: number, locked: boolean) =>
     `${locked ? 'Locked copy' : 'Summary'}, revision ${revision} (PDF)`,
 } as const

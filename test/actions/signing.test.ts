@@ -237,7 +237,7 @@ describe('a signature', () => {
     const before = await everyTable()
     for (const sha256 of [first.sha256, '0'.repeat(64)]) {
       const end = await sign('a', { revisionId: second.id, sha256 }, wellSigned)
-      expect(faultsOf(end)).toEqual({ '': expect.stringContaining('the hashes differ') })
+      expect(faultsOf(end)).toEqual({ '': expect.stringContaining('the check numbers differ') })
     }
     for (const sha256 of [second.sha256.toUpperCase(), `${second.sha256}0`, '', ' ']) {
       expect(faultsOf(await sign('a', { sha256 }, wellSigned))).toEqual({

@@ -126,7 +126,7 @@ describe('two people who save the same item at once', () => {
     const { page } = neighbours.a
     const conflict = page.locator('.summary-conflict')
     await expectPage(conflict).toContainText(
-      /^Saved twice: choose what is to standBank Cottage saved this on .+ UTC, after you had opened it\./,
+      /^Saved twice: choose what is to standBank Cottage saved this on .+ world time, after you had opened it\./,
     )
     await expectPage(conflict).toBeFocused()
     await expectPage(conflict.getByRole('group', { name: 'Infill' }).locator('label')).toHaveText([

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { dayWords, momentWords } from '../../lib/words/day.ts'
+import { checkedMoment, dayWords, momentWords, shownMoment } from '../../lib/words/day.ts'
 
 describe('a day for a reader', () => {
   test.each([
@@ -24,6 +24,12 @@ describe('a day for a reader', () => {
     })
     expect(months).toEqual(months.map((_, index) => named.format(Date.UTC(2027, index, 5))))
   })
+})
+
+test('a moment on a screen is told in plain words, with the technical one where a paper is checked', () => {
+  const moment = new Date('2027-03-03T19:12:59+02:00')
+  expect(shownMoment(moment)).toBe('3 March 2027, 17:12 world time')
+  expect(checkedMoment(moment)).toBe('3 March 2027, 17:12 world time (UTC)')
 })
 
 test('a moment is told in UTC, and says so', () => {

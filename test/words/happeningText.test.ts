@@ -41,7 +41,7 @@ describe('what happened, in words', () => {
     [
       'reader',
       { reader: 'made', label: 'the bank', content: 'costs', expiresAt: '2027-05-01T00:00:00.000Z' },
-      'Made a reader’s link for the bank. It shows: the summary with costs. It works through 30 April 2027 (UTC).',
+      'Made a reader’s link for the bank. It shows: the summary with costs. It works through 30 April 2027, world time.',
     ],
     ['reader', { reader: 'ended', label: 'the bank' }, 'Ended the reader’s link for the bank.'],
     ['file', { file: 'added', name: 'old.jpg', caption: '' }, 'Added a file: old.jpg.'],

@@ -49,7 +49,7 @@ describe('the days of a link', () => {
     const expiresAt = endOfDay('2028-02-29')
     expect(expiresAt.toISOString()).toBe('2028-03-01T00:00:00.000Z')
     expect(lastDayOf(expiresAt)).toBe('2028-02-29')
-    expect(untilWords(expiresAt)).toBe('29 February 2028 (UTC)')
+    expect(untilWords(expiresAt)).toBe('29 February 2028, world time')
   })
 
   test('and its end say whether it works', () => {

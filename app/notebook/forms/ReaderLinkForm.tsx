@@ -67,7 +67,7 @@ export function ReaderLinkForm({
         <DateField
           path="through"
           label="Works through"
-          hint="The last day, in UTC. At most five years ahead."
+          hint="The last day, by world time. At most five years ahead."
         />
       </DraftForm>
       {made === undefined ? null : (

@@ -4,7 +4,7 @@ import { otherHousehold } from '../../../lib/core/people/household.ts'
 import { type Change, changesOfOther } from '../../../lib/store/changes.ts'
 import { seenUpTo } from '../../../lib/store/looks.ts'
 import { changedSinceWords, moreChangesWords } from '../../../lib/words/changedSinceText.ts'
-import { momentWords } from '../../../lib/words/day.ts'
+import { shownMoment } from '../../../lib/words/day.ts'
 import {
   type HistoryGroup,
   happeningTitle,
@@ -60,7 +60,7 @@ export async function ChangedSince({ opened }: { opened: Opened }) {
             </Link>
           )}
         </strong>{' '}
-        <span className="quiet">{momentWords(change.at)}</span>
+        <span className="quiet">{shownMoment(change.at)}</span>
         <br />
         {words.join('; ')}
         {more.length === 0 ? null : (

@@ -1,5 +1,5 @@
 import type { Proposal } from '../../../lib/store/proposals.ts'
-import { momentWords } from '../../../lib/words/day.ts'
+import { shownMoment } from '../../../lib/words/day.ts'
 import { householdName } from '../../../lib/words/labels.ts'
 import { endWords, proposalWords } from '../../../lib/words/proposalText.ts'
 import { PressForm } from '../../ui/draft/PressForm.tsx'
@@ -33,13 +33,13 @@ export function EndedProposals({
               <strong>
                 Proposal {number}, {reply ? endWords(reply.kind, endedBy(all, id)) : ''}
               </strong>
-              <span className="quiet">{momentWords(at)}</span>
+              <span className="quiet">{shownMoment(at)}</span>
             </p>
             <p>For {items.map((item) => titleOf(item.id)).join(', ')}.</p>
             {text === '' ? null : <p className="message-text">{text}</p>}
             {reply === undefined ? null : (
               <p>
-                {householdName(notebook, reply.household)}, {momentWords(reply.at)}
+                {householdName(notebook, reply.household)}, {shownMoment(reply.at)}
                 {reply.text === '' ? '' : ': '}
                 {reply.text === '' ? null : <q>{reply.text}</q>}
               </p>

@@ -1,5 +1,5 @@
 import { letterOverflow } from '../../../lib/pdf/letterPdf.ts'
-import { momentWords } from '../../../lib/words/day.ts'
+import { shownMoment } from '../../../lib/words/day.ts'
 import { letterRefusals } from '../../../lib/words/letter/letterFaultText.ts'
 import { letterText } from '../../../lib/words/letter/letterText.ts'
 import { householdStart } from '../../../lib/words/summary/names.ts'
@@ -83,5 +83,5 @@ export function HandOutPart({
 }
 
 function waitingWords(createdAt: Date): string {
-  return `An invitation made on ${momentWords(createdAt)} waits to be claimed.`
+  return `An invitation made on ${shownMoment(createdAt)} waits to be claimed.`
 }

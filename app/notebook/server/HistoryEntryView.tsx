@@ -1,7 +1,7 @@
 import Link from 'next/link'
 import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
 import type { HistoryEntry } from '../../../lib/store/historyChain.ts'
-import { momentWords } from '../../../lib/words/day.ts'
+import { shownMoment } from '../../../lib/words/day.ts'
 import { shortHash } from '../../../lib/words/happeningText.ts'
 import { householdName } from '../../../lib/words/labels.ts'
 import { HouseholdTag } from '../../ui/HouseholdTag.tsx'
@@ -36,7 +36,7 @@ export function HistoryEntryView({
           )}
         </strong>
         <HouseholdTag household={household} name={householdName(notebook, household)} />
-        <span className="quiet">{momentWords(at)}</span>
+        <span className="quiet">{shownMoment(at)}</span>
       </p>
       {words.length === 1 ? (
         <p className="message-text">{words[0]}</p>
@@ -47,7 +47,7 @@ export function HistoryEntryView({
           ))}
         </ul>
       )}
-      <HashDetails summary={`Hash ${shortHash(hash)}`} hash={hash} />
+      <HashDetails summary={`Check number ${shortHash(hash)}`} hash={hash} />
     </li>
   )
 }

@@ -72,7 +72,10 @@ function HistoryHeadPanel({ shown, file }: { shown: HistoryShown; file: string }
     <Panel heading="Where it stands">
       <p>{historyHeadWords(head)}</p>
       {head.entry === 0 ? null : (
-        <HashDetails summary={`Hash of entry ${head.entry}: ${shortHash(head.hash)}`} hash={head.hash} />
+        <HashDetails
+          summary={`Check number (SHA-256) of entry ${head.entry}: ${shortHash(head.hash)}`}
+          hash={head.hash}
+        />
       )}
       {locked.map(({ revision, head: printed, leads }) =>
         leads ? (
@@ -85,8 +88,8 @@ function HistoryHeadPanel({ shown, file }: { shown: HistoryShown; file: string }
         ),
       )}
       <p className="quiet">
-        Each entry’s hash covers the entry before it, so none can be changed without changing all that follow.
-        It proves nothing against whoever runs the program until a locked copy is kept elsewhere.
+        Each entry’s check number covers the entry before it, so none can be changed without changing all that
+        follow. It proves nothing against whoever runs the program until a locked copy is kept elsewhere.
       </p>
       <div className="button-row">
         <ButtonLink href={file} download>

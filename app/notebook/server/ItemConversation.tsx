@@ -1,6 +1,6 @@
 import Link from 'next/link'
 import type { Message } from '../../../lib/store/messages.ts'
-import { momentWords } from '../../../lib/words/day.ts'
+import { shownMoment } from '../../../lib/words/day.ts'
 import { householdName } from '../../../lib/words/labels.ts'
 import { messageKindWords, messageStart } from '../../../lib/words/messageText.ts'
 import { HouseholdTag } from '../../ui/HouseholdTag.tsx'
@@ -86,7 +86,7 @@ function MessageView({
           <strong>{messageKindWords[kind]}</strong>
           {answered === undefined ? '' : ` to ${answered}`}
         </span>
-        <span className="quiet">{momentWords(at)}</span>
+        <span className="quiet">{shownMoment(at)}</span>
       </p>
       <p className="message-text">{text}</p>
     </li>

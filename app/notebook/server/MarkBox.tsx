@@ -1,6 +1,6 @@
 import { lookOf } from '../../../lib/core/agreement/itemStatus.ts'
 import { otherHousehold } from '../../../lib/core/people/household.ts'
-import { dayWords, momentWords } from '../../../lib/words/day.ts'
+import { dayWords, shownMoment } from '../../../lib/words/day.ts'
 import { differences, differenceWords, sameInWords } from '../../../lib/words/differences.ts'
 import { householdName } from '../../../lib/words/labels.ts'
 import { shareNames } from '../../../lib/words/shareText.ts'
@@ -88,7 +88,7 @@ export function MarkBox({
       </PressForm>
       {change ? (
         <Workings
-          summary={`Last changed by ${householdName(notebook, change.household)}, ${momentWords(change.at)}`}
+          summary={`Last changed by ${householdName(notebook, change.household)}, ${shownMoment(change.at)}`}
           steps={changeWords(change.before, change.after)}
         />
       ) : null}

@@ -1,5 +1,5 @@
 import Link from 'next/link'
-import { momentWords } from '../../../lib/words/day.ts'
+import { shownMoment } from '../../../lib/words/day.ts'
 import { movesWords } from '../../../lib/words/distanceText.ts'
 import { householdName } from '../../../lib/words/labels.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
@@ -42,7 +42,7 @@ export function ProposalCard({ opened, shown, numbers, endedBy }: Props) {
       <p className="history-head">
         <HouseholdTag household={household} name={householdName(opened.notebook, household)} />
         {answers === undefined ? null : <span>in answer to proposal {numbers.get(answers)}</span>}
-        <span className="quiet">{momentWords(at)}</span>
+        <span className="quiet">{shownMoment(at)}</span>
       </p>
       {text === '' ? null : <p className="message-text">{text}</p>}
       {items.map((item) => (

@@ -1,5 +1,5 @@
 import type { ReaderLinkWithVisits } from '../../../lib/store/readerLinks.ts'
-import { momentWords } from '../../../lib/words/day.ts'
+import { shownMoment } from '../../../lib/words/day.ts'
 import { householdName } from '../../../lib/words/labels.ts'
 import {
   openedWords,
@@ -29,9 +29,9 @@ export function ReaderLinkView({
   return (
     <Panel level={3} tone="quiet" heading={link.label} aside={<LinkStatus state={state} />}>
       <p>
-        {name}. Made {momentWords(link.createdAt)} by {householdName(notebook, link.createdBy)}.{' '}
+        {name}. Made {shownMoment(link.createdAt)} by {householdName(notebook, link.createdBy)}.{' '}
         {link.revokedAt
-          ? `Ended ${momentWords(link.revokedAt)}${link.revokedBy ? ` by ${householdName(notebook, link.revokedBy)}` : ''}.`
+          ? `Ended ${shownMoment(link.revokedAt)}${link.revokedBy ? ` by ${householdName(notebook, link.revokedBy)}` : ''}.`
           : `${state === 'open' ? 'Works' : 'Worked'} through ${untilWords(link.expiresAt)}.`}
       </p>
       {link.openings === 0 ? (
@@ -40,12 +40,12 @@ export function ReaderLinkView({
         <details className="reader-visits">
           <summary>
             {link.openings === 1 ? 'Opened once' : `Opened ${link.openings} times`}
-            {link.visits[0] ? `, last ${momentWords(link.visits[0].at)}` : ''}
+            {link.visits[0] ? `, last ${shownMoment(link.visits[0].at)}` : ''}
           </summary>
           <ul>
             {link.visits.map((visit) => (
               <li key={`${visit.at.getTime()}${visit.what}`}>
-                {momentWords(visit.at)}: {openedWords[visit.what] ?? visit.what}
+                {shownMoment(visit.at)}: {openedWords[visit.what] ?? visit.what}
               </li>
             ))}
           </ul>

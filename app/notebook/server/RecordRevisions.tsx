@@ -1,6 +1,7 @@
 import type { SealedPaper } from '../../../lib/store/sealedPapers.ts'
-import { momentWords } from '../../../lib/words/day.ts'
+import { checkedMoment } from '../../../lib/words/day.ts'
 import { ButtonLink } from '../../ui/ButtonLink.tsx'
+import { CheckNumber } from '../../ui/CheckNumber.tsx'
 import { Panel } from '../../ui/Panel.tsx'
 import { PaperLink } from '../../ui/work/PaperLink.tsx'
 import type { Opened } from './opened.ts'
@@ -33,14 +34,14 @@ export function RecordRevisions({
       {revisions.map(({ revision, stillToSign, signatures, outdated }) => (
         <Panel key={revision.id} heading={`Revision ${revision.number}`} level={3} tone="quiet">
           <p>
-            Put up on {momentWords(revision.frozenAt)}.{' '}
+            Put up on {checkedMoment(revision.frozenAt)}.{' '}
             {stillToSign.length === 0
               ? 'Signed by all.'
               : `${signatures.length} signed, ${stillToSign.length} not signed.`}
             {outdated ? ' A newer revision stands in its place.' : ''}
           </p>
           <p className="hash">
-            SHA-256 of the agreement <code>{revision.sha256}</code>
+            <CheckNumber of="the agreement" value={revision.sha256} />
           </p>
           <SealWords seal={seals.get(revision.id)} signed={stillToSign.length === 0} />
           <div className="button-row">
@@ -76,7 +77,7 @@ function SealWords({ seal, signed }: { seal: Seal | undefined; signed: boolean }
   if (!seal) return <p>The locked copy is made when you first ask for it.</p>
   return (
     <p className="hash">
-      Locked {momentWords(seal.sealedAt)}. SHA-256 of the locked copy <code>{seal.sha256}</code>
+      Locked {checkedMoment(seal.sealedAt)}. <CheckNumber of="the locked copy" value={seal.sha256} />
     </p>
   )
 }

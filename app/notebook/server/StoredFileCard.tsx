@@ -1,7 +1,7 @@
 import { agreedItems } from '../../../lib/core/agreement/agreedItems.ts'
 import type { FileDamage } from '../../../lib/core/agreement/fileRefusal.ts'
 import type { StoredFile } from '../../../lib/store/storedFiles.ts'
-import { momentWords } from '../../../lib/words/day.ts'
+import { shownMoment } from '../../../lib/words/day.ts'
 import { fileDamageText, mediaTypeWords, sizeWords } from '../../../lib/words/fileText.ts'
 import { itemTitle } from '../../../lib/words/itemWords.ts'
 import { householdName } from '../../../lib/words/labels.ts'
@@ -36,7 +36,7 @@ export function StoredFileCard({
         <p>
           <HouseholdTag household={file.household} name={householdName(notebook, file.household)} />
         </p>
-        <p className="quiet">{momentWords(file.addedAt)}</p>
+        <p className="quiet">{shownMoment(file.addedAt)}</p>
         <p className="quiet">
           {file.caption === '' ? '' : `${file.name}, `}
           {mediaTypeWords[file.mediaType]}, {sizeWords(file.size)}

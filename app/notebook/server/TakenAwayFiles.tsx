@@ -1,5 +1,5 @@
 import { isSameFile, type StoredFile } from '../../../lib/store/storedFiles.ts'
-import { momentWords } from '../../../lib/words/day.ts'
+import { shownMoment } from '../../../lib/words/day.ts'
 import { fileBackWords } from '../../../lib/words/fileText.ts'
 import { householdName } from '../../../lib/words/labels.ts'
 import { PressForm } from '../../ui/draft/PressForm.tsx'
@@ -31,7 +31,7 @@ export function TakenAwayFiles({
             <li key={id}>
               {caption === '' ? name : `${caption} (${name})`}, taken away by{' '}
               {removedBy === undefined ? '' : householdName(opened.notebook, removedBy)} on{' '}
-              <span className="file-moment">{removedAt === undefined ? '' : momentWords(removedAt)}</span>
+              <span className="file-moment">{removedAt === undefined ? '' : shownMoment(removedAt)}</span>
               {back ? (
                 <PressForm
                   action={putFileBack.bind(null, opened.notebookId)}

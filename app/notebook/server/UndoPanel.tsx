@@ -1,4 +1,4 @@
-import { momentWords } from '../../../lib/words/day.ts'
+import { shownMoment } from '../../../lib/words/day.ts'
 import { undoWords } from '../../../lib/words/removedText.ts'
 import { PressForm } from '../../ui/draft/PressForm.tsx'
 import { Panel } from '../../ui/Panel.tsx'
@@ -26,7 +26,7 @@ export async function UndoPanel({
       <ul className="undo-list">
         {edits.map(([edit, changes]) => {
           const names = undoWords.names(changes.map(({ itemKey }) => titles.get(itemKey) ?? itemKey))
-          const when = momentWords((changes[0] as (typeof changes)[number]).at)
+          const when = shownMoment((changes[0] as (typeof changes)[number]).at)
           return (
             <li key={edit}>
               <p>

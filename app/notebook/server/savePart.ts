@@ -10,7 +10,7 @@ import { latestChanges } from '../../../lib/store/changes.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
 import { findNotebook } from '../../../lib/store/notebooks.ts'
 import { editOnRecord, type RecordedEdit, type RecordingEdit } from '../../../lib/store/recordedEdits.ts'
-import { momentWords } from '../../../lib/words/day.ts'
+import { shownMoment } from '../../../lib/words/day.ts'
 import { differences } from '../../../lib/words/differences.ts'
 import { faultTextIn, wholeFaultText } from '../../../lib/words/faultText.ts'
 import { householdName } from '../../../lib/words/labels.ts'
@@ -191,5 +191,5 @@ async function withRows(
   const read = stored ? readNotebook(stored.document) : undefined
   const by = read?.ok ? householdName(read.value.notebook, last.household) : last.household
   const own = last.household === household ? { own: true as const } : {}
-  return { conflict: { ...answer.conflict, rows, by, when: momentWords(last.at), ...own } }
+  return { conflict: { ...answer.conflict, rows, by, when: shownMoment(last.at), ...own } }
 }

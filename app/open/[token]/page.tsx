@@ -3,7 +3,7 @@ import { lookAtToken, type OpenedKey } from '../../../lib/access/openKey.ts'
 import { assert } from '../../../lib/core/assert.ts'
 import { readNotebook } from '../../../lib/forms/readNotebook.ts'
 import { findNotebook } from '../../../lib/store/notebooks.ts'
-import { momentWords } from '../../../lib/words/day.ts'
+import { shownMoment } from '../../../lib/words/day.ts'
 import { householdName, notebookTitle } from '../../../lib/words/labels.ts'
 import { whatThisIs } from '../../../lib/words/standingTexts.ts'
 import { BareFrame } from '../../ui/BareFrame.tsx'
@@ -87,7 +87,7 @@ function UsedInvitation({ usedAt, starter }: { usedAt: Date; starter: string }) 
   return (
     <Page
       title="This invitation has been used"
-      lead={`It was claimed on ${momentWords(usedAt)}, and works only once.`}
+      lead={`It was claimed on ${shownMoment(usedAt)}, and works only once.`}
     >
       <Panel heading="What to do">
         <p>If that was you, come in by the private link that you were given then.</p>

@@ -130,7 +130,7 @@ export const accountRefusals = {
   'books-changed':
     'The books have changed since this account was drawn up, so nothing was signed. Load the page again: a new account has to be drawn up.',
   'other-hash':
-    'What you were shown is not the text of this account: the hashes differ, so nothing was signed. Load the page again.',
+    'What you were shown is not the text of this account: the check numbers differ, so nothing was signed. Load the page again.',
   'already-signed': 'This party has signed this account already. Load the page again to see who has.',
   'no-such-party': 'There is no such party of your household in this account. Load the page again.',
   'no-such-account': 'There is no such final account of this notebook.',

@@ -66,7 +66,7 @@ export const accountRefusals: RefusalGroup = {
     sentOtherwise(
       'another text than the one that was shown',
       'accountRefusals.other-hash',
-      'What you were shown is not the text of this account: the hashes differ, so nothing was signed.',
+      'What you were shown is not the text of this account: the check numbers differ, so nothing was signed.',
       ...otherHash,
     ),
     {

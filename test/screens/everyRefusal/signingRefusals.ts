@@ -67,7 +67,7 @@ export const signingRefusals: RefusalGroup = {
     sentOtherwise(
       'another text than the one that was shown',
       'signingRefusals.other-hash',
-      'What you were shown is not the text of this revision: the hashes differ, so nothing was signed.',
+      'What you were shown is not the text of this revision: the check numbers differ, so nothing was signed.',
       ...otherHash,
     ),
     {

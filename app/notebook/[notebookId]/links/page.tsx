@@ -1,7 +1,7 @@
 import { openingAddress } from '../../../../lib/access/address.ts'
 import { readNewLinkCookie } from '../../../../lib/access/sessionCookie.ts'
 import { hasLink, openInvitation } from '../../../../lib/store/entryKeys.ts'
-import { momentWords } from '../../../../lib/words/day.ts'
+import { shownMoment } from '../../../../lib/words/day.ts'
 import { householdName } from '../../../../lib/words/labels.ts'
 import { capitalised } from '../../../../lib/words/summary/names.ts'
 import { ButtonLink } from '../../../ui/ButtonLink.tsx'
@@ -54,7 +54,7 @@ export default async function LinksPage({ params }: { params: Promise<{ notebook
             </p>
             {invitation ? (
               <p>
-                An invitation made on {momentWords(invitation.createdAt)} waits to be claimed. Making a new
+                An invitation made on {shownMoment(invitation.createdAt)} waits to be claimed. Making a new
                 one ends it.
               </p>
             ) : null}

@@ -98,7 +98,7 @@ export default async function RecordPage({ params }: { params: Promise<{ noteboo
         <ImportForm
           action={replaceByFile.bind(null, notebookId)}
           label="Put this file in its place"
-          fileLabel="Notebook file (JSON, at most 2 MB)"
+          fileLabel="Notebook file (its name ends in .json; at most 2 MB)"
           largest={largestImport}
           confirm="Replace the whole notebook by this file? What it changes loses both marks."
         />

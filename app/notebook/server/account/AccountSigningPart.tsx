@@ -1,8 +1,9 @@
 import { accountSignatureBlocks } from '../../../../lib/words/account/accountBlocks.ts'
 import { accountIntent, accountNames, accountWords } from '../../../../lib/words/account/accountText.ts'
-import { momentWords } from '../../../../lib/words/day.ts'
+import { checkedMoment } from '../../../../lib/words/day.ts'
 import { ButtonLink } from '../../../ui/ButtonLink.tsx'
 import { Caution } from '../../../ui/Caution.tsx'
+import { CheckNumber } from '../../../ui/CheckNumber.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import { SignatureForm } from '../../forms/SignatureForm.tsx'
 import type { Opened } from '../opened.ts'
@@ -37,10 +38,10 @@ export function AccountSigningPart({
       >
         {stands ? null : <p>{accountWords.changedSince}</p>}
         <p>
-          Drawn up by {names[stored.frozenBy]}, {momentWords(stored.frozenAt)}.
+          Drawn up by {names[stored.frozenBy]}, {checkedMoment(stored.frozenAt)}.
         </p>
         <p className="hash">
-          SHA-256 <code>{stored.sha256}</code>
+          <CheckNumber value={stored.sha256} />
         </p>
         {accountSignatureBlocks(account, stored.sha256, signatures).map((block) => (
           <SignatureView key={`${block.household} ${block.party}`} block={block} />

@@ -1,6 +1,7 @@
 import { accountWords } from '../../../../lib/words/account/accountText.ts'
-import { momentWords } from '../../../../lib/words/day.ts'
+import { checkedMoment } from '../../../../lib/words/day.ts'
 import { ButtonLink } from '../../../ui/ButtonLink.tsx'
+import { CheckNumber } from '../../../ui/CheckNumber.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import type { Opened } from '../opened.ts'
 
@@ -13,14 +14,14 @@ export function RecordAccounts({ opened: { accounts, notebookId } }: { opened: O
       {accounts.map(({ stored, stillToSign, signatures, outdated }) => (
         <Panel key={stored.id} heading={`Final account ${stored.number}`} level={3} tone="quiet">
           <p>
-            Drawn up {momentWords(stored.frozenAt)}.{' '}
+            Drawn up {checkedMoment(stored.frozenAt)}.{' '}
             {stillToSign.length === 0
               ? 'Signed by all.'
               : `${signatures.length} signed, ${stillToSign.length} not signed.`}
             {outdated ? ' A newer account stands in its place.' : ''}
           </p>
           <p className="hash">
-            SHA-256 of the account <code>{stored.sha256}</code>
+            <CheckNumber of="the account" value={stored.sha256} />
           </p>
           <div className="button-row">
             <ButtonLink href={`${home}/final-account.pdf?number=${stored.number}`} download>

@@ -1,7 +1,8 @@
-import { momentWords } from '../../../../lib/words/day.ts'
+import { checkedMoment } from '../../../../lib/words/day.ts'
 import { householdName } from '../../../../lib/words/labels.ts'
 import { hasNotSigned, hasSigned, putUpWords, standingHeading } from '../../../../lib/words/signingWords.ts'
 import type { SummaryInput } from '../../../../lib/words/summary/summaryInput.ts'
+import { CheckNumber } from '../../../ui/CheckNumber.tsx'
 import { HouseholdTag } from '../../../ui/HouseholdTag.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import type { FrozenRevision } from '../standingRevision.ts'
@@ -21,13 +22,13 @@ export function RevisionPart({
   const { revision, notebook, signatures, stillToSign } = frozen
   return (
     <Panel heading={standingHeading(revision.number, stillToSign.length === 0)}>
-      <p>{putUpWords(householdName(notebook, revision.frozenBy), momentWords(revision.frozenAt))}</p>
+      <p>{putUpWords(householdName(notebook, revision.frozenBy), checkedMoment(revision.frozenAt))}</p>
       <SignInShort summary={summary} />
       <ul className="mark-list">
         {signatures.map((one) => (
           <li key={one.id}>
             <HouseholdTag household={one.household} name={one.partyName} />{' '}
-            {hasSigned(momentWords(one.signedAt))}
+            {hasSigned(checkedMoment(one.signedAt))}
           </li>
         ))}
         {stillToSign.map((place) => (
@@ -37,7 +38,7 @@ export function RevisionPart({
         ))}
       </ul>
       <p className="hash">
-        SHA-256 <code>{revision.sha256}</code>
+        <CheckNumber value={revision.sha256} />
       </p>
       <JumpLinks to={jumps} />
     </Panel>
