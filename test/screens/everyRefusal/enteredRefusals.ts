@@ -132,7 +132,7 @@ export const enteredRefusals: RefusalGroup = {
       {
         what: 'hours are entered for a task that the plan has lost meanwhile',
         refuses: 'hoursRefusals.noSuchTask',
-        says: 'This item has no labour line with this task any more. Choose another one, or say that it is for none of them.',
+        says: 'This item has no work line with this task any more. Choose another one, or say that it is for none of them.',
         ...meanwhile(withKeys({ sections: [{ ...section, labour: [section.labour[1]] }, slope] })),
       },
       hoursOf('set the posts', '2', '20.00'),
