@@ -247,7 +247,11 @@ describe('what a reader’s link opens', { timeout: 120_000 }, () => {
       at,
     })
     const text = await textOf(await opened('page', token))
-    for (const words of ['the permit office', '30 April 2099, world time', 'Revision 1, signed by every party'])
+    for (const words of [
+      'the permit office',
+      '30 April 2099, world time',
+      'Revision 1, signed by every party',
+    ])
       expect(text).toContain(words)
   })
 })
