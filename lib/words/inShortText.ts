@@ -47,9 +47,7 @@ function capLine(notebook: Notebook): string {
     const most = moneyWords(minorUnits(cap, digitsOf(notebook)), notebook.currency)
     return [`${householdName(notebook, household)} is asked for at most ${most}`]
   })
-  return caps.length === 0
-    ? 'No cap on what a household can be asked for.'
-    : `Caps: ${caps.join(', ')}.`
+  return caps.length === 0 ? 'No cap on what a household can be asked for.' : `Caps: ${caps.join(', ')}.`
 }
 
 function arrangementLine({ rates, tolerance, instalments }: NonNullable<Notebook['arrangements']>): string {
