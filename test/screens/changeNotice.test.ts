@@ -4,7 +4,7 @@ import { openBrowser } from './browser.ts'
 import { expectPage } from './expectPage.ts'
 import { covers, inSight, placeOf } from './places.ts'
 import { shortNotebook } from './shortNotebook.ts'
-import { hearsNothing, keepPrivateLink, makeInvitation, startedAlone } from './twoHouseholds.ts'
+import { hearsNothing, homeOf, keepPrivateLink, makeInvitation, startedAlone } from './twoHouseholds.ts'
 import { field, formOf, put, save, trySaving } from './typing.ts'
 import { panel } from './visiting.ts'
 import { wrongWith } from './wrongWith.ts'
@@ -77,7 +77,7 @@ describe('a button that is not the next step', () => {
   })
 
   test('on Sign says beside it what stands in the way, once for all that waits for the same', async () => {
-    await b.goto(`${home}/sign`)
+    await b.goto(`${homeOf(b)}/sign`)
     const putUp = b.getByRole('button', { name: 'Put revision 1 up for signing' })
     await expectPage(putUp).toHaveCSS('border-top-style', 'solid')
     await putUp.click()
@@ -96,7 +96,7 @@ const section = () => formOf(b, 'Save this section')
 
 /** Household b types at the top of its window, and household a saves something else of the same section. */
 async function changedWhileTyping(drainage: string): Promise<void> {
-  await b.goto(`${home}/item/s1`)
+  await b.goto(`${homeOf(b)}/item/s1`)
   await put(b, 'notes', 'half a sentence')
   await field(b, 'notes').evaluate((box) => box.scrollIntoView({ block: 'start' }))
   await a.goto(`${home}/item/s1`)
@@ -167,7 +167,7 @@ describe('what both have changed is chosen side by side', () => {
 
   /** Both change the drainage, a first. */
   async function savedTwice(one: string, other: string): Promise<void> {
-    await b.goto(`${home}/item/s1`)
+    await b.goto(`${homeOf(b)}/item/s1`)
     await put(b, 'drainage', other)
     await a.goto(`${home}/item/s1`)
     await put(a, 'drainage', one)

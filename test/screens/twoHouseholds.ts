@@ -69,7 +69,10 @@ export async function neighboursWith(browser: Browser, document: object): Promis
   }
 }
 
-/** A notebook in which the first household is alone at a laptop, and a phone at which the second is to come in. */
+/**
+ * A notebook in which the first household is alone at a laptop, and a phone at which the second is to come in. Its invitation
+ * leads to the address of the install in the house, so the second household's own `homeOf` is another one.
+ */
 export async function startedAlone(browser: Browser, document: object) {
   const [laptop, phone] = [await openLaptop(browser), await openPhone(browser)]
   const [a, b] = [await laptop.newPage(), await phone.newPage()]
