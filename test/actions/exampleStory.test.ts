@@ -6,7 +6,9 @@ import { proposalRefusal } from '../../app/notebook/server/proposedPlan.ts'
 import { draftDiffers, frozenRevisions } from '../../app/notebook/server/standingRevision.ts'
 import { tellExample } from '../../app/start/exampleStory.ts'
 import { needsMet } from '../../lib/core/agreement/needs.ts'
+import { moneyText } from '../../lib/core/amounts/money.ts'
 import { households } from '../../lib/core/people/household.ts'
+import { basicFenceSums } from '../../lib/core/shares/basicFence.ts'
 import { plannedStatement } from '../../lib/core/shares/statement.ts'
 import { readDocument } from '../../lib/forms/readNotebook.ts'
 import { newestFirstAnswer } from '../../lib/store/firstAnswers.ts'
@@ -36,6 +38,17 @@ test('the example has five sections, four gates, a slope, setbacks and what both
   expect(new Set(notebook.line.stations.map(({ gradeFence }) => gradeFence)).size).toBeGreaterThan(4)
   expect(notebook.line.stations.every(({ setback }) => setback !== undefined)).toBe(true)
   expect(new Set(notebook.contributions.map(({ household }) => household))).toEqual(new Set(['a', 'b']))
+})
+
+test('the basic fence that a section of the example pays the difference to is described, and comes to just that', async () => {
+  const { notebook } = await told()
+  const described = notebook.sections.filter(({ basicFence }) => basicFence !== undefined)
+  expect(described.length).toBeGreaterThan(0)
+  for (const { basicFence, share } of described) {
+    const sums = basicFenceSums(basicFence ?? { materials: [], labour: [] }, 2)
+    const held = 'materials' in share && share.materials.principle === 'difference' && share.materials.basic
+    expect(held).toBe(moneyText(sums.materials, 2))
+  }
 })
 
 test('revision 1 of the example is signed by all three, each signature marked as invented', async () => {
