@@ -1,5 +1,7 @@
 import type { Units } from '../core/agreement/notebook.ts'
 import { parseLength } from '../core/amounts/length.ts'
+import { figuresMeant } from '../core/amounts/typedFigure.ts'
+import { lengthMeant } from '../core/amounts/typedLength.ts'
 import { never } from '../core/assert.ts'
 import type { FaultFacts, ValueKind } from '../core/faults.ts'
 import { dayWords } from './day.ts'
@@ -41,7 +43,7 @@ export function faultTextIn(fault: FaultFacts, units: Units | undefined): string
     case 'not-one-of':
       return `${quoted(fault.found)} is not known here; use one of ${listed(fault.allowed)}.`
     case 'number-form':
-      return `${quoted(fault.found)} can't be read as a number: use figures and at most one point, such as "14" or "0.385", with up to ${fault.fractionDigits} digits after the point and no more than 12 before it; no sign, comma or exponent.`
+      return numberText(fault)
     case 'money-digits':
       return fault.digits === 0
         ? `${quoted(fault.found)} has digits after the point; ${fault.currency} is written in whole units, such as "1200".`
@@ -50,6 +52,8 @@ export function faultTextIn(fault: FaultFacts, units: Units | undefined): string
       return `${quoted(fault.found)} is more than 100; a percentage lies between 0 and 100.`
     case 'length-form':
       if (isBareFigure(fault)) return withoutUnit(fault.found.trim(), units)
+      if (lengthMeant(fault.found) !== undefined)
+        return `${quoted(fault.found)} can't be read as a length: write ${quoted(lengthMeant(fault.found) ?? '')}.`
       return `${quoted(fault.found)} can't be read as a length: write a figure with its unit, such as "6 ft", "6' 2-1/2\\"", "1¾ in", "1.83 m" or "45 cm"${fault.mayBeNegative ? ', with a minus in front if it lies below' : ''}; no comma, plus sign or exponent.`.replaceAll(
         '\\"',
         '"',
@@ -99,6 +103,15 @@ export function faultTextIn(fault: FaultFacts, units: Units | undefined): string
     default:
       return never(fault)
   }
+}
+
+/** What else could be meant, where that can be told; else how a number is written. */
+function numberText({ found, fractionDigits }: Extract<FaultFacts, { kind: 'number-form' }>): string {
+  const meant = figuresMeant(found).map(quoted)
+  const begin = `${quoted(found)} can't be read as a number:`
+  return meant.length > 0
+    ? `${begin} write ${meant.join(', or ')}${meant.length > 1 ? ', whichever is meant' : ''}, with a point and without a comma or sign.`
+    : `${begin} use figures and at most one point, such as "14" or "0.385", with up to ${fractionDigits} digits after the point and no more than 12 before it; no sign, comma or exponent.`
 }
 
 /** Where a file can't be read on. The line is named, since a file can be one line or thousands. */

@@ -18,7 +18,7 @@ const oneOfEach: { readonly [Kind in FaultFacts['kind']]: Extract<FaultFacts, { 
   needed: { kind: 'needed', what: 'length' },
   'not-a': { kind: 'not-a', what: 'list', found: '{}' },
   'not-one-of': { kind: 'not-one-of', found: 'fair', allowed: ['equal', 'one'] },
-  'number-form': { kind: 'number-form', found: '1,2', fractionDigits: 6 },
+  'number-form': { kind: 'number-form', found: 'a dozen', fractionDigits: 6 },
   'money-digits': { kind: 'money-digits', found: '1.005', currency: 'USD', digits: 2 },
   'percent-range': { kind: 'percent-range', found: '101' },
   'length-form': { kind: 'length-form', found: '6 feet', mayBeNegative: false },
@@ -153,4 +153,15 @@ describe('a file that can’t be read on', () => {
   test('is told a character that nobody can see by its number', () => {
     expect(broken('\u0000')).toContain('the character U+0000')
   })
+})
+
+test('a number or a length that lacks little is told as it would be right', () => {
+  const number = (found: string) => faultText({ kind: 'number-form', found, fractionDigits: 6 })
+  expect(number('$120')).toBe(
+    '"$120" can\'t be read as a number: write "120", with a point and without a comma or sign.',
+  )
+  expect(number('1,200')).toContain('write "1200", or "1.200", whichever is meant,')
+  expect(faultText({ kind: 'length-form', found: "5'6", mayBeNegative: false })).toBe(
+    '"5\'6" can\'t be read as a length: write "5 ft 6 in".',
+  )
 })

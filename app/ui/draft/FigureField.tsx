@@ -1,6 +1,7 @@
 'use client'
 
 import type { ReactNode } from 'react'
+import { withPoint } from '../../../lib/core/amounts/typedFigure.ts'
 import { describedBy, FieldFrame } from './FieldFrame.tsx'
 import { useField } from './useField.ts'
 
@@ -38,6 +39,11 @@ export function FigureField({
             unit: hasUnit,
           })}
           onChange={(event) => put(event.target.value)}
+          // The keys for figures of some phones have a comma and no point.
+          onBlur={() => {
+            const figure = withPoint(text)
+            if (figure !== text) put(figure)
+          }}
         />
         {hasUnit ? (
           <span className="figure-unit" id={`${id}-unit`}>

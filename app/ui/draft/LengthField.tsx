@@ -1,6 +1,7 @@
 'use client'
 
 import type { ReactNode } from 'react'
+import { lengthMeant } from '../../../lib/core/amounts/typedLength.ts'
 import { describedBy, FieldFrame } from './FieldFrame.tsx'
 import { formWords } from './formWords.ts'
 import { type ReadLength, useReadLength } from './LengthReading.tsx'
@@ -22,8 +23,9 @@ export function LengthField({
   const { id, text, put, errors, findings, ready } = useField(path)
   const around = useReadLength()
   const read = readLength ?? around
+  const length = read?.(text)
   const reading =
-    read === undefined || text.trim() === '' ? undefined : (read(text) ?? formWords.lengthUnread)
+    read === undefined || text.trim() === '' ? undefined : length === undefined ? unread(text) : `= ${length}`
   return (
     <FieldFrame
       id={id}
@@ -35,7 +37,7 @@ export function LengthField({
       after={
         read === undefined ? null : (
           <p className="field-reading figure" id={`${id}-reading`}>
-            {reading === undefined ? '' : `= ${reading}`}
+            {reading ?? ''}
           </p>
         )
       }
@@ -64,4 +66,9 @@ export function LengthField({
       />
     </FieldFrame>
   )
+}
+
+function unread(text: string): string {
+  const meant = lengthMeant(text)
+  return meant === undefined ? formWords.lengthUnread : formWords.lengthMeant(meant)
 }

@@ -91,6 +91,7 @@ export const formWords = {
   rowsNone: 'None yet.',
   rowsFull: (max: number) => `There is room for ${max}.`,
   lengthUnread: 'Not read as a length yet. Write the unit too: 6 ft, 6\' 2-1/2" or 1.83 m.',
+  lengthMeant: (length: string) => `Not read as a length yet. Write ${length}, if that is meant.`,
   copy: 'Copy',
   copied: 'Copied.',
   copySelf: 'Marked: now copy it with your device’s own copy command.',
