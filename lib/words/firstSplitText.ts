@@ -21,7 +21,7 @@ export const firstSplitWords = {
 
 /** What the section and its lines are called until somebody gives them names of their own. */
 export const firstSectionNames = {
-  name: 'The whole fence',
+  name: 'Along the line',
   materials: 'all materials',
   work: 'all the work',
   unit: 'lot',

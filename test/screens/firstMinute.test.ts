@@ -93,7 +93,7 @@ test('a first split that lacks something says where, keeps what was typed, and c
   await put(page, 'length', '60 ft')
   await walk.button('Keep this split')
   await expectPage(page.getByRole('heading', { level: 1, name: 'The line' })).toBeVisible()
-  await expectPage(page.locator('.item-rows').getByText('The whole fence')).toHaveCount(1)
+  await expectPage(page.locator('.item-rows').getByText('Along the line')).toHaveCount(1)
   await context.close()
 })
 
