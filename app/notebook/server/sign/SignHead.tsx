@@ -1,5 +1,6 @@
 import { inShortOfDraft } from '../../../../lib/words/inShortText.ts'
 import { jumpWords } from '../../../../lib/words/signingWords.ts'
+import { LedTo } from '../../../ui/LedTo.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import { JumpLinks, type JumpTo } from './JumpLinks.tsx'
 import { RevisionPart } from './RevisionPart.tsx'
@@ -10,15 +11,20 @@ import { placeId, toSignHere } from './toSignHere.ts'
 
 /** The head of the page for signing: what it is about in short, and where the rest of it is. */
 export function SignHead({ signing }: { signing: Signing }) {
-  const { newest, summary, parts } = signing
+  const { opened, newest, summary, parts, obstacles } = signing
   const jumps = parts.flatMap((part) => jumpsTo(part, signing))
-  return newest ? (
-    <RevisionPart frozen={newest} summary={summary} jumps={jumps} />
-  ) : (
-    <Panel heading={inShortOfDraft}>
-      <SignInShort summary={summary} />
-      <JumpLinks to={jumps} />
-    </Panel>
+  const own = newest?.signatures.filter(({ household }) => household === opened.household).length ?? 0
+  return (
+    <LedTo mark={`${newest?.revision.number ?? 0} ${own} ${obstacles.length === 0}`}>
+      {newest ? (
+        <RevisionPart frozen={newest} summary={summary} jumps={jumps} />
+      ) : (
+        <Panel heading={inShortOfDraft}>
+          <SignInShort summary={summary} />
+          <JumpLinks to={jumps} />
+        </Panel>
+      )}
+    </LedTo>
   )
 }
 
