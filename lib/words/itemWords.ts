@@ -67,7 +67,7 @@ export function obstacleWords(obstacle: Obstacle, notebook: Notebook): string {
     case 'not agreed':
       return `${itemTitle(obstacle.item)}: ${unmarkedBy(obstacle, notebook)}`
     case 'no party':
-      return `${capitalised(householdName(notebook, obstacle.household))} has no party yet who could sign.`
+      return `${capitalised(householdName(notebook, obstacle.household))} has no party yet who could sign: name a person who does.`
     case 'party unnamed':
       return `Party ${obstacle.partyIndex + 1} of ${householdName(notebook, obstacle.household)} has no name.`
     case 'party without capacity':

@@ -67,7 +67,7 @@ describe('putting it up for signing is refused where', () => {
     'not agreed': { spoil: () => {}, said: 'The line: not marked as agreed by no. 14.' },
     'no party': {
       spoil: (document) => (document.households.b.parties = []),
-      said: 'No. 14 has no party yet who could sign.',
+      said: 'No. 14 has no party yet who could sign: name a person who does.',
     },
     'party unnamed': {
       spoil: (document) => (document.households.a.parties[1].name = '  '),

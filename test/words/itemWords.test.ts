@@ -67,7 +67,7 @@ describe('what stands in the way of signing, in words', () => {
       { kind: 'not agreed', item: line, missing: ['a', 'b'] },
       'The line: not marked as agreed by no. 12 and no. 14.',
     ],
-    [{ kind: 'no party', household: 'b' }, 'No. 14 has no party yet who could sign.'],
+    [{ kind: 'no party', household: 'b' }, 'No. 14 has no party yet who could sign: name a person who does.'],
     [{ kind: 'party unnamed', household: 'a', partyIndex: 1 }, 'Party 2 of no. 12 has no name.'],
     [
       { kind: 'party without capacity', household: 'a', partyIndex: 0 },

@@ -166,7 +166,7 @@ export const agreedRefusals: RefusalGroup = {
         'This cost is laid on the sections and gates, and some can\'t be shared yet: "Along the bank"',
         'Party 1 of Heron House has no name.',
         'Party 1 of Heron House has not said yet as what it signs, such as “owner”.',
-        'Bank Cottage has no party yet who could sign.',
+        'Bank Cottage has no party yet who could sign: name a person who does.',
         'not marked as agreed by Heron House and Bank Cottage.',
       ],
     },

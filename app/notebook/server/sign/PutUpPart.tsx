@@ -1,3 +1,4 @@
+import Link from 'next/link'
 import type { Obstacle } from '../../../../lib/core/agreement/readiness.ts'
 import { obstacleWords } from '../../../../lib/words/itemWords.ts'
 import { notYetPutUp } from '../../../../lib/words/signingWords.ts'
@@ -30,7 +31,18 @@ export function PutUpPart({
         <ul>
           {others.map((obstacle) => {
             const words = obstacleWords(obstacle, notebook)
-            return <li key={words}>{words}</li>
+            const href = placeOfObstacle(obstacle, notebookId)
+            return (
+              <li key={words}>
+                {href === undefined ? (
+                  words
+                ) : (
+                  <Link href={href} prefetch={false}>
+                    {words}
+                  </Link>
+                )}
+              </li>
+            )
           })}
         </ul>
       ) : null}
@@ -64,4 +76,18 @@ export function PutUpPart({
       {obstacles.length === 0 ? null : <p className="quiet">{notYetPutUp}</p>}
     </Panel>
   )
+}
+
+/** Where an obstacle is cleared away, where that is one page. */
+function placeOfObstacle({ kind }: Obstacle, notebookId: string): string | undefined {
+  switch (kind) {
+    case 'no party':
+    case 'party unnamed':
+    case 'party without capacity':
+      return `/notebook/${notebookId}/parties`
+    case 'nothing to build':
+      return `/notebook/${notebookId}`
+    default:
+      return undefined
+  }
 }
