@@ -118,16 +118,16 @@ describe('files on their way', () => {
     await add(page)
     const first = page.locator('.upload').nth(0)
     await expectPage(first.locator('.upload-standing')).toHaveText(
-      /^([3-9]|[1-9][0-9]) % sent: [0-9.]+ (kB|MB) of 3 MB$/,
+      /^([3-9]|[1-9][0-9])\s% sent: [0-9.]+\s(kB|MB) of 3\sMB$/,
     )
     await expectPage(first.getByRole('progressbar', { name: 'How much of noise.png is sent' })).toBeVisible()
     expect(await faultsIn(page)).toEqual([])
-    await expectPage.poll(async () => (await heard()).join()).toContain('noise.png, 1 of 2: 25 %')
+    await expectPage.poll(async () => (await heard()).join()).toMatch(/noise\.png, 1 of 2: 25\s%/)
     await page.getByRole('button', { name: 'Stop all that are left' }).click()
     for (const at of [0, 1])
       await expectPage(page.locator('.upload').nth(at)).toContainText('Stopped. Nothing of it was kept.')
     const percents = (await heard()).filter((said) => said.includes('%'))
-    expect(percents.filter((said) => !/: (0|25|50|75|100) %$/.test(said))).toEqual([])
+    expect(percents.filter((said) => !/: (0|25|50|75|100)\s%$/.test(said))).toEqual([])
     await expectPage(page.getByLabel('Caption')).toHaveValue('As it was typed')
     await carry(-1)
     expect(await kept()).toEqual(before)
@@ -229,7 +229,7 @@ describe('the record pack', () => {
     // APPNOTE.TXT of the zip format, 4.3.16: a whole one ends with this record.
     expect(zip.subarray(-22, -18).toString('latin1')).toBe('PK\x05\x06')
     await expectPage(said(page)).toHaveText(
-      /^The record pack is made, [0-9.]+ kB, and being saved by your browser\.$/,
+      /^The record pack is made, [0-9.]+\skB, and being saved by your browser\.$/,
     )
     const seen = await page.evaluate(() => (window as unknown as { seen: string[] }).seen)
     expect(seen[0]).toBe('Looking what belongs to it\u00a0…')

@@ -208,7 +208,7 @@ describe('on a phone', () => {
     await addRow('measured', 'Add a measured post')
     await put(page, 'measured[0].post', '2')
     await expectPage(field(page, 'measured[0].post')).toHaveAccessibleDescription(
-      /line post, planned at 6 ft 11 11\/16 in; its hole is planned 2 ft 6 in deep/,
+      /line post, planned at 6\sft\s11\s11\/16\sin; its hole is planned 2\sft\s6\sin deep/,
     )
     await put(page, 'measured[0].at', '6 ft 10 in')
     await put(page, 'measured[0].depth', '26 in')
