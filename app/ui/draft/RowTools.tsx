@@ -23,7 +23,11 @@ export function RowTools({
   return (
     <div className="row-tools">
       <p className="row-name">
-        <span className="row-place figure">{place + 1}</span> {name}
+        {/* A row without a name is called by its place already. */}
+        {name === formWords.rowName('', place) ? null : (
+          <span className="row-place figure">{place + 1} </span>
+        )}
+        {name}
       </p>
       <button
         type="button"

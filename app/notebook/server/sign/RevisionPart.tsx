@@ -24,7 +24,7 @@ export function RevisionPart({
     <Panel heading={standingHeading(revision.number, stillToSign.length === 0)}>
       <p>{putUpWords(householdName(notebook, revision.frozenBy), checkedMoment(revision.frozenAt))}</p>
       <SignInShort summary={summary} />
-      <ul className="mark-list" data-led-to="">
+      <ul className="mark-list" data-led-to={signatures.length > 0 ? '' : undefined}>
         {signatures.map((one) => (
           <li key={one.id}>
             <HouseholdTag household={one.household} name={one.partyName} />{' '}
