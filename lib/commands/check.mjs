@@ -36,10 +36,17 @@ await runCommand(async () => {
   )
   const tests = await runTests('tests', 'test/vitest.config.mts', reports)
   const built = await check('build', build)
-  const screens = await runTests('screens', 'test/screens/vitest.config.mts', reports)
+  // A browser test waits more than it works: two halves at once, each with an install of its own, take little more than one.
+  const screens = await Promise.all(
+    ['1/2', '2/2'].map((half) =>
+      runTests(`screens ${half.replace('/', ' of ')}`, 'test/screens/vitest.config.mts', reports, [
+        `--shard=${half}`,
+      ]),
+    ),
+  )
   rmSync(reports, { recursive: true, force: true })
 
-  const total = totalCount([types, lint, tests, built, screens])
+  const total = totalCount([types, lint, tests, built, ...screens])
   for (const complaint of total.complaints) console.log(complaint)
   counted = true
   console.log(`${total.passed} passed, ${total.failed} failed`)
@@ -70,8 +77,9 @@ async function check(name, work) {
  * @param {string} name
  * @param {string} config
  * @param {string} reports a folder for the report file
+ * @param {string[]} [options] of Vitest
  */
-async function runTests(name, config, reports) {
+async function runTests(name, config, reports, options = []) {
   console.log(`\n── ${name}`)
   const file = path.join(reports, `${name}.json`)
   const { succeeded } = await runOwned(
@@ -83,6 +91,7 @@ async function runTests(name, config, reports) {
       '--reporter=default',
       '--reporter=json',
       `--outputFile.json=${file}`,
+      ...options,
     ],
     { env: stepEnvironment({ NODE_ENV: 'test' }) },
   )
