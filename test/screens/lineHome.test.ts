@@ -106,8 +106,9 @@ describe('on a laptop', () => {
   })
 
   test('an address with a part in it opens that part', async () => {
+    // From elsewhere: within the page it would be a move of the address alone.
+    await page.goto('about:blank')
     await page.goto(`${home}#look-gate-3`)
-    await page.reload()
     await expectPage(page.getByRole('region', { name: 'Gate 3: Mower gate' })).toBeFocused()
     // The browser alone gives it the focus; that the others are gone says that the page has come to life.
     await expectPage(looks(page)).toHaveCount(1)

@@ -73,7 +73,11 @@ export function useOpenLook(around: RefObject<HTMLElement | null>): string | und
       event.preventDefault()
       close()
     }
-    const moved = () => show(lookInAddress())
+    const moved = () => {
+      // An address that was typed over the page's own: the router has no entry for it, and would take it away again.
+      if (window.history.state === null) window.history.replaceState(null, '', window.location.href)
+      show(lookInAddress())
+    }
     box.addEventListener('click', click)
     box.addEventListener('keydown', key)
     window.addEventListener('popstate', moved)
