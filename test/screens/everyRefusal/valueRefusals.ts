@@ -44,12 +44,12 @@ export const valueRefusals: RefusalGroup = {
       'height.agreed': [
         '1,83 m',
         'fault.length-form',
-        '"1,83 m" can\'t be read as a length: write a figure with its unit',
+        '"1,83 m" can\'t be read as a length: write "1.83 m".',
       ],
       'materials[0].quantity': [
         '1,200',
         'fault.number-form',
-        '"1,200" can\'t be read as a number: use figures and at most one point',
+        '"1,200" can\'t be read as a number: write "1200", or "1.200", whichever is meant',
       ],
       'materials[0].unitPrice': [
         '5.1234567',
