@@ -51,13 +51,7 @@ export function faultTextIn(fault: FaultFacts, units: Units | undefined): string
     case 'percent-range':
       return `${quoted(fault.found)} is more than 100; a percentage lies between 0 and 100.`
     case 'length-form':
-      if (isBareFigure(fault)) return withoutUnit(fault.found.trim(), units)
-      if (lengthMeant(fault.found) !== undefined)
-        return `${quoted(fault.found)} can't be read as a length: write ${quoted(lengthMeant(fault.found) ?? '')}.`
-      return `${quoted(fault.found)} can't be read as a length: write a figure with its unit, such as "6 ft", "6' 2-1/2\\"", "1¾ in", "1.83 m" or "45 cm"${fault.mayBeNegative ? ', with a minus in front if it lies below' : ''}; no comma, plus sign or exponent.`.replaceAll(
-        '\\"',
-        '"',
-      )
+      return lengthText(fault, units)
     case 'length-negative':
       return `${quoted(fault.found)} is negative; only ground heights may be. Write it without the minus.`
     case 'date-form':
@@ -103,6 +97,17 @@ export function faultTextIn(fault: FaultFacts, units: Units | undefined): string
     default:
       return never(fault)
   }
+}
+
+/** A length that lacks its unit or little else is told as it would be right; any other, how a length is written. */
+function lengthText(fault: Extract<FaultFacts, { kind: 'length-form' }>, units: Units | undefined): string {
+  if (isBareFigure(fault)) return withoutUnit(fault.found.trim(), units)
+  const meant = lengthMeant(fault.found)
+  if (meant !== undefined) return `${quoted(fault.found)} can't be read as a length: write ${quoted(meant)}.`
+  return `${quoted(fault.found)} can't be read as a length: write a figure with its unit, such as "6 ft", "6' 2-1/2\\"", "1¾ in", "1.83 m" or "45 cm"${fault.mayBeNegative ? ', with a minus in front if it lies below' : ''}; no comma, plus sign or exponent.`.replaceAll(
+    '\\"',
+    '"',
+  )
 }
 
 /** What else could be meant, where that can be told; else how a number is written. */

@@ -1,3 +1,5 @@
+import { isNumber } from './typedNumber.ts'
+
 /**
  * A figure as a file writes it, from what somebody typed who groups by commas or whose keys have no point: "1250,50" is
  * "1250.50", "1,250.50" too. What can be read in two ways, such as "1,200", and all else stays as it is.
@@ -12,10 +14,6 @@ export function withPoint(typed: string): string {
 export function figuresMeant(typed: string): readonly string[] {
   const bare = typed.replace(/^[^0-9.,-]+|[^0-9.,]+$/gu, '')
   const known = withPoint(bare)
-  if (isPlain(known)) return known === typed ? [] : [known]
+  if (isNumber(known, 6)) return known === typed ? [] : [known]
   return /^[1-9][0-9]{0,2},[0-9]{3}$/.test(bare) ? [bare.replace(',', ''), bare.replace(',', '.')] : []
-}
-
-function isPlain(text: string): boolean {
-  return /^[0-9]{1,12}(\.[0-9]{1,6})?$/.test(text)
 }
