@@ -31,8 +31,8 @@ export async function smallPicture(
 }
 
 async function keepSmall(folder: string, home: string, path: string, bytes: Uint8Array): Promise<void> {
-  // Among what is arriving, so that a draft left behind is swept with the others.
-  const draft = `${folder}/arriving/${randomBytes(12).toString('hex')}`
+  // Among what is arriving, so that a draft left behind is swept with the others; its ending tells it from a file's.
+  const draft = `${folder}/arriving/${randomBytes(12).toString('hex')}.webp`
   try {
     await mkdir(/* turbopackIgnore: true */ `${folder}/arriving`, { recursive: true, mode: 0o700 })
     await mkdir(/* turbopackIgnore: true */ home, { recursive: true, mode: 0o700 })

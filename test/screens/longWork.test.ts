@@ -62,8 +62,8 @@ async function kept() {
   const files = existsSync(folder)
     ? readdirSync(folder, { recursive: true, withFileTypes: true })
         .filter((one) => one.isFile())
-        // Small pictures are made when they are first shown.
-        .filter(({ parentPath }) => !parentPath.includes(join('files', 'small')))
+        // Small pictures are made when they are first shown; whole files have no ending, also while they arrive.
+        .filter(({ name }) => !name.endsWith('.webp'))
     : []
   return database().read(async (tables) => ({
     files: files.length,
