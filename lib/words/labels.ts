@@ -10,15 +10,23 @@ import {
 import type { Household } from '../core/people/household.ts'
 import type { PostKind } from '../core/takeoff/runEdges.ts'
 
+/** What each household is called. */
+export type HouseholdNames = Readonly<Record<Household, string>>
+
 /** What a household is called wherever it is spoken of. */
 export function householdName(
-  notebook: { readonly households: Notebook['households'] },
+  notebook: { readonly households: Readonly<Record<Household, { readonly name: string }>> },
   household: Household,
 ): string {
   return (
     notebook.households[household].name.trim() ||
     (household === 'a' ? 'the first household' : 'the second household')
   )
+}
+
+/** What both are called. */
+export function householdNames(notebook: Parameters<typeof householdName>[0]): HouseholdNames {
+  return { a: householdName(notebook, 'a'), b: householdName(notebook, 'b') }
 }
 
 /** What the notebook is called. */

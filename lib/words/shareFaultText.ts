@@ -6,6 +6,7 @@ import { digitsOf } from '../core/shares/statement.ts'
 import { capsShortWords } from './capText.ts'
 import { faultText } from './faultText.ts'
 import { itemTitle } from './itemWords.ts'
+import { type HouseholdNames, householdNames } from './labels.ts'
 import { shareNames } from './shareText.ts'
 
 /** The item that a fault of the shares is about, and what it is called; undefined where it is about the whole. */
@@ -31,11 +32,11 @@ const untilCounted =
   'From the first count on each is asked for half, until both take one count. Or share it another way.'
 
 /** The same on the item's own page, each sentence once. */
-export function itemFaultTexts(faults: readonly Fault[]): readonly string[] {
+export function itemFaultTexts(names: HouseholdNames, faults: readonly Fault[]): readonly string[] {
   const texts = faults.map((fault) =>
     isCountedNowhere(fault)
       ? `${countedNowhere} Count them under “Passages a week”. ${untilCounted}`
-      : faultText(fault),
+      : namedText(names, fault),
   )
   return [...new Set(texts)]
 }
@@ -57,10 +58,20 @@ export function capsFallShort(
 export function shareFaultText(notebook: Notebook, fault: Fault): string {
   const item = itemAtFault(notebook, fault)
   if (item === undefined)
-    return fault.kind === 'caps-short' ? capsFallShort(notebook, fault) : faultText(fault)
+    return fault.kind === 'caps-short'
+      ? capsFallShort(notebook, fault)
+      : namedText(householdNames(notebook), fault)
   if (isCountedNowhere(fault))
     return `${item.title}: ${countedNowhere} Count them on its page. ${untilCounted}`
-  return `${item.title}: ${faultText(fault)}`
+  return `${item.title}: ${namedText(householdNames(notebook), fault)}`
+}
+
+/** The one sentence of faults of shares that speaks of a household calls it by its name. */
+function namedText(names: HouseholdNames, fault: Fault): string {
+  const text = faultText(fault)
+  return fault.kind === 'saving-outside'
+    ? text.replace(`household ${fault.household}`, () => names[fault.household])
+    : text
 }
 
 /** The same of several faults, each sentence once: a gate lacks its count for both of its pots. */

@@ -313,7 +313,7 @@ describe('two households that save the same part at once', () => {
       { part: 'caps' },
       () => ({ caps: { b: '1.00' } }),
       () => ({ caps: { b: '2.00' } }),
-      'Caps, household b',
+      'Caps, no. 14',
     ],
     [
       'the terms',

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { differences, differenceWords } from '../../lib/words/differences.ts'
+import { differences, differenceWords, labelOf } from '../../lib/words/differences.ts'
 
 const words = (before: unknown, after: unknown) => differences(before, after).map(differenceWords)
 const item = (more: Record<string, unknown>, currency = 'USD') => ({ currency, item: { id: 's1', ...more } })
@@ -88,6 +88,22 @@ describe('what differs, in words', () => {
       'Share, materials, principle: halves before, one household now',
       'Share, materials, household: now household b',
     ])
+  })
+
+  test('calls the households by their names where they are known, and leaves what was typed', () => {
+    const known = { currency: 'USD', names: { a: 'no. 12', b: 'no. 14' } }
+    const named = (before: unknown, after: unknown) => differences(before, after, known).map(differenceWords)
+    const share = (materials: unknown) => item({ share: { materials } })
+    expect(
+      named(share({ principle: 'one', household: 'a' }), share({ principle: 'one', household: 'b' })),
+    ).toEqual(['Share, materials, household: no. 12 before, no. 14 now'])
+    expect(named({ caps: { b: '1500' } }, { caps: { b: '900' } })).toEqual([
+      'Caps, no. 14: $1,500.00 before, $900.00 now',
+    ])
+    expect(named({}, { share: { sourceA: 'a quote of household b' } })).toEqual([
+      'Share, where the figure of no. 12 comes from: now a quote of household b',
+    ])
+    expect(labelOf(['line', 'stations', 0, 'gradeB'], known.names)).toBe('Line, station 1, ground of no. 14')
   })
 
   test('leaves words that somebody typed as they are, even where they are words of the format', () => {

@@ -30,6 +30,8 @@ const notebook = notebookWith({
   ],
 })
 
+const names = { a: 'no. 12', b: 'no. 14' }
+
 test('a gate that nobody counted is named once, with what to do', () => {
   const { faults } = shareItems(notebook)
   const texts = faultTexts(notebook, faults)
@@ -40,7 +42,10 @@ test('a gate that nobody counted is named once, with what to do', () => {
 })
 
 test('on its own page such a gate is not named, and the panel to count in is', () => {
-  const texts = itemFaultTexts(shareItems(notebook).faults.filter(({ path }) => path.startsWith('gates')))
+  const texts = itemFaultTexts(
+    names,
+    shareItems(notebook).faults.filter(({ path }) => path.startsWith('gates')),
+  )
   expect(texts).toHaveLength(1)
   expect(texts[0]).toMatch(/^nobody has counted its passages a week yet.*under “Passages a week”/)
 })
@@ -49,6 +54,20 @@ test('any other fault names its item before what is wrong', () => {
   expect(faultTexts(notebook, shareItems(notebook).faults)[0]).toMatch(
     /Along the lane: There is something to share by benefit, but both figures are zero/,
   )
+})
+
+test('a share of a saving that no household can be asked for says which by its name', () => {
+  const saving = { principle: 'saving', aloneA: '10', aloneB: '90' }
+  const dear = notebookWith({
+    households: { a: { name: 'Mill house' }, b: { name: 'Weir house' } },
+    sections: [{ id: 's1', name: 'Along the lane', materials: [bought('10')], share: { together: saving } }],
+  })
+  const { faults } = shareItems(dear)
+  expect(faults[0]).toMatchObject({ kind: 'saving-outside', household: 'a' })
+  expect(faultTexts(dear, faults)[0]).toMatch(
+    /^Along the lane: Sharing the saving would ask Mill house for -?[0-9.]+ of a pot of 10/,
+  )
+  expect(itemFaultTexts({ a: 'Mill house', b: 'Weir house' }, faults)[0]).toMatch(/would ask Mill house for/)
 })
 
 test('a fault of the whole names no item', () => {

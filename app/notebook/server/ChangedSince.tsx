@@ -13,7 +13,7 @@ import {
   historyTitles,
   moreLikeItWords,
 } from '../../../lib/words/happeningText.ts'
-import { householdName } from '../../../lib/words/labels.ts'
+import { householdName, householdNames } from '../../../lib/words/labels.ts'
 import { ButtonLink } from '../../ui/ButtonLink.tsx'
 import { PressForm } from '../../ui/draft/PressForm.tsx'
 import { FoldedPart } from '../../ui/FoldedPart.tsx'
@@ -47,7 +47,7 @@ export async function ChangedSince({ opened }: { opened: Opened }) {
     const page = pageOfChange(opened, change)
     const words =
       change.kind === 'edit'
-        ? changeWords(change.before, change.after).slice(0, 3)
+        ? changeWords(change.before, change.after, householdNames(notebook)).slice(0, 3)
         : [happeningWords(change, titles.get(change.itemKey) ?? '', titleOf)]
     return (
       <li key={change.id}>

@@ -9,6 +9,7 @@ import {
   sealedHistoryWords,
   shortHash,
 } from '../../../lib/words/happeningText.ts'
+import { householdNames } from '../../../lib/words/labels.ts'
 import { ButtonLink } from '../../ui/ButtonLink.tsx'
 import { Caution } from '../../ui/Caution.tsx'
 import { Panel } from '../../ui/Panel.tsx'
@@ -34,6 +35,7 @@ export function HistoryView({
   /** The address of the whole history as a file. */
   file: string
 }) {
+  const names = householdNames(notebook)
   return (
     <>
       <HistoryHeadPanel shown={shown} file={file} />
@@ -50,7 +52,7 @@ export function HistoryView({
               page={pageOf(entry)}
               words={
                 entry.kind === 'edit'
-                  ? changeWords(entry.before, entry.after)
+                  ? changeWords(entry.before, entry.after, names)
                   : [happeningWords(entry, shown.titles.get(entry.itemKey) ?? entry.itemKey, shown.titleOf)]
               }
             />

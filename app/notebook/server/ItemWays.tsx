@@ -51,7 +51,7 @@ export function ItemWays({ found, names, id, notebookId, fingerprint, choose }: 
         before={
           chosen.ok
             ? null
-            : itemFaultTexts(chosen.faults).map((text) => (
+            : itemFaultTexts(names, chosen.faults).map((text) => (
                 <p key={text}>As it is chosen now it can’t be shared: {text}</p>
               ))
         }
@@ -125,7 +125,7 @@ function WaysRest({
       {chosen.ok ? (
         <ItemShareView item={chosen.value} names={names} />
       ) : (
-        itemFaultTexts(chosen.faults).map((text) => <p key={text}>It can’t be shared yet: {text}</p>)
+        itemFaultTexts(names, chosen.faults).map((text) => <p key={text}>It can’t be shared yet: {text}</p>)
       )}
     </Panel>
   )

@@ -2,7 +2,7 @@ import { lookOf } from '../../../lib/core/agreement/itemStatus.ts'
 import { otherHousehold } from '../../../lib/core/people/household.ts'
 import { dayWords, shownMoment } from '../../../lib/words/day.ts'
 import { differences, differenceWords, sameInWords } from '../../../lib/words/differences.ts'
-import { householdName } from '../../../lib/words/labels.ts'
+import { type HouseholdNames, householdName, householdNames } from '../../../lib/words/labels.ts'
 import { shareNames } from '../../../lib/words/shareText.ts'
 import { statusWords } from '../../../lib/words/statusText.ts'
 import { PressForm } from '../../ui/draft/PressForm.tsx'
@@ -89,7 +89,7 @@ export function MarkBox({
       {change ? (
         <Workings
           summary={`Last changed by ${householdName(notebook, change.household)}, ${shownMoment(change.at)}`}
-          steps={changeWords(change.before, change.after)}
+          steps={changeWords(change.before, change.after, householdNames(notebook))}
         />
       ) : null}
     </div>
@@ -97,9 +97,9 @@ export function MarkBox({
 }
 
 /** What changed, in words; at least one line. */
-export function changeWords(before: unknown, after: unknown): readonly string[] {
+export function changeWords(before: unknown, after: unknown, names: HouseholdNames): readonly string[] {
   if (before === null || before === undefined) return ['Added.']
   if (after === null || after === undefined) return ['Removed.']
-  const rows = differences(before, after).map(differenceWords)
+  const rows = differences(before, after, { names }).map(differenceWords)
   return rows.length > 0 ? rows : [sameInWords]
 }

@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react'
 import { otherHousehold } from '../../../lib/core/people/household.ts'
-import { householdName, notebookTitle } from '../../../lib/words/labels.ts'
+import { householdName, householdNames, notebookTitle } from '../../../lib/words/labels.ts'
 import { whatThisIs } from '../../../lib/words/standingTexts.ts'
 import { householdStart } from '../../../lib/words/summary/names.ts'
 import { KeptDrafts } from '../../ui/draft/KeptDrafts.tsx'
@@ -8,6 +8,7 @@ import { StayCurrent } from '../../ui/live/StayCurrent.tsx'
 import { NotebookFrame } from '../../ui/NotebookFrame.tsx'
 import { OpenMatters } from '../../ui/OpenMatters.tsx'
 import { Page, type PageHead } from '../../ui/Page.tsx'
+import { KnownNames } from '../forms/KnownNames.tsx'
 import { mattersOn } from './mattersOn.ts'
 import type { Opened } from './opened.ts'
 import { openMatters } from './openMatters.ts'
@@ -50,18 +51,20 @@ export function NotebookShell({
         otherName={householdStart(notebook, otherHousehold(household))}
       />
       <KeptDrafts owner={`${notebookId} ${household}`}>
-        <Page
-          {...head}
-          notice={
-            openBeside ? undefined : (
-              <div className="page-notice">
-                <OpenMatters items={mattersOn(openMatters(opened), notebookId, page)} />
-              </div>
-            )
-          }
-        >
-          {children}
-        </Page>
+        <KnownNames names={householdNames(notebook)}>
+          <Page
+            {...head}
+            notice={
+              openBeside ? undefined : (
+                <div className="page-notice">
+                  <OpenMatters items={mattersOn(openMatters(opened), notebookId, page)} />
+                </div>
+              )
+            }
+          >
+            {children}
+          </Page>
+        </KnownNames>
       </KeptDrafts>
       <UnitsSwitch opened={opened} />
     </NotebookFrame>

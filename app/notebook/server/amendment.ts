@@ -4,6 +4,7 @@ import { changedItemTitle } from '../../../lib/words/itemWords.ts'
 import type { Amendment } from '../../../lib/words/summary/summaryInput.ts'
 import { itemChanges, renamedDecisions } from './itemChanges.ts'
 import { changeWords } from './MarkBox.tsx'
+import { namesIn } from './namesIn.ts'
 import type { FrozenRevision } from './standingRevision.ts'
 
 /**
@@ -26,10 +27,11 @@ export function amendmentOf(
   const was = JSON.parse(base.revision.canonicalText) as NotebookDocument
   // Receipts, what they came to, and the letter that first asked are no part of an agreement.
   const { contributions: _given, books: _books, letter: _letter, ...is } = text
+  const names = namesIn(text)
   const items = [...agreedItems(is), ...agreedItems(was)]
   const changes = itemChanges(was, is, renamedDecisions(was, is)).map((change) => ({
     title: changedItemTitle({ ...change, before: change.before, after: change.after }, items),
-    lines: changeWords(change.before, change.after),
+    lines: changeWords(change.before, change.after, names),
   }))
   return { number: base.revision.number, changes }
 }

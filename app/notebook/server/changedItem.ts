@@ -4,6 +4,7 @@ import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
 import { changesOf } from '../../../lib/store/changes.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
 import { type Difference, differences } from '../../../lib/words/differences.ts'
+import { namesIn } from './namesIn.ts'
 
 /**
  * What changed in an item since it had this fingerprint, from the record of edits; no rows where the record does not know
@@ -21,7 +22,7 @@ export async function changedSinceFingerprint(
   const then = changes
     .map(({ before }) => itemOf(before))
     .find((item) => item !== undefined && fingerprintOf(item) === fingerprint)
-  return then === undefined ? [] : differences(then, now)
+  return then === undefined ? [] : differences(then, now, { names: namesIn(document) })
 }
 
 /** The record keeps an item together with its currency. */

@@ -32,7 +32,9 @@ export function proposableItems(opened: Opened, answered: Proposal | undefined):
         asks === undefined
           ? 'Can’t be shared yet.'
           : `Asks ${money(asks.a)} of ${names.a} and ${money(asks.b)} of ${names.b} now.`,
-      theirs: differences(now, would, notebook.currency).map((one) => `${proposedChangeWords(one)}.`),
+      theirs: differences(now, would, { currency: notebook.currency, names }).map(
+        (one) => `${proposedChangeWords(one)}.`,
+      ),
     }
   })
 }

@@ -4,6 +4,7 @@ import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
 import { fingerprintOf } from '../../../lib/store/fingerprint.ts'
 import type { ProposedItem } from '../../../lib/store/proposals.ts'
 import { type Difference, differences } from '../../../lib/words/differences.ts'
+import { namesIn } from './namesIn.ts'
 
 type Item = Readonly<Record<string, unknown>>
 
@@ -31,7 +32,7 @@ export type Fitting = Extract<ProposedNow, { readonly since: 'as it was' | 'move
 
 export function proposedNow(document: NotebookDocument, proposed: ProposedItem): ProposedNow {
   const { id, fingerprint, was, item } = proposed
-  const currency = String(document.currency)
+  const known = { currency: String(document.currency), names: namesIn(document) }
   const now = readPart(document, { part: 'item', id })
   if (now === undefined) return { id, since: 'gone' }
   if (fingerprintOf(now) === fingerprint) return { id, since: 'as it was', now, item, changed: [] }
@@ -43,10 +44,10 @@ export function proposedNow(document: NotebookDocument, proposed: ProposedItem):
       since: 'moved on',
       now,
       item: { ...onto.item, id },
-      changed: differences(was, now, currency),
+      changed: differences(was, now, known),
     }
   const only = (from: Item) => Object.fromEntries(onto.keys.map((key) => [key, from[key]]))
-  return { id, since: 'changed', now, keys: onto.keys, changed: differences(only(was), only(now), currency) }
+  return { id, since: 'changed', now, keys: onto.keys, changed: differences(only(was), only(now), known) }
 }
 
 export function isFitting(one: ProposedNow): one is Fitting {

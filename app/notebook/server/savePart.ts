@@ -13,7 +13,7 @@ import { editOnRecord, type RecordedEdit, type RecordingEdit } from '../../../li
 import { shownMoment } from '../../../lib/words/day.ts'
 import { differences } from '../../../lib/words/differences.ts'
 import { faultTextIn, wholeFaultText } from '../../../lib/words/faultText.ts'
-import { householdName } from '../../../lib/words/labels.ts'
+import { householdNames } from '../../../lib/words/labels.ts'
 import { itemRefusals, pressRefusals } from '../../../lib/words/pressText.ts'
 import { savingRefusals } from '../../../lib/words/savingText.ts'
 import type { Fault as FieldFault, SaveAnswer } from '../../ui/draft/saveAnswer.ts'
@@ -177,7 +177,10 @@ async function withRows(
   const { notebookId, part, household } = asked
   if (!('conflict' in answer)) return answer
   const { theirs } = answer.conflict
-  const rows = differences(draft, theirs).map(({ label, before, after }) => ({
+  const stored = await findNotebook(notebookId)
+  const read = stored ? readNotebook(stored.document) : undefined
+  const names = read?.ok ? householdNames(read.value.notebook) : undefined
+  const rows = differences(draft, theirs, names && { names }).map(({ label, before, after }) => ({
     label,
     yours: before,
     theirs: after,
@@ -187,9 +190,7 @@ async function withRows(
     .filter((change) => isOfPart(part, change.itemKey))
     .sort((one, other) => other.id - one.id)
   if (!last) return { conflict: { ...answer.conflict, rows } }
-  const stored = await findNotebook(notebookId)
-  const read = stored ? readNotebook(stored.document) : undefined
-  const by = read?.ok ? householdName(read.value.notebook, last.household) : last.household
+  const by = names?.[last.household] ?? last.household
   const own = last.household === household ? { own: true as const } : {}
   return { conflict: { ...answer.conflict, rows, by, when: shownMoment(last.at), ...own } }
 }

@@ -7,7 +7,8 @@ import { saysTheSame } from '../../../lib/forms/mergeDrafts.ts'
 import { proposedKeys } from '../../../lib/forms/proposedOnto.ts'
 import { isObject } from '../../../lib/forms/readNotebook.ts'
 import type { Proposal, ProposedItem } from '../../../lib/store/proposals.ts'
-import { differences, differenceWords } from '../../../lib/words/differences.ts'
+import { differences, differenceWords, type KnownBeside } from '../../../lib/words/differences.ts'
+import { householdNames } from '../../../lib/words/labels.ts'
 import { proposedChangeWords, thenProposedWords } from '../../../lib/words/proposalText.ts'
 import { itemShareSentences, shareNames } from '../../../lib/words/shareText.ts'
 import { itemTitles } from './itemTitles.ts'
@@ -47,7 +48,7 @@ export type ShownProposal = {
 export function shownProposal(opened: Opened, proposal: Proposal): ShownProposal {
   const { document, inForce, standings } = opened
   const titleOf = itemTitles(document, proposal.items)
-  const { currency } = opened.notebook
+  const beside = { currency: opened.notebook.currency, names: householdNames(opened.notebook) }
   const found = proposal.items.map((item) => ({ item, now: proposedNow(document, item) }))
   const fitting = found.map(({ now }) => now).filter(isFitting)
   const plan = fitting.length === found.length ? proposedPlan(document, fitting, inForce.caps) : undefined
@@ -74,9 +75,9 @@ export function shownProposal(opened: Opened, proposal: Proposal): ShownProposal
         ? differences(
             withoutShare(now.now, would !== undefined),
             withoutShare(now.item, would !== undefined),
-            currency,
+            beside,
           ).map(proposedChangeWords)
-        : thenProposed(item, currency),
+        : thenProposed(item, beside),
     }
   }
   const marked = standings
@@ -103,8 +104,8 @@ function potThatStays(before: unknown, after: unknown): (typeof pots)[number] | 
 }
 
 /** What was proposed for an item as it then was. */
-function thenProposed({ was, item }: ProposedItem, currency: string): readonly string[] {
-  return was === undefined ? [] : differences(was, item, currency).map(thenProposedWords)
+function thenProposed({ was, item }: ProposedItem, known: KnownBeside): readonly string[] {
+  return was === undefined ? [] : differences(was, item, known).map(thenProposedWords)
 }
 
 function withoutShare(item: Readonly<Record<string, unknown>>, left: boolean) {

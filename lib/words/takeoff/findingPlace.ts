@@ -2,6 +2,7 @@ import type { Notebook } from '../../core/agreement/notebook.ts'
 import type { Finding } from '../../core/takeoff/finding.ts'
 import { labelOf } from '../differences.ts'
 import { itemTitle } from '../itemWords.ts'
+import { householdNames } from '../labels.ts'
 
 /** What a finding is of, by its name: the item, and within it or the line the entry that the path names. */
 export function findingPlace(notebook: Notebook, path: string): string {
@@ -35,6 +36,9 @@ export function findingName(notebook: Notebook, { path, kind }: Pick<Finding, 'p
     .replace(/^(buildUp|measured\[[0-9]+\])\.?/, '')
   if (within === '') return place
   const keys = within.split(/[.[\]]+/).filter(Boolean)
-  const label = labelOf(keys.map((key) => (/^[0-9]+$/.test(key) ? Number(key) : key)))
+  const label = labelOf(
+    keys.map((key) => (/^[0-9]+$/.test(key) ? Number(key) : key)),
+    householdNames(notebook),
+  )
   return `${place}, ${label.charAt(0).toLowerCase()}${label.slice(1)}`
 }

@@ -57,7 +57,7 @@ export function ItemLook({
               label={`Asked for, of ${money(shares.total)} in all`}
             />
           ) : null}
-          {itemFaultTexts(faults).map((text) => (
+          {itemFaultTexts(names, faults).map((text) => (
             <p key={text}>This can’t be shared yet: {text}</p>
           ))}
           <MarkBox opened={opened} standing={standing} since={since} back={`${home}#${id}`} />

@@ -8,7 +8,7 @@ import { kindOf, readPart } from '../../../../../lib/forms/parts.ts'
 import { fingerprintOf } from '../../../../../lib/store/fingerprint.ts'
 import { passageRounds } from '../../../../../lib/store/passageRounds.ts'
 import { itemTitle } from '../../../../../lib/words/itemWords.ts'
-import { kindWords } from '../../../../../lib/words/labels.ts'
+import { householdNames, kindWords } from '../../../../../lib/words/labels.ts'
 import { itemFaultTexts } from '../../../../../lib/words/shareFaultText.ts'
 import { shareNames } from '../../../../../lib/words/shareText.ts'
 import { ButtonLink } from '../../../../ui/ButtonLink.tsx'
@@ -73,7 +73,7 @@ export default async function ItemPage({
       <Panel heading="What it asks of each household">
         {shares ? <ItemShareView item={shares} names={shareNames(notebook, uses)} /> : null}
         {shares ? <ItemWhy opened={opened} shares={shares} /> : null}
-        {itemFaultTexts(faults).map((text) => (
+        {itemFaultTexts(householdNames(notebook), faults).map((text) => (
           <p key={text}>This can’t be shared yet: {text}</p>
         ))}
         <div className="button-row">
