@@ -27,9 +27,8 @@ export function ItemShareView({ item, names }: { item: ItemShares; names: ShareN
       ))}
       {item.hours.hours > 0n ? (
         <p>
-          <strong>Hours.</strong> {hoursText(item.hours.hours)} are planned. By the same shares{' '}
-          {hoursText(item.hours.a)} of them fall to {names.a} and {hoursText(item.hours.b)} to {names.b}; it
-          is the same work as above, counted in hours.
+          <strong>Hours.</strong> {hoursText(item.hours.hours)} are planned, the same work counted in hours:{' '}
+          {hoursText(item.hours.a)} fall to {names.a} and {hoursText(item.hours.b)} to {names.b}.
         </p>
       ) : null}
       {gifts.a > 0n || gifts.b > 0n ? (

@@ -19,7 +19,7 @@ export function sharingSteps(): void {
           `So ${asksA} $817.91, ${asksB} $450.00.`,
         // 12 · 25 + 7.5 · 34 + 3 · 41.50 = 679.50.
         `Work. Agreed parts: 60 percent of $679.50 is asked of Larkspur Cottage and 40 percent of The Mill House: ${asksA} $407.70, ${asksB} $271.80.`,
-        'Hours. 22.50 are planned. By the same shares 13.50 of them fall to Larkspur Cottage and 9.00 to The Mill House; it is the same work as above, counted in hours.',
+        'Hours. 22.50 are planned, the same work counted in hours: 13.50 fall to Larkspur Cottage and 9.00 to The Mill House.',
         'Given freely. The Mill House gives 5.00 hours that are in no sum. Thank you.',
       ],
       [
