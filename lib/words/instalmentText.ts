@@ -23,7 +23,7 @@ export function partStandingWords({ state, paidOn, rest, amount }: PartStanding,
   const toPay = `${left} ${rest < amount ? 'still to pay' : 'to pay'}`
   switch (state) {
     case 'met':
-      return 'settled: the balance asks for no more of it'
+      return 'met otherwise'
     case 'paid':
       return paidOn === undefined ? 'nothing to pay' : `paid on ${dayWords(paidOn)}`
     case 'overdue':
@@ -43,17 +43,18 @@ export function instalmentSentences(
 ): readonly string[] {
   const money = (minor: Minor) => moneyWords(minor, currency)
   const payer = capitalised(names[from])
+  const elsewhere = met > 0n ? `, ${money(met)} is met otherwise` : ''
   const left =
     rest > 0n
-      ? `${money(paid)} is paid; ${money(rest)} is left.`
+      ? `${money(paid)} is paid${elsewhere}, and ${money(rest)} is left.`
       : met > 0n
-        ? `${money(paid)} is paid, and nothing of the plan is left to pay.`
+        ? `${money(paid)} is paid${elsewhere}, and nothing of the plan is left to pay.`
         : 'All of it is paid.'
   return [
     `${payer} pays ${money(total)} to ${names[to]} in instalments. ${left}`,
     ...(met > 0n
       ? [
-          `The plan has ${money(met)} more than ${names[from]} is still to bring in money. That much is not missing: it settles the earliest instalments that are not paid.`,
+          `Met otherwise: ${names[from]} has ${rest > 0n ? `only ${money(rest)}` : 'nothing'} left to bring in money, since what it gave in other ways counts too (to a supplier, in goods, in hours), or the fence asks for less of it now. The earliest instalments that are not paid are met first.`,
         ]
       : []),
     ...planShortSentences({ from, rest, short }, names, currency),

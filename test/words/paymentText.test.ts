@@ -114,7 +114,7 @@ describe('a payment plan in words', () => {
 
   test('says what is paid, what is left, and what is overdue', () => {
     expect(instalmentSentences(standing, { a: 'No. 12', b: 'No. 14' }, 'USD').slice(0, 2)).toEqual([
-      'No. 14 pays $300.00 to No. 12 in instalments. $150.00 is paid; $150.00 is left.',
+      'No. 14 pays $300.00 to No. 12 in instalments. $150.00 is paid, and $150.00 is left.',
       '$50.00 of the plan is overdue.',
     ])
   })
@@ -130,13 +130,13 @@ describe('a payment plan in words', () => {
   test('says what the balance asks for no more, and misses none of it', () => {
     expect(told(8000n)).toEqual([
       'paid on 2 May 2027',
-      'settled: the balance asks for no more of it',
+      'met otherwise',
       'not due yet: $80.00 still to pay',
-      'No. 14 pays $300.00 to No. 12 in instalments. $150.00 is paid; $80.00 is left.',
-      'The plan has $70.00 more than No. 14 is still to bring in money. That much is not missing: it settles the earliest instalments that are not paid.',
+      'No. 14 pays $300.00 to No. 12 in instalments. $150.00 is paid, $70.00 is met otherwise, and $80.00 is left.',
+      'Met otherwise: No. 14 has only $80.00 left to bring in money, since what it gave in other ways counts too (to a supplier, in goods, in hours), or the fence asks for less of it now. The earliest instalments that are not paid are met first.',
     ])
     expect(told(0n)[3]).toBe(
-      'No. 14 pays $300.00 to No. 12 in instalments. $150.00 is paid, and nothing of the plan is left to pay.',
+      'No. 14 pays $300.00 to No. 12 in instalments. $150.00 is paid, $150.00 is met otherwise, and nothing of the plan is left to pay.',
     )
   })
 
