@@ -9,6 +9,12 @@ export function lengthWords(length: Millimetres, units: Units): string {
   return length.over < 0n && !/^0 (m|in)$/.test(words) ? `−${words}` : words
 }
 
+/** A place along the line: its beginning lies at 0 ft, as one would write it on a plan, and not at 0 in. */
+export function stationWords(at: Millimetres, units: Units): string {
+  const words = lengthWords(at, units)
+  return words === '0 in' ? '0 ft' : words
+}
+
 function metricWords(size: Millimetres): string {
   const millimetres = roundHalfUp(size.over, size.under).toString().padStart(4, '0')
   return `${millimetres.slice(0, -3)}.${millimetres.slice(-3)} m`.replace(/\.?0+ m$/, ' m')

@@ -3,7 +3,7 @@ import type { Millimetres } from '../../../lib/core/amounts/length.ts'
 import { offCentre, postsBySection } from '../../../lib/core/takeoff/measuredPosts.ts'
 import type { TakeOff } from '../../../lib/core/takeoff/takeOff.ts'
 import { postKindWords } from '../../../lib/words/labels.ts'
-import { lengthWords } from '../../../lib/words/length.ts'
+import { lengthWords, stationWords } from '../../../lib/words/length.ts'
 
 /** One post of a section in words: what it is, where it is planned, where it stands. */
 export type PostRow = {
@@ -30,8 +30,8 @@ export function plannedPosts(notebook: Notebook, found: TakeOff, section: number
     return [
       {
         kind: postKindWords[post.kind],
-        planned: lengthWords(post.planned, units),
-        stands: lengthWords(post.at, units),
+        planned: stationWords(post.planned, units),
+        stands: stationWords(post.at, units),
         off: off.over === 0n ? '' : offWords(off, units),
         plannedDepth: deep(size.depth),
         depth: deep(post.measured?.depth ?? size.depth),

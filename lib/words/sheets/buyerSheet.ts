@@ -3,7 +3,7 @@ import type { Member } from '../../core/takeoff/buildUp.ts'
 import type { TakeOff } from '../../core/takeoff/takeOff.ts'
 import { dayWords } from '../day.ts'
 import { postKindWords } from '../labels.ts'
-import { lengthWords } from '../length.ts'
+import { stationWords } from '../length.ts'
 import type { Block } from '../summary/block.ts'
 import { itemTitle, spokenList } from '../summary/names.ts'
 import { standingWords } from '../summary/openingBlocks.ts'
@@ -115,7 +115,7 @@ function postParagraph(notebook: Notebook, { posts }: TakeOff): Block[] {
     post.kind === 'line' || post.kind === 'brace'
       ? []
       : [
-          `post ${index + 1}, ${postKindWords[post.kind]}, at ${unbroken(lengthWords(post.at, notebook.units))}`,
+          `post ${index + 1}, ${postKindWords[post.kind]}, at ${unbroken(stationWords(post.at, notebook.units))}`,
         ],
   )
   if (fixed.length === 0) return []

@@ -9,7 +9,7 @@ import type { BuiltPost } from '../../core/takeoff/sectionParts.ts'
 import type { Answer } from '../../core/takeoff/setbacks.ts'
 import { dayWords } from '../day.ts'
 import { householdName } from '../labels.ts'
-import { lengthWords } from '../length.ts'
+import { lengthWords, stationWords } from '../length.ts'
 import { exaggeration } from './drawingExaggeration.ts'
 import { householdsNamed } from './householdsNamed.ts'
 import { capitalised, itemTitle } from './names.ts'
@@ -31,6 +31,7 @@ export const postKindWords: Readonly<Record<PostKind, string>> = {
 /** What the drawing says of posts, bays, holes, limits and the stated error: a part of `drawingWords`. */
 export function builtDrawingWords(notebook: Notebook) {
   const long = (length: Millimetres) => unbroken(lengthWords(length, notebook.units))
+  const along = (at: Millimetres) => unbroken(stationWords(at, notebook.units))
   const points = setbackPoints(notebook.line.stations)
   const offLine = (setback: Millimetres | undefined) =>
     setback === undefined
@@ -62,12 +63,12 @@ export function builtDrawingWords(notebook: Notebook) {
     sectionKey: (index: number) => `Section\u00A0${index + 1}`,
     sheet: (title: string, number: number, of: number) =>
       of === 1 ? title : `${title}, sheet ${number} of ${of}`,
-    sheetReach: (from: Millimetres, to: Millimetres) => `From ${long(from)} to ${long(to)}`,
+    sheetReach: (from: Millimetres, to: Millimetres) => `From ${along(from)} to ${along(to)}`,
     acrossTitle: 'One post, to scale both ways',
     acrossLines: ({ built, crosses }: SeenPost, number: number | undefined) => {
       const { post, size } = built
       return [
-        `${number === undefined ? 'Post' : `Post ${number}`}, ${postKindWords[post.kind]}, at ${long(post.at)}`,
+        `${number === undefined ? 'Post' : `Post ${number}`}, ${postKindWords[post.kind]}, at ${along(post.at)}`,
         `Middle ${offLine(setbackAt(points, post.at))}`,
         `Post ${long(size.outside)} wide`,
         ...(size.hole.over > 0n ? [`Hole ${long(size.hole)} wide`] : []),
@@ -88,7 +89,7 @@ export function builtDrawingWords(notebook: Notebook) {
           : `Post ${place.number} of ${itemTitle('section', place.section, notebook.sections[place.section]?.name ?? '')}`
       return [
         of,
-        `${postKindWords[post.kind]} at ${long(post.at)}`,
+        `${postKindWords[post.kind]} at ${along(post.at)}`,
         ...(size.hole.over > 0n
           ? [
               `hole ${long(size.hole)} wide and ${long(piece.depth)} deep`,

@@ -3,7 +3,7 @@ import type { HeightSeen, LimitHeld } from '../../core/takeoff/heightsSeen.ts'
 import type { TakeOff } from '../../core/takeoff/takeOff.ts'
 import { dayWords } from '../day.ts'
 import { householdName } from '../labels.ts'
-import { lengthWords, typedLengthWords } from '../length.ts'
+import { lengthWords, stationWords, typedLengthWords } from '../length.ts'
 
 /** Heights as each household sees them, and against the limits that somebody named; in words for screens and paper alike. */
 
@@ -55,7 +55,7 @@ export function heightTitles(notebook: Notebook): Readonly<Record<keyof HeightRo
 export function heightRows(notebook: Notebook, { heights }: Pick<TakeOff, 'heights'>): readonly HeightRow[] {
   const long = (length: HeightSeen['at']) => lengthWords(length, notebook.units)
   return heights.map(({ at, place, a, b }) => ({
-    at: long(at),
+    at: stationWords(at, notebook.units),
     place: placeWords(place),
     a: long(a),
     b: long(b),

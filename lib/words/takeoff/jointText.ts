@@ -2,7 +2,7 @@ import type { Notebook } from '../../core/agreement/notebook.ts'
 import type { SlipPlaces, SplicePlace } from '../../core/takeoff/jointPlaces.ts'
 import type { MitreCut } from '../../core/takeoff/mitreCuts.ts'
 import type { ShopWork } from '../../core/takeoff/shopWork.ts'
-import { lengthWords } from '../length.ts'
+import { lengthWords, stationWords } from '../length.ts'
 import { spokenList } from '../summary/names.ts'
 import { many, plainFigure } from './figures.ts'
 
@@ -19,7 +19,7 @@ export function jointSentences(notebook: Notebook, { places }: Pick<ShopWork, 'p
 }
 
 export function slipText({ units }: Notebook, { from, to, posts, withoutPost }: SlipPlaces): string {
-  const run = `The run from ${lengthWords(from, units)} to ${lengthWords(to, units)}`
+  const run = `The run from ${stationWords(from, units)} to ${stationWords(to, units)}`
   const at = posts.length === 0 ? '' : `${run} gets slip joints at ${postList(posts)}.`
   const more =
     withoutPost === 0
@@ -29,7 +29,7 @@ export function slipText({ units }: Notebook, { from, to, posts, withoutPost }: 
 }
 
 export function spliceText({ units }: Notebook, { at, rails, between }: SplicePlace): string {
-  return `At ${lengthWords(at, units)}, between ${postList(between)}, ${rails === 1 ? 'one rail is' : `${rails} rails are`} spliced.`
+  return `At ${stationWords(at, units)}, between ${postList(between)}, ${rails === 1 ? 'one rail is' : `${rails} rails are`} spliced.`
 }
 
 export function mitreText({ units }: Notebook, { post, turn, cutDegrees, longer, ends }: MitreCut): string {

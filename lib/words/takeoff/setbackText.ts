@@ -2,7 +2,7 @@ import type { Notebook } from '../../core/agreement/notebook.ts'
 import { setbackPoints } from '../../core/boundary/setbackAlong.ts'
 import type { TakeOff } from '../../core/takeoff/takeOff.ts'
 import { householdName } from '../labels.ts'
-import { lengthWords } from '../length.ts'
+import { lengthWords, stationWords } from '../length.ts'
 import { spokenList } from '../summary/names.ts'
 import { many, roughAreaWords } from './figures.ts'
 
@@ -99,7 +99,7 @@ export function setbackRows(notebook: Notebook, { posts, setbacks }: TakeOff): r
     return [
       {
         post: String(index + 1),
-        at: long(post.at),
+        at: stationWords(post.at, notebook.units),
         stands: standsWords(notebook, lies.setback),
         reach: long(lies.reach),
         crosses: lies.crosses === 'cannot tell' ? 'can’t be told' : lies.crosses,

@@ -2,7 +2,7 @@ import type { Notebook } from '../../core/agreement/notebook.ts'
 import type { ItemAt } from '../../core/takeoff/postLayout.ts'
 import { type SharedPost, sameItem } from '../../core/takeoff/sharedPosts.ts'
 import { itemTitle } from '../itemWords.ts'
-import { lengthWords } from '../length.ts'
+import { stationWords } from '../length.ts'
 import { spokenList } from '../summary/names.ts'
 
 /** Which posts an item shares with which others, one sentence for each of them; empty where it shares none. */
@@ -17,7 +17,7 @@ export function sharedPostSentences(
     if (!sameItem(mine, item)) continue
     const key = `${theirs.list} ${theirs.index}`
     const so = places.get(key) ?? { other: theirs, at: [] }
-    places.set(key, { ...so, at: [...so.at, lengthWords(post.at, notebook.units)] })
+    places.set(key, { ...so, at: [...so.at, stationWords(post.at, notebook.units)] })
   }
   return [...places.values()].map(({ other, at }) => {
     const count = at.length === 1 ? '1 post' : `${at.length} posts`

@@ -81,7 +81,7 @@ describe('the sheet for a later buyer', () => {
 
   test('names tube sizes for repairs, and posts by their distance from the start', () => {
     expect(buyer).toContain('pipe for posts, 2 3/8 in round, wall 0.154 in')
-    expect(buyer).toContain('from its start, iron pin at the lane: post 1, end post, at 0 in')
+    expect(buyer).toContain('from its start, iron pin at the lane: post 1, end post, at 0 ft')
   })
 
   test('says whether money is open', () => {

@@ -49,8 +49,8 @@ test('a row for each place, as each household sees it', () => {
   const notebook = notebookOf([fence('0 ft', '16 ft')], { line: { stations, limits: [] } })
   expect(heightTitles(notebook)).toMatchObject({ a: 'Seen by no. 12', b: 'Seen by no. 14' })
   expect(heightRows(notebook, takeOff(notebook))).toEqual([
-    { at: '0 in', place: 'station 1', a: '8 ft', b: '6 ft' },
-    { at: '0 in', place: 'post 1', a: '8 ft', b: '6 ft' },
+    { at: '0 ft', place: 'station 1', a: '8 ft', b: '6 ft' },
+    { at: '0 ft', place: 'post 1', a: '8 ft', b: '6 ft' },
     { at: '8 ft', place: 'post 2', a: '7 ft', b: '6 ft' },
     { at: '16 ft', place: 'station 2', a: '6 ft', b: '6 ft' },
     { at: '16 ft', place: 'post 3', a: '6 ft', b: '6 ft' },

@@ -65,7 +65,7 @@ describe('holes across the line', () => {
 test('a row for each post', () => {
   const { notebook, found } = lying([at('0 ft', 'b', '4 in'), at('8 ft', '', '0 in')])
   expect(setbackRows(notebook, found)).toEqual([
-    { post: '1', at: '0 in', stands: '4 in on the land of no. 14', reach: '6 in', crosses: 'yes' },
+    { post: '1', at: '0 ft', stands: '4 in on the land of no. 14', reach: '6 in', crosses: 'yes' },
     { post: '2', at: '8 ft', stands: 'on the line', reach: '6 in', crosses: 'yes' },
     { post: '3', at: '16 ft', stands: 'not said yet', reach: '6 in', crosses: 'can’t be told' },
   ])
