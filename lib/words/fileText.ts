@@ -74,7 +74,7 @@ function refusalText(refusal: FileRefusal): string {
     case 'stopped':
       return 'It was stopped on the way. Nothing of it was kept.'
     case 'no-such-kind':
-      return 'Choose what it shows.'
+      return fileSentRefusals.noKind
     case 'no-such-item':
       return 'The item that it should belong to is not in the notebook any more. Choose another.'
     case 'caption-too-long':
@@ -137,6 +137,7 @@ export const fileBackRefusals = {
 /** Why no file is added, where it is not the file's own fault. */
 export const fileSentRefusals = {
   none: 'Choose a file first.',
+  noKind: 'Choose what it shows.',
   shutOut: 'You are not let in to this notebook in this browser any more. Come in by your link again.',
 } as const
 

@@ -1,14 +1,18 @@
 'use client'
 
 import { useEffect, useRef, useState } from 'react'
+import { workWords } from '../../../lib/words/workText.ts'
 import { CopyField } from '../../ui/draft/CopyField.tsx'
 import { CopyText } from '../../ui/draft/CopyText.tsx'
 import { type PressAction, PressForm } from '../../ui/draft/PressForm.tsx'
+import { useInSight } from '../../ui/draft/useInSight.ts'
+import { usePaper } from '../../ui/work/usePaper.ts'
+import { WorkProgress } from '../../ui/work/WorkProgress.tsx'
 import type { HandedOut } from '../server/letterActions.ts'
 
 /**
- * Makes a new invitation with its letter, and shows both once. The PDF is asked for by a form that carries the token in
- * its body, since the token is stored nowhere.
+ * Makes a new invitation with its letter, and shows both once. The PDF is asked for with the token in the
+ * body, since the token is stored nowhere.
  */
 export function HandOutLetter({
   make,
@@ -42,12 +46,7 @@ export function HandOutLetter({
       />
       {made === undefined ? null : (
         <div className="made-link handed-out" ref={shown} tabIndex={-1}>
-          <form method="post" action={paper}>
-            <input type="hidden" name="token" value={made.token} />
-            <button type="submit" className="button button-main">
-              Letter with this invitation (PDF)
-            </button>
-          </form>
+          <LetterPaper paper={paper} token={made.token} />
           <CopyField
             label="Invitation, works once"
             value={made.address}
@@ -57,5 +56,36 @@ export function HandOutLetter({
         </div>
       )}
     </>
+  )
+}
+
+/** The PDF, asked for without leaving the page: the invitation would not be shown again. */
+function LetterPaper({ paper, token }: { paper: string; token: string }) {
+  const { progress, said, make, stop } = usePaper((signal) =>
+    fetch(paper, { method: 'POST', body: new URLSearchParams({ token }), signal }),
+  )
+  const end = useInSight<HTMLParagraphElement>(said, said?.kind === 'refused')
+  return (
+    <div>
+      <button
+        type="button"
+        className="button button-main"
+        aria-disabled={progress === undefined ? undefined : true}
+        onClick={make}
+      >
+        Letter with this invitation (PDF)
+      </button>
+      {progress === undefined ? null : (
+        <WorkProgress
+          label={workWords.paper.label}
+          said={progress.said}
+          fraction={progress.fraction}
+          onStop={stop}
+        />
+      )}
+      <p className="press-answer" ref={end} role="status" data-kind={said?.kind ?? 'done'}>
+        {said?.text ?? ''}
+      </p>
+    </div>
   )
 }

@@ -3,11 +3,18 @@
 import { useRouter } from 'next/navigation'
 import { type SubmitEvent, useActionState, useRef, useState } from 'react'
 import { fileSentRefusals } from '../../../lib/words/fileText.ts'
+import { ErrorSummary } from '../draft/ErrorSummary.tsx'
+import { describedBy, FieldFrame } from '../draft/FieldFrame.tsx'
+import { fieldId } from '../draft/fieldId.ts'
 import type { PressAction, PressAnswer } from '../draft/PressForm.tsx'
+import type { Fault } from '../draft/saveAnswer.ts'
 import { useLeaveGuard } from '../draft/useLeaveGuard.ts'
+import { useReady } from '../draft/useReady.ts'
 import { UploadList } from './UploadList.tsx'
 import { uploadWords } from './uploadWords.ts'
 import { useUploads } from './useUploads.ts'
+
+const form = 'upload'
 
 type Option = { readonly value: string; readonly label: string }
 
@@ -37,10 +44,15 @@ export function UploadForm({
   }
 }) {
   const router = useRouter()
-  const form = useRef<HTMLFormElement>(null)
+  const ready = useReady()
+  const box = useRef<HTMLFormElement>(null)
   const [answer, send] = useActionState<PressAnswer, FormData>(action, {})
   const { uploads, busy, start, stop } = useUploads(address, limits.bytes)
   const [said, setSaid] = useState('')
+  const [lacks, setLacks] = useState<{ readonly faults: readonly Fault[]; readonly attempt: number }>({
+    faults: [],
+    attempt: 0,
+  })
   useLeaveGuard(busy)
 
   const submit = async (event: SubmitEvent<HTMLFormElement>) => {
@@ -49,81 +61,73 @@ export function UploadForm({
     if (busy) return
     const data = new FormData(event.currentTarget)
     const files = data.getAll('file').filter((file) => file instanceof File && file.name !== '') as File[]
-    if (files.length === 0) return setSaid(fileSentRefusals.none)
-    setSaid('')
     const text = (name: string) => String(data.get(name) ?? '')
+    setSaid('')
+    const faults = [
+      ...(files.length === 0 ? [{ path: 'file', message: fileSentRefusals.none }] : []),
+      ...(text('kind') === '' ? [{ path: 'kind', message: fileSentRefusals.noKind }] : []),
+    ]
+    setLacks(({ attempt }) => ({ faults, attempt: attempt + 1 }))
+    if (faults.length > 0) return
     const about = { kind: text('kind'), caption: text('caption'), item: text('item') }
     const added = await start(files, about)
     if (added === files.length) {
-      form.current?.reset()
+      box.current?.reset()
       setSaid(uploadWords.allAdded(added))
     } else setSaid(uploadWords.someAdded(added, files.length))
     if (added > 0) router.refresh()
   }
 
+  const field = (path: string, hint = false) => {
+    const errors = lacks.faults.filter((fault) => fault.path === path).map(({ message }) => message)
+    const id = fieldId(form, path)
+    return {
+      frame: { id, errors },
+      control: {
+        id,
+        name: path,
+        'aria-invalid': errors.length > 0 ? (true as const) : undefined,
+        'aria-describedby': describedBy(id, { hint, errors: errors.length > 0 }),
+      },
+    }
+  }
+  const [file, kind, item, caption] = [
+    field('file', true),
+    field('kind'),
+    field('item'),
+    field('caption', true),
+  ]
   return (
-    <form className="upload-form" ref={form} action={send} onSubmit={submit}>
-      <div className="field">
-        <label className="field-label" htmlFor="upload-file">
-          {uploadWords.file}
-        </label>
-        <p className="field-hint" id="upload-file-hint">
-          {uploadWords.fileHint(limits.formats, limits.size)}
-        </p>
-        <input
-          id="upload-file"
-          name="file"
-          type="file"
-          multiple
-          required
-          accept={limits.accept}
-          aria-describedby="upload-file-hint"
-        />
-      </div>
+    // Without script the browser itself asks for what is needed.
+    <form className="upload-form" ref={box} action={send} onSubmit={submit} noValidate={ready}>
+      {lacks.faults.length === 0 ? null : (
+        <ErrorSummary faults={lacks.faults} fields={['file', 'kind']} form={form} attempt={lacks.attempt} />
+      )}
+      <FieldFrame
+        {...file.frame}
+        label={uploadWords.file}
+        hint={uploadWords.fileHint(limits.formats, limits.size)}
+      >
+        <input {...file.control} type="file" multiple required accept={limits.accept} />
+      </FieldFrame>
       <div className="field-line">
-        <div className="field">
-          <label className="field-label" htmlFor="upload-kind">
-            {uploadWords.kind}
-          </label>
-          <select id="upload-kind" name="kind" required defaultValue="">
+        <FieldFrame {...kind.frame} label={uploadWords.kind}>
+          <select {...kind.control} required defaultValue="">
             <option value="" disabled>
               {uploadWords.choose}
             </option>
-            {kinds.map(({ value, label }) => (
-              <option key={value} value={value}>
-                {label}
-              </option>
-            ))}
+            <Options of={kinds} />
           </select>
-        </div>
-        <div className="field">
-          <label className="field-label" htmlFor="upload-item">
-            {uploadWords.item}
-          </label>
-          <select id="upload-item" name="item" defaultValue={chosenItem}>
-            {items.map(({ value, label }) => (
-              <option key={value} value={value}>
-                {label}
-              </option>
-            ))}
+        </FieldFrame>
+        <FieldFrame {...item.frame} label={uploadWords.item}>
+          <select {...item.control} defaultValue={chosenItem}>
+            <Options of={items} />
           </select>
-        </div>
+        </FieldFrame>
       </div>
-      <div className="field">
-        <label className="field-label" htmlFor="upload-caption">
-          {uploadWords.caption}
-        </label>
-        <p className="field-hint" id="upload-caption-hint">
-          {uploadWords.captionHint}
-        </p>
-        <input
-          id="upload-caption"
-          name="caption"
-          type="text"
-          maxLength={limits.caption}
-          aria-describedby="upload-caption-hint"
-        />
-      </div>
+      <FieldFrame {...caption.frame} label={uploadWords.caption} hint={uploadWords.captionHint}>
+        <input {...caption.control} type="text" maxLength={limits.caption} />
+      </FieldFrame>
       <div>
         <button type="submit" className="button button-main" disabled={busy}>
           {uploadWords.add}
@@ -135,4 +139,12 @@ export function UploadForm({
       </p>
     </form>
   )
+}
+
+function Options({ of }: { of: readonly Option[] }) {
+  return of.map(({ value, label }) => (
+    <option key={value} value={value}>
+      {label}
+    </option>
+  ))
 }

@@ -28,7 +28,7 @@ export const letterRefusals = {
     `The letter is ${lines} ${lines === 1 ? 'line' : 'lines'} too long for one page, even in small print. Shorten what is wrong, what is proposed or how to answer by about ${characters} characters.`,
   nothingWritten: 'Write and save the letter first.',
   invitationPastUse:
-    'This invitation works no more: it was claimed, or a later one ended it. Go back to the page “The first letter” and load it again.',
+    'This invitation works no more: it was claimed, or a later one ended it. Load the page again, then make a new one.',
 } as const
 
 /** What is said where the day to answer by is over before the letter goes out. */

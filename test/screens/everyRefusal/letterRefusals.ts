@@ -79,8 +79,7 @@ export const letterRefusals: RefusalGroup = {
         await button(page, 'Letter with this invitation (PDF)').waitFor()
       },
       press: pdf,
-      once: true,
-      answer: (page) => page.locator('body'),
+      answer: (page) => page.locator('.handed-out .press-answer'),
       says: 'Not sent from a page of this notebook.',
     },
     {
@@ -96,9 +95,8 @@ export const letterRefusals: RefusalGroup = {
         await issueInvitation({ notebookId: notebookOf({ a: at, b: at }), at: new Date() })
       },
       press: pdf,
-      once: true,
-      answer: (page) => page.locator('body'),
-      says: 'This invitation works no more: it was claimed, or a later one ended it. Go back to the page “The first letter” and load it again.',
+      answer: (page) => page.locator('.handed-out .press-answer'),
+      says: 'This invitation works no more: it was claimed, or a later one ended it. Load the page again, then make a new one.',
     },
   ],
 }

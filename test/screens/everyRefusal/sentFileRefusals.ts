@@ -5,7 +5,7 @@ import { inject } from 'vitest'
 import { madePdf, madePng, movingPicture, vastPicture } from '../../files/madePictures.ts'
 import { shortNotebook } from '../shortNotebook.ts'
 import { filesTakenAway, onRecord } from './filesOnRecord.ts'
-import { all, button, pressed, sending } from './pressing.ts'
+import { all, pressed, sending } from './pressing.ts'
 import type { RefusalGroup, RefusalRow } from './refusalRow.ts'
 import { meanwhile, withKeys } from './storeBeside.ts'
 
@@ -162,15 +162,15 @@ export const sentFileRefusals: RefusalGroup = {
       },
     ),
     {
-      what: 'nothing is chosen',
-      refuses: 'fileSentRefusals.none',
+      what: 'neither a file nor what it shows is chosen',
+      refuses: ['fileSentRefusals.none', 'fileSentRefusals.noKind'],
       at: '/files',
-      typed: async (page) => {
-        await button(page, add).evaluate((one) => one.closest('form')?.setAttribute('novalidate', ''))
-      },
+      typed: (page) => captionField(page).fill(caption),
       press: pressed(add),
-      answer: (page) => page.locator('.upload-form .press-answer'),
-      says: 'Choose a file first.',
+      says: ['Choose a file first.', 'Choose what it shows.'],
+      keeps: [[captionField, caption]],
+      names: { file: 'Choose a file first.', kind: 'Choose what it shows.' },
+      form: 'upload',
     },
     {
       what: 'one is sent from a browser that is out since',
