@@ -7,12 +7,13 @@ import type { Post, PostLayout } from './postLayout.ts'
 
 /**
  * Posts as they were measured on site: rock moves holes. What was measured goes before the plan as long as the posts stay
- * in their order; a measure that would pass a neighbour is found and left out.
+ * in their order; a measure that would pass a neighbour is found and left out, and so is one that was in order only with
+ * another that is left out itself.
  */
 export function withMeasuredPosts(notebook: Notebook, layout: PostLayout, found: Found): PostLayout {
   const posts: Post[] = [...layout.posts]
   const ofSection = postsBySection(layout.posts)
-  const measured: { post: number; path: string; number: string }[] = []
+  const measured: Measured[] = []
   for (const [section, { measured: entries }] of notebook.sections.entries()) {
     for (const [entry, { post: number, at, depth, why }] of entries.entries()) {
       const path = `sections[${section}].measured[${entry}]`
@@ -36,11 +37,23 @@ export function withMeasuredPosts(notebook: Notebook, layout: PostLayout, found:
       if (at !== '') measured.push({ post: index, path, number })
     }
   }
-  for (const { post, path, number } of measured.sort((left, right) => left.post - right.post)) {
-    holdOrder(posts, post, path, number, found)
+  const inOrder: Measured[] = []
+  for (const entry of measured.sort((left, right) => left.post - right.post)) {
+    inOrder.push(entry)
+    // Whatever is left out may have kept the one before it in order.
+    for (
+      let last = inOrder.at(-1);
+      last !== undefined && !holdsOrder(posts, last, found);
+      last = inOrder.at(-1)
+    ) {
+      inOrder.pop()
+    }
   }
   return { ...layout, posts }
 }
+
+/** A place that was measured: of which post of the line, the field, and the number that the section knows it by. */
+type Measured = { readonly post: number; readonly path: string; readonly number: string }
 
 /** For each section the posts that its runs and its gates' jambs stand on, in order along the line. */
 export function postsBySection(posts: readonly Post[]): ReadonlyMap<number, readonly number[]> {
@@ -55,13 +68,14 @@ export function postsBySection(posts: readonly Post[]): ReadonlyMap<number, read
   return bySection
 }
 
-function holdOrder(posts: Post[], index: number, path: string, number: string, found: Found): void {
+/** Whether a measured post stands between its neighbours as they stand; else it is found and put back where it was planned. */
+function holdsOrder(posts: Post[], { post: index, path, number }: Measured, found: Found): boolean {
   const [before, post, after] = [posts[index - 1], posts[index], posts[index + 1]]
-  if (post === undefined) return
+  if (post === undefined) return true
   const passes =
     (before !== undefined && compareLengths(before.at, post.at) >= 0) ||
     (after !== undefined && compareLengths(post.at, after.at) >= 0)
-  if (!passes) return
+  if (!passes) return true
   found(`${path}.at`, {
     kind: 'measured-out-of-order',
     post: number,
@@ -70,6 +84,7 @@ function holdOrder(posts: Post[], index: number, path: string, number: string, f
     after: after?.at ?? post.planned,
   })
   posts[index] = { ...post, at: post.planned }
+  return false
 }
 
 /** By how much a post stands off where it was planned: above zero further along the line. */

@@ -220,6 +220,20 @@ describe('posts measured on site', () => {
     expect(feet(found.posts[1]?.post.at)).toBe(8)
   })
 
+  test('that were in order only with one that is left out are left out with it', () => {
+    const measured = [
+      { post: '2', at: '18 ft' },
+      { post: '1', at: '17 ft' },
+    ]
+    const buildUp = { ...steelBuildUp, endPosts: { brace: { span: '2.5 m' } } }
+    const found = takeOffOf([fence('0 ft', '17 ft', { buildUp, measured })])
+    expect(kinds(found)).toEqual(kinds(takeOffOf([fence('0 ft', '17 ft', { buildUp })])))
+    expect(findingsOf(found).filter((one) => one.endsWith('measured-out-of-order'))).toEqual([
+      'sections[0].measured[0].at: measured-out-of-order',
+      'sections[0].measured[1].at: measured-out-of-order',
+    ])
+  })
+
   test('that the section does not have, or that were measured twice, are found', () => {
     const twice = [{ post: '5' }, { post: '2', at: '8 ft' }, { post: '2', at: '9 ft' }]
     expect(findingsOf(takeOffOf([fence('0 ft', '24 ft', { measured: twice })]))).toEqual([
@@ -251,6 +265,25 @@ describe('laws', () => {
         expect(posts).toHaveLength(tops.bays.length + layout.runs.length - (lengths.length - 1))
       }),
       { numRuns: 50 },
+    )
+  })
+
+  test('posts stay in their order, whatever was measured, and those in order as measured stay there', () => {
+    const place = fc.record({ post: fc.integer({ min: 1, max: 6 }), at: fc.integer({ min: 0, max: 520 }) })
+    fc.assert(
+      fc.property(fc.array(place, { maxLength: 6 }), (places) => {
+        const measured = places.map(({ post, at }) => ({ post: `${post}`, at: `${at} in` }))
+        const { posts } = takeOffOf([fence('0 ft', '40 ft', { measured })])
+        const stands = posts.map(({ post }) => inches(post.at) ?? 0)
+        expect(stands).toHaveLength(6)
+        expect(stands.toSorted((left, right) => left - right)).toEqual(stands)
+        expect(new Set(stands).size).toBe(6)
+        const [first, ...others] = places
+        const planned = 96 * ((first?.post ?? 1) - 1)
+        if (first === undefined || others.length > 0 || Math.abs(first.at - planned) >= 96) return
+        expect(stands[first.post - 1]).toBeCloseTo(first.at, 9)
+      }),
+      { numRuns: 300 },
     )
   })
 
