@@ -158,7 +158,7 @@ describe('money in the place of hours', () => {
     [
       'hours worth more than what is still to give',
       { to: 'hours', hours: '1000' },
-      ['hours', /\$22,000.00, and no. 14 has \$2,667.00/],
+      ['hours', /\$22,000.00, and no. 14 has \$2,790.70/],
     ],
   ])('is refused for %s, and nothing changes', async (_, more, [path, message]) => {
     const before = await everyTable()

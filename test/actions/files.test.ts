@@ -108,7 +108,7 @@ describe('a file is refused, with the path of every fault, and nothing is change
         formWithFile(
           replaced(firstFrom, '$1"from": "0"')
             .replace('"quantity": "4"', '"quantity": 4')
-            .replace('"b": "3750.00"', '"b": "3750.005"'),
+            .replace('"b": "4200.00"', '"b": "4200.005"'),
         ),
       [/^sections\[0\]\.from: /, /^sections\[0\]\.materials\[0\]\.quantity: /, /^caps\.b: /],
     ],

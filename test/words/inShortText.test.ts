@@ -9,7 +9,7 @@ describe('the conditions of an agreement in short', () => {
     const lines = conditionLines(notebook)
     expect(lines.map(({ text }) => text)).toEqual([
       'The fence: 5 sections and 4 gates.',
-      'Caps: no. 14 is asked for at most $3,750.00.',
+      'Caps: no. 14 is asked for at most $4,200.00.',
       'Money and hours: 2 agreed rates for an hour of work, a tolerance of 10 percent and 3 instalments.',
       '11 terms in words',
       '4 decisions written down.',

@@ -207,10 +207,13 @@ describe('the summary of the example', () => {
     )
   })
 
-  test('says the cap and what it moved', () => {
-    expect(words(content)).toContain(
-      'No. 14 has agreed to be asked for no more than $3,750.00. The cap of no. 14 moves $123.70 to no. 12.',
-    )
+  test('says the cap, and what it moves where the share would exceed it', () => {
+    const cap = (figure: string) => `No. 14 has agreed to be asked for no more than ${figure}.`
+    expect(words(content)).toContain(cap('$4,200.00'))
+    expect(words(content)).not.toContain('The cap of no. 14 moves')
+    const read = exampleNotebook()
+    const lower = contentOf({ ...read, notebook: { ...read.notebook, caps: { b: '3750.00' } } })
+    expect(words(lower)).toContain(`${cap('$3,750.00')} The cap of no. 14 moves $123.70 to no. 12.`)
   })
 
   test('shows a struck entry as struck, with the reason', () => {

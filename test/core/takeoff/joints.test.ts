@@ -158,7 +158,7 @@ test('in words, with the posts’ numbers', () => {
   const asked = turning('16 ft', '90')
   const work = workOf(takeOffOf([section], asked))
   expect(jointSentences(notebookOf([section], asked), work)).toEqual([
-    'The run from 0 in to 16 ft gets slip joints at post 2. It asks for 1 more than it has posts between its ends.',
+    'The run from 0 ft to 16 ft gets slip joints at post 2. It asks for 1 more than it has posts between its ends.',
     'The run from 16 ft to 24 ft asks for 1 more than it has posts between its ends.',
     'At 6 ft, between posts 1 and 2, 2 rails are spliced.',
     'At 14 ft, between posts 2 and 3, 2 rails are spliced.',

@@ -76,7 +76,7 @@ describe('the sheet for a permit office', () => {
 describe('the sheet for a later buyer', () => {
   test('says who owns and keeps what, and what was agreed', () => {
     expect(buyer).toContain('["Section 5: Orchard end","112 ft to 132 ft","no. 14","no. 14"]')
-    expect(buyer).toContain('no. 12 was asked for $4,958.40 and no. 14 for $3,750.00')
+    expect(buyer).toContain('no. 12 was asked for $4,834.70 and no. 14 for $3,873.70')
   })
 
   test('names tube sizes for repairs, and posts by their distance from the start', () => {
