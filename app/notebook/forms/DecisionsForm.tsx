@@ -18,7 +18,8 @@ export function DecisionsForm({ initial, base, save }: { initial: object; base: 
         rowLabel={(row) => firstWords(textOf(row, 'text'))}
         empty={{ on: '', text: '' }}
         addLabel="Add a decision"
-        reading={(row) => [dayWords(textOf(row, 'on')), textOf(row, 'text')].filter(Boolean).join('\n')}
+        // Whole it stands above, beside its marks.
+        reading={(row) => dayWords(textOf(row, 'on')) || textOf(row, 'text')}
       >
         {(row) => (
           <>
