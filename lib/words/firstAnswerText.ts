@@ -39,12 +39,25 @@ export function nothingBindsWords(reader: 'a' | 'b'): string {
 /** In the place of the drawing on the first screen while nothing has a place along the line. */
 export const firstScreenNothing = 'Nothing is laid out along the line yet.'
 
-/** Under the title of the first screen. `most` undefined: nothing is asked yet. */
-export function firstScreenLead(reader: 'a' | 'b', b: string, most: string | undefined): string {
-  const asked = most === undefined ? 'nothing yet' : `at most ${most}`
+/** What the figure of the first screen rests on: a cap that holds or was set, or nothing but the plan of today. */
+export type AskedBy = 'cap agreed' | 'own cap' | 'plan'
+
+/** Before and after the figure. Only a cap is a most: what the plan asks becomes more or less with it. */
+export function aroundAsked(by: AskedBy): { readonly before: string; readonly after: string } {
+  return by === 'plan' ? { before: '', after: 'as the plan stands now' } : { before: 'at most', after: '' }
+}
+
+/** Under the title of the first screen. `asked` undefined: nothing is asked yet. */
+export function firstScreenLead(
+  reader: 'a' | 'b',
+  b: string,
+  asked: { readonly money: string; readonly by: AskedBy } | undefined,
+): string {
+  const { before, after } = aroundAsked(asked?.by ?? 'plan')
+  const what = asked === undefined ? 'nothing yet' : [before, asked.money, after].filter(Boolean).join(' ')
   return reader === 'b'
-    ? `Look at it in your own time. Asked of you: ${asked}. ${nothingBindsWords(reader)}`
-    : `This page is what ${b} opens first; where it speaks of ${b} here, ${b} reads “you”. Asked of ${b}: ${asked}. ${nothingBindsWords(reader)}`
+    ? `Look at it in your own time. Asked of you: ${what}. ${nothingBindsWords(reader)}`
+    : `This page is what ${b} opens first; where it speaks of ${b} here, ${b} reads “you”. Asked of ${b}: ${what}. ${nothingBindsWords(reader)}`
 }
 
 /** To the household that asks, in the place of the presses: which answers the other is given to choose from. */
@@ -82,12 +95,8 @@ export function askAgainWords(b: string): string {
   return `Ask ${clipped(b)} again about the fence`
 }
 
-/** What is most asked of the invited household, what that rests on, and whether it can change. `b` is its name. */
-export function askedAtMostWords(
-  limit: 'cap agreed' | 'own cap' | 'plan',
-  reader: 'a' | 'b',
-  b: string,
-): string {
+/** What the figure rests on, and whether it can change. `b` is the name of the invited household. */
+export function askedRestsOnWords(limit: AskedBy, reader: 'a' | 'b', b: string): string {
   const [limitOf, set, you, marks, sign] =
     reader === 'b'
       ? ['your limit', 'you set', 'you', 'your mark', 'you sign']
@@ -99,7 +108,7 @@ export function askedAtMostWords(
     case 'own cap':
       return `That is the limit that ${set}. ${goods}, and holds once both households mark it.`
     case 'plan':
-      return `That is what the plan asks of ${you} now, goods and hours counted in money. The plan can still change, and this figure with it. What changes takes ${marks} off, and nothing binds before ${sign}.`
+      return `That is what the plan asks of ${you} now, goods and hours counted in money. Until all have signed the plan can change, by what either household enters, and this figure becomes more or less with it. What changes takes ${marks} off, and nothing binds before ${sign}.`
   }
 }
 

@@ -84,14 +84,17 @@ const byUse = (document: Record<string, unknown>, keys: object) => ({
 })
 
 describe('the first screen', () => {
-  test('shows the photo of the old fence, the most that is asked, that nothing binds, and five answers', async () => {
+  test('shows the photo of the old fence, what the plan asks now, that nothing binds, and five answers', async () => {
     await changeDocument(withoutCaps)
     expect(await pageOf('b', 'welcome/page.tsx')).toContain('There is no photo of the old fence yet.')
     const photo = await anAddedPhoto(world().notebook.id)
     const html = await pageOf('b', 'welcome/page.tsx')
     expect(html).toContain(`src="/notebook/${world().notebook.id}/files/${photo}"`)
     expect(html).toContain('No. 12 asks about the fence')
-    expect(html).toContain(`at most <span class="figure">${(await figuresOfB()).asked}</span>`)
+    const { asked } = await figuresOfB()
+    expect(html).toContain(`<span class="figure">${asked}</span> as the plan stands now`)
+    expect(html).toContain(`Asked of you: ${asked} as the plan stands now.`)
+    expect(html).not.toContain('at most')
     expect(html).toContain('Nothing binds until you sign.')
     const labels = [...html.matchAll(/>Answer: ([^<]+)</g)].map(([, label]) => label)
     expect(labels).toEqual(['fine', 'fine, but without money', 'a question', 'not now', 'no'])
@@ -101,14 +104,16 @@ describe('the first screen', () => {
     await changeDocument((document) => ({ ...document, caps: { b: '9000.00' } }))
     const html = await pageOf('b', 'welcome/page.tsx')
     expect(html).toContain(
-      'The plan can still change, and this figure with it. What changes takes your mark off, and nothing binds before you sign.',
+      'Until all have signed the plan can change, by what either household enters, and this figure becomes more or less with it. What changes takes your mark off, and nothing binds before you sign.',
     )
     expect(html).not.toContain('can’t rise')
     expect(await pageOf('a', 'welcome/page.tsx')).toContain(
       'What changes takes the mark of no. 14 off, and nothing binds before no. 14 signs.',
     )
     await markEverything(world().notebook.id, ['b'])
-    expect(await pageOf('b', 'welcome/page.tsx')).toContain('That is the limit that you set.')
+    const limited = await pageOf('b', 'welcome/page.tsx')
+    expect(limited).toContain('That is the limit that you set.')
+    expect(limited).toContain('at most <span class="figure">$9,000.00</span>')
     await markEverything(world().notebook.id)
     expect(await pageOf('b', 'welcome/page.tsx')).toContain('which both households have marked')
   })

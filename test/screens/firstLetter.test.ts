@@ -111,7 +111,7 @@ describe('the invited household', () => {
     expect(
       await photo.evaluate((image: HTMLImageElement) => image.decode().then(() => image.naturalWidth)),
     ).toBeGreaterThan(0)
-    await expectPage(b.locator('.asked-figure')).toHaveText('at most $425.00')
+    await expectPage(b.locator('.asked-figure')).toHaveText('$425.00 as the plan stands now')
     await expectPage(b.locator('.asked-binding')).toHaveText('Nothing binds until you sign.')
     await expectPage(b.locator('.five-answers-one')).toHaveCount(5)
     expect(await wrongWith(b)).toEqual([])

@@ -1,7 +1,12 @@
 import { hoursText } from '../../../lib/core/amounts/hours.ts'
 import { plannedHours } from '../../../lib/core/hours/plannedHours.ts'
 import { type AskedAtMost, askedAtMost } from '../../../lib/core/shares/askedAtMost.ts'
-import { askedAtMostWords, nothingBindsWords, ofItWords } from '../../../lib/words/firstAnswerText.ts'
+import {
+  aroundAsked,
+  askedRestsOnWords,
+  nothingBindsWords,
+  ofItWords,
+} from '../../../lib/words/firstAnswerText.ts'
 import { householdName } from '../../../lib/words/labels.ts'
 import { meansWords } from '../../../lib/words/meansText.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
@@ -11,7 +16,7 @@ import { agreedByBoth, type Opened } from './opened.ts'
 import { askedMeanwhile, gatesByHalves, shareFaults } from './shareFaults.ts'
 import { standingOf } from './standingOf.ts'
 
-/** What is most asked of the invited household, and what that rests on; undefined while there is nothing to share. */
+/** What is asked of the invited household, and what that rests on; undefined while there is nothing to share. */
 export function mostAskedOfInvited(opened: Opened): AskedAtMost | undefined {
   const { notebook, statement } = opened
   if (!statement.ok || statement.value.total === 0n) return undefined
@@ -22,7 +27,7 @@ export function mostAskedOfInvited(opened: Opened): AskedAtMost | undefined {
   })
 }
 
-/** What is most asked of the invited household, in money and hours, and that nothing binds yet. */
+/** What is asked of the invited household, in money and hours, and that nothing binds yet. */
 export function AskedOfInvited({ opened }: { opened: Opened }) {
   const { notebook, statement, household } = opened
   const b = householdName(notebook, 'b')
@@ -54,12 +59,13 @@ export function AskedOfInvited({ opened }: { opened: Opened }) {
   const means = { asked: asked.b, inMoney: inMoney.b, promised: promised.b }
   const hours = share.b + does.b > 0n ? { share: hoursText(share.b), does: hoursText(does.b) } : undefined
   const byHalves = gatesByHalves(opened)
+  const { before, after } = aroundAsked(most.by)
   return (
     <Panel heading={heading}>
       <p className="asked-figure">
-        at most <span className="figure">{moneyWords(most.amount, notebook.currency)}</span>
+        {before} <span className="figure">{moneyWords(most.amount, notebook.currency)}</span> {after}
       </p>
-      <p>{askedAtMostWords(most.by, household, b)}</p>
+      <p>{askedRestsOnWords(most.by, household, b)}</p>
       <p>{ofItWords({ means: meansWords(means, notebook.currency), hours }, household, b)}</p>
       {byHalves.length === 0 ? null : <p>{halvesForNowWords(byHalves)}</p>}
       <p className="asked-binding">{nothingBinds}</p>

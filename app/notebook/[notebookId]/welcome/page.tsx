@@ -28,14 +28,14 @@ export default async function WelcomePage({ params }: { params: Promise<{ notebo
   const answers = shownAnswers(opened)
   const home = `/notebook/${notebookId}`
   const asked = mostAskedOfInvited(opened)
-  const most = asked && moneyWords(asked.amount, notebook.currency)
+  const figure = asked && { money: moneyWords(asked.amount, notebook.currency), by: asked.by }
   const [a, b] = [householdName(notebook, 'a'), householdName(notebook, 'b')]
   return (
     <NotebookShell
       opened={opened}
       page="welcome"
       title={household === 'b' ? `${capitalised(a)} asks about the fence` : `What ${b} sees first`}
-      lead={firstScreenLead(household, b, most)}
+      lead={firstScreenLead(household, b, figure)}
       aside={
         <ButtonLink href="#answers">
           {household === 'b' ? 'To the five answers' : 'To the answers'}
