@@ -13,6 +13,7 @@ export function ApartFromTakeOff({
   alone = false,
 }: {
   notebook: Notebook
+  /** What the lines follow: `followedTakeOff`. */
   found: TakeOff
   item: { readonly id: string; readonly materials: readonly CostLine[] }
   /** It is the only item of its page, so that why the two differ is said here. */
@@ -31,8 +32,8 @@ export function ApartFromTakeOff({
       <p>{apartAdvice}</p>
       <ul>
         {apart.map((one) => (
-          <li key={`${one.line?.from ?? ''} ${one.offered?.from ?? ''} ${apartText(one)}`}>
-            {apartText(one)}
+          <li key={`${one.line?.from ?? ''} ${one.offered?.from ?? ''} ${apartText(one, notebook.units)}`}>
+            {apartText(one, notebook.units)}
           </li>
         ))}
       </ul>

@@ -15,14 +15,16 @@ type Takes = {
   notebook: Notebook
   section: Section
   found: BasicTakeOff
+  /** The same in the units that are agreed, which its cost lines are written in. */
+  followed: BasicTakeOff
   fingerprint: string
   offer: PressAction
 }
 
 /** What the basic fence takes, offered as its cost lines; what lacks or clashes in it; where its lines have come apart. */
-export function BasicFenceTakes({ notebook, section, found, fingerprint, offer }: Takes) {
+export function BasicFenceTakes({ notebook, section, found, followed, fingerprint, offer }: Takes) {
   const { quantities } = found
-  const apart = apartFromTakeOff(section.basicFence?.materials ?? [], found.offered)
+  const apart = apartFromTakeOff(section.basicFence?.materials ?? [], followed.offered)
   const faults = basicFindings(notebook, found)
   return (
     <>
@@ -49,8 +51,10 @@ export function BasicFenceTakes({ notebook, section, found, fingerprint, offer }
               <p>{basicLinesApart}</p>
               <ul>
                 {apart.map((one) => (
-                  <li key={`${one.line?.from ?? ''} ${one.offered?.from ?? ''} ${apartText(one)}`}>
-                    {apartText(one)}
+                  <li
+                    key={`${one.line?.from ?? ''} ${one.offered?.from ?? ''} ${apartText(one, notebook.units)}`}
+                  >
+                    {apartText(one, notebook.units)}
                   </li>
                 ))}
               </ul>

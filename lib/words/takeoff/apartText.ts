@@ -1,15 +1,25 @@
+import type { Units } from '../../core/agreement/notebook.ts'
 import type { ApartLine } from '../../core/takeoff/apartFromTakeOff.ts'
+import { inUnitsOf } from '../../core/takeoff/otherUnits.ts'
 import { quantityWords } from '../quantityWords.ts'
 import { spokenList } from '../summary/names.ts'
 import { quantityText } from './quantityText.ts'
 
-/** One sentence for a cost line that does not say what the take-off says. */
-export function apartText({ line, offered }: ApartLine): string {
-  const now = offered && quantityWords(offered.quantity, offered.unit)
+/**
+ * One sentence for a cost line that does not say what the take-off says; in the units that are shown too, where those are
+ * not the ones that the lines are written in.
+ */
+export function apartText({ line, offered }: ApartLine, shown: Units): string {
+  const words = (quantity: string, unit: string) => {
+    const also = inUnitsOf(shown, { quantity, unit })
+    const typed = quantityWords(quantity, unit)
+    return also === undefined ? typed : `${typed} (${quantityWords(also.quantity, also.unit)})`
+  }
+  const now = offered && words(offered.quantity, offered.unit)
   if (line === undefined)
     return `${offered ? quantityText(offered.name) : ''}: ${now} in the take-off, on no cost line yet.`
   const name = line.what.trim() || (offered ? quantityText(offered.name) : 'A cost line')
-  const stands = quantityWords(line.quantity, line.unit)
+  const stands = words(line.quantity, line.unit)
   const byHand = line.changed ? ' It was changed by hand and stays as it is.' : ''
   return now === undefined
     ? `${name}: ${stands} here, nothing of it in the take-off any more.${byHand}`

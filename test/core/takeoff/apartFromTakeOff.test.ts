@@ -40,7 +40,8 @@ function offer(part: string, quantity: string, unit = 'each'): OfferedLine {
   }
 }
 
-const sentences = (...asked: Parameters<typeof apartFromTakeOff>) => apartFromTakeOff(...asked).map(apartText)
+const sentences = (...asked: Parameters<typeof apartFromTakeOff>) =>
+  apartFromTakeOff(...asked).map((one) => apartText(one, 'ft-in'))
 
 test('why typed cost lines and the take-off differ is said of every item that has both, and of no other', () => {
   const notebook = exampleRead()
@@ -93,6 +94,24 @@ describe('cost lines and the take-off', () => {
   test('come apart where the take-off has something new', () => {
     expect(sentences([line('takeoff: posts', '4')], [offer('posts', '4'), offer('wire ties', '30')])).toEqual(
       ['wire ties: 30 each in the take-off, on no cost line yet.'],
+    )
+  })
+
+  test('are told in the units that are shown too, where those are others', () => {
+    const [length] = apartFromTakeOff(
+      [line('takeoff: rails', '80.5', { unit: 'ft' })],
+      [offer('rails', '82', 'ft')],
+    )
+    // 80.5 × 0.3048 = 24.5364 and 82 × 0.3048 = 24.9936.
+    expect(length && apartText(length, 'metric')).toBe(
+      'pipe for posts: 80.5 ft (24.536 m) here, 82 ft (24.994 m) in the take-off.',
+    )
+    const [volume] = apartFromTakeOff(
+      [line('takeoff: gravel', '56.633693', { unit: 'L' })],
+      [offer('gravel', '1.4', 'cu ft')],
+    )
+    expect(volume && apartText(volume, 'ft-in')).toBe(
+      'pipe for posts: 56.633693 L (2 cu ft) here, 1.4 cu ft in the take-off.',
     )
   })
 

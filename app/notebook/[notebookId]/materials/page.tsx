@@ -11,6 +11,7 @@ import { ButtonLink } from '../../../ui/ButtonLink.tsx'
 import { FigureTable } from '../../../ui/FigureTable.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import { ApartFromTakeOff } from '../../server/ApartFromTakeOff.tsx'
+import { followedTakeOff } from '../../server/followedTakeOff.ts'
 import { NotebookShell } from '../../server/NotebookShell.tsx'
 import { openNotebook } from '../../server/opened.ts'
 import { TakeOffPanels } from '../../server/TakeOffPanels.tsx'
@@ -23,6 +24,7 @@ export default async function MaterialsPage({ params }: { params: Promise<{ note
   const { notebook } = opened
   const digits = digitsOf(notebook)
   const found = takeOff(notebook)
+  const followed = followedTakeOff(opened, found)
   const money = (minor: bigint) => moneyWords(minor, notebook.currency)
   const from = { bought: 'bought', a: householdName(notebook, 'a'), b: householdName(notebook, 'b') }
   return (
@@ -55,7 +57,7 @@ export default async function MaterialsPage({ params }: { params: Promise<{ note
               </Link>
             }
           >
-            <ApartFromTakeOff notebook={notebook} found={found} item={item} />
+            <ApartFromTakeOff notebook={notebook} found={followed} item={item} />
             {item.materials.length === 0 ? (
               <p>No cost line yet.</p>
             ) : (

@@ -13,8 +13,15 @@ export default async function TryPage({ params }: { params: Promise<{ notebookId
   const { notebookId } = await params
   const opened = await openNotebook(notebookId)
   const { notebook, document } = opened
-  // A tried change is held against the plan; what was given and bought so far is no part of it.
-  const plan = { ...opened.inForce, contributions: [], books: { bought: [], things: [], conversions: [] } }
+  const { units } = opened.asAgreed
+  // A tried change is held against the plan; what was given and bought so far is no part of it. Lines that follow the
+  // take-off are written in the units that are agreed: in others each would lose its price.
+  const plan = {
+    ...opened.inForce,
+    units,
+    contributions: [],
+    books: { bought: [], things: [], conversions: [] },
+  }
   return (
     <NotebookShell
       opened={opened}

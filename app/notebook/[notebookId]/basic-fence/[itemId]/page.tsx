@@ -37,6 +37,7 @@ export default async function BasicFencePage({ params }: Address) {
   const fingerprint = fingerprintOf(draft)
   const title = itemTitle(standingOf(opened, itemKey(id)).item)
   const found = basicTakeOff(notebook, index)
+  const followed = basicTakeOff(opened.asAgreed, index)
   const names = shareNames(notebook)
   const home = `/notebook/${notebookId}`
   const back = `${home}/item/${encodeURIComponent(id)}`
@@ -56,7 +57,7 @@ export default async function BasicFencePage({ params }: Address) {
             <HoldAgainst {...{ section, names, ...bound }} />
           </Panel>
           <Panel heading="What it takes">
-            <BasicFenceTakes {...{ notebook, section, found, fingerprint, offer }} />
+            <BasicFenceTakes {...{ notebook, section, found, followed, fingerprint, offer }} />
           </Panel>
         </>
       )}

@@ -22,6 +22,7 @@ import { CameTo } from '../../../server/books/CameTo.tsx'
 import { CapNotice } from '../../../server/CapNotice.tsx'
 import { FoundPanel } from '../../../server/FindingList.tsx'
 import { findingsHere } from '../../../server/findingField.ts'
+import { followedTakeOff } from '../../../server/followedTakeOff.ts'
 import { GatePassages } from '../../../server/GatePassages.tsx'
 import { ItemConversation } from '../../../server/ItemConversation.tsx'
 import { filesOfItem, ItemFiles } from '../../../server/ItemFiles.tsx'
@@ -60,6 +61,7 @@ export default async function ItemPage({
   const home = `/notebook/${notebookId}`
   const here = `${home}/item/${encodeURIComponent(id)}`
   const worked = takeOff(notebook)
+  const followed = followedTakeOff(opened, worked)
   const found = findingsHere(here, notebookId, notebook, worked.findings)
   return (
     <NotebookShell
@@ -107,7 +109,7 @@ export default async function ItemPage({
         </div>
       )}
       <FoundPanel notebookId={notebookId} notebook={notebook} findings={found.findings} here={here} />
-      {item ? <ApartFromTakeOff notebook={notebook} found={worked} item={item} alone /> : null}
+      {item ? <ApartFromTakeOff notebook={notebook} found={followed} item={item} alone /> : null}
       <ItemFiles opened={opened} id={id} found={await filesOfItem(notebookId, id)} />
       <WorkCautions kinds={cautionsOf(priced)} />
       <ItemForm
