@@ -1,6 +1,7 @@
 import type { Units } from '../core/agreement/notebook.ts'
 import { parseLength } from '../core/amounts/length.ts'
 import { figuresMeant } from '../core/amounts/typedFigure.ts'
+import { roundedFraction } from '../core/amounts/typedFraction.ts'
 import { lengthMeant } from '../core/amounts/typedLength.ts'
 import { never } from '../core/assert.ts'
 import type { FaultFacts, ValueKind } from '../core/faults.ts'
@@ -110,13 +111,23 @@ function lengthText(fault: Extract<FaultFacts, { kind: 'length-form' }>, units: 
   )
 }
 
-/** What else could be meant, where that can be told; else how a number is written. */
+/** What else could be meant, or what it has too much of, where that can be told; else how a number is written. */
 function numberText({ found, fractionDigits }: Extract<FaultFacts, { kind: 'number-form' }>): string {
-  const meant = figuresMeant(found).map(quoted)
+  const rounded = roundedFraction(found, fractionDigits)
+  if (rounded !== undefined)
+    return `${quoted(found)} comes to no ${fractionDigits === 0 ? 'whole figure' : `exact figure with at most ${fractionDigits} digits after the point`}: write it rounded, such as ${quoted(rounded)}.`
   const begin = `${quoted(found)} can't be read as a number:`
-  return meant.length > 0
-    ? `${begin} write ${meant.join(', or ')}${meant.length > 1 ? ', whichever is meant' : ''}, with a point and without a comma or sign.`
-    : `${begin} use figures and at most one point, such as "14" or "0.385", with up to ${fractionDigits} digits after the point and no more than 12 before it; no sign, comma or exponent.`
+  const meant = figuresMeant(found).map(quoted)
+  if (meant.length > 0)
+    return `${begin} write ${meant.join(', or ')}${meant.length > 1 ? ', whichever is meant' : ''}.`
+  const figures = /^([0-9]+)(?:\.[0-9]*)?…?$/.exec(found)
+  if (figures !== null)
+    return (figures[1]?.length ?? 0) > 12
+      ? `${quoted(found)} has too many digits before the point: write at most 12.`
+      : `${quoted(found)} has too many digits after the point: write at most ${fractionDigits}.`
+  return /^\s*[-−]\s*[0-9]/.test(found)
+    ? `${begin} nothing below zero is taken here, so write it without the minus.`
+    : `${begin} write it in figures, such as "14" or "0.385".`
 }
 
 /** Where a file can't be read on. The line is named, since a file can be one line or thousands. */

@@ -60,7 +60,8 @@ describe('every kind of fault', () => {
       expect(sentence).not.toMatch(/undefined|\[object|NaN/)
       expect(sentence.length).toBeGreaterThan(20)
       const known = Object.entries(facts).filter(
-        ([key]) => !['kind', 'what', 'mayBeNegative', 'mayBeEmpty', 'principle'].includes(key),
+        ([key]) =>
+          !['kind', 'what', 'mayBeNegative', 'mayBeEmpty', 'principle', 'fractionDigits'].includes(key),
       )
       const said = (value: unknown) =>
         facts.kind === 'instalments-order' ? dayWords(String(value)) : String(value)
@@ -157,11 +158,36 @@ describe('a file that can’t be read on', () => {
 
 test('a number or a length that lacks little is told as it would be right', () => {
   const number = (found: string) => faultText({ kind: 'number-form', found, fractionDigits: 6 })
-  expect(number('$120')).toBe(
-    '"$120" can\'t be read as a number: write "120", with a point and without a comma or sign.',
-  )
-  expect(number('1,200')).toContain('write "1200", or "1.200", whichever is meant,')
+  expect(number('$120')).toBe('"$120" can\'t be read as a number: write "120".')
+  expect(number('1.412,50')).toBe('"1.412,50" can\'t be read as a number: write "1412.50".')
+  expect(number('1,200')).toContain('write "1200", or "1.200", whichever is meant.')
   expect(faultText({ kind: 'length-form', found: "5'6", mayBeNegative: false })).toBe(
     '"5\'6" can\'t be read as a length: write "5 ft 6 in".',
   )
+})
+
+describe('a number that can’t be read', () => {
+  const number = (found: string, fractionDigits = 6) =>
+    faultText({ kind: 'number-form', found, fractionDigits })
+
+  test('is told by examples, and limits only where they are what is wrong', () => {
+    expect(number('abc')).toBe(
+      '"abc" can\'t be read as a number: write it in figures, such as "14" or "0.385".',
+    )
+    expect(number('5.1234567')).toBe('"5.1234567" has too many digits after the point: write at most 6.')
+    expect(number('1234567890123')).toBe(
+      '"1234567890123" has too many digits before the point: write at most 12.',
+    )
+    expect(number('-5')).toBe(
+      '"-5" can\'t be read as a number: nothing below zero is taken here, so write it without the minus.',
+    )
+  })
+
+  test('is offered rounded where it is a fraction without an end', () => {
+    expect(number('7 1/3')).toContain(
+      'at most 6 digits after the point: write it rounded, such as "7.333333".',
+    )
+    expect(number('1/3', 2)).toContain('such as "0.33".')
+    expect(number('2/3', 0)).toBe('"2/3" comes to no whole figure: write it rounded, such as "1".')
+  })
 })

@@ -1,11 +1,14 @@
 'use client'
 
 import type { ReactNode } from 'react'
-import { withPoint } from '../../../lib/core/amounts/typedFigure.ts'
+import { figureTyped } from '../../../lib/core/amounts/typedFigure.ts'
 import { describedBy, FieldFrame } from './FieldFrame.tsx'
 import { useField } from './useField.ts'
 
-/** A figure kept as it was typed: money, quantity, hours, percent. `suffix` names its unit or currency beside it. */
+/**
+ * A figure kept as it was typed, with a point: money, quantity, hours, percent. `suffix` names its unit or currency beside
+ * it.
+ */
 export function FigureField({
   path,
   label,
@@ -19,6 +22,11 @@ export function FigureField({
 }) {
   const { id, text, put, errors, findings, ready } = useField(path)
   const hasUnit = suffix !== undefined && suffix !== ''
+  /** The keys for figures of some phones have a comma and no point; hours are counted in halves and quarters. */
+  function readAsMeant() {
+    const figure = figureTyped(text, suffix ?? '')
+    if (figure !== text) put(figure)
+  }
   return (
     <FieldFrame id={id} label={label} hint={hint} errors={errors} findings={findings} width="short">
       <div className="figure-entry">
@@ -39,10 +47,10 @@ export function FigureField({
             unit: hasUnit,
           })}
           onChange={(event) => put(event.target.value)}
-          // The keys for figures of some phones have a comma and no point.
-          onBlur={() => {
-            const figure = withPoint(text)
-            if (figure !== text) put(figure)
+          onBlur={readAsMeant}
+          // Enter sends the form without leaving the field.
+          onKeyDown={(event) => {
+            if (event.key === 'Enter') readAsMeant()
           }}
         />
         {hasUnit ? (

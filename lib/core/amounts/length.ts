@@ -25,6 +25,7 @@ const fraction = `(?:${whole} ?/ ?${whole})`
 // Blanks are folded to single spaces before matching, so that no input can make these patterns backtrack far.
 const figure = `(?:${whole}(?:(?: | ?- ?)${fraction}| ?-? ?${vulgar})|${fraction}|${vulgar}|${whole}(?:\\.[0-9]{1,40})?)`
 const metricForm = new RegExp(`^(${figure}) ?(mm|cm|m)$`)
+const figureForm = new RegExp(`^${figure}$`)
 const feetInchesForm = new RegExp(`^(?:(${figure}) ?(?:ft|['′’]))? ?(?:(${figure}) ?(?:in|["″”]))?$`)
 
 const perUnit: Readonly<Record<string, Ratio>> = {
@@ -70,6 +71,13 @@ function inUnit(figureText: string, unit: string): Millimetres | undefined {
   const size = perUnit[unit]
   if (value === undefined || size === undefined) return undefined
   return ratio(value.over * size.over, value.under * size.under)
+}
+
+/** A figure alone, without a unit, in any form in which a length may have it; undefined where it is none. */
+export function bareFigure(typed: string): Ratio | undefined {
+  if (typed.length > longestTypedLength) return undefined
+  const folded = typed.replace(/\s+/g, ' ').trim()
+  return figureForm.test(folded) ? parseFigure(folded) : undefined
 }
 
 function parseFigure(text: string): Ratio | undefined {

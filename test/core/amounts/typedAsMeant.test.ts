@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { parseLength } from '../../../lib/core/amounts/length.ts'
-import { figuresMeant, withPoint } from '../../../lib/core/amounts/typedFigure.ts'
+import { figuresMeant, figureTyped, withPoint } from '../../../lib/core/amounts/typedFigure.ts'
 import { lengthMeant } from '../../../lib/core/amounts/typedLength.ts'
 
 describe('a figure typed with commas', () => {
@@ -38,6 +38,44 @@ describe('a figure typed with commas', () => {
     expect(figuresMeant('120')).toEqual([])
     expect(figuresMeant('2e1')).toEqual([])
     expect(figuresMeant('-2')).toEqual([])
+    expect(figuresMeant('')).toEqual([])
+  })
+
+  test.each([
+    ['1.412,50', '1412.50'],
+    ['1 412,50', '1412.50'],
+    ['€ 1.412,50', '1412.50'],
+    ['1’412.50', '1412.50'],
+    ['1 250', '1250'],
+    ['1,200,000', '1200000'],
+    ['$1.10', '1.10'],
+    ['30 days', '30'],
+    ['7 ½ h', '7.5'],
+    ['007', '7'],
+    ['5.', '5'],
+  ])('%s is offered as %s', (typed, figure) => {
+    expect(figuresMeant(typed)).toEqual([figure])
+  })
+})
+
+describe('a figure that names its unit', () => {
+  test.each([
+    ['30 days', 'days', '30'],
+    ['30days', 'days', '30'],
+    ['7 1/2 Hours ', 'hours', '7.5'],
+    ['120,50 USD', 'USD', '120.50'],
+    ['12,5', '', '12.5'],
+  ])('%s where the field says “%s” is %s', (typed, unit, figure) => {
+    expect(figureTyped(typed, unit)).toBe(figure)
+  })
+
+  test.each([
+    ['30 weeks', 'days'],
+    ['about 30 days', 'days'],
+    ['days', 'days'],
+    ['1,200 USD', 'USD'],
+  ])('%s where the field says “%s” is left as it is', (typed, unit) => {
+    expect(figureTyped(typed, unit)).toBe(typed)
   })
 })
 

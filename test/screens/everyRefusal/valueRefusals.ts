@@ -54,7 +54,7 @@ export const valueRefusals: RefusalGroup = {
       'materials[0].unitPrice': [
         '5.1234567',
         'fault.number-form',
-        '"5.1234567" can\'t be read as a number: use figures and at most one point, such as "14" or "0.385", with up to 6 digits after the point',
+        '"5.1234567" has too many digits after the point: write at most 6.',
       ],
       'materials[0].taxPercent': [
         '101',
