@@ -85,6 +85,19 @@ describe('the form of the letter', () => {
     })
     expect(await everyTable()).toEqual(before)
   })
+
+  test('tells a notice that is no number once, as it would be right', async () => {
+    const sent = await save({ ...writtenLetter, noticeDays: '30 days', saidBy: '' })
+    expect(sent).toEqual({
+      kind: 'answer',
+      answer: {
+        faults: [
+          { path: 'letter.noticeDays', message: '"30 days" can\'t be read as a number: write "30".' },
+          { path: 'letter.saidBy', message: expect.stringContaining('who said') },
+        ],
+      },
+    })
+  })
 })
 
 describe('the letter with an invitation', () => {
