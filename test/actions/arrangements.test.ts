@@ -71,7 +71,7 @@ describe('rates, tolerance and instalments', () => {
 
   test.each<[string, object, [string, RegExp]]>([
     ['a tolerance above 100', { tolerance: '101' }, ['arrangements.tolerance', /between 0 and 100/]],
-    ['a tolerance below 0', { tolerance: '-1' }, ['arrangements.tolerance', /no sign/]],
+    ['a tolerance below 0', { tolerance: '-1' }, ['arrangements.tolerance', /without the minus/]],
     [
       'a rate that is no figure',
       { rates: { plain: { rate: 'twenty' } } },
