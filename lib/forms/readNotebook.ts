@@ -25,14 +25,23 @@ export type NotebookDocument = { readonly [key: string]: unknown }
 const deepest = 64
 
 /**
+ * Whether the shares of items that hold are tried where the file does not, so that all that is wrong comes at once. By
+ * themselves they never refuse a file, so whoever changes one place in it needs not hear of them.
+ */
+export type SharesTried = 'shares tried' | 'file only'
+
+/**
  * Reads a notebook file from its bytes or its text. Refused with every fault that can be found at once, each with its
  * path. Whether the shares can be worked out is another question: see `statementOf`.
  */
-export function readNotebook(file: Uint8Array | string): Result<ReadNotebook> {
+export function readNotebook(
+  file: Uint8Array | string,
+  tried: SharesTried = 'shares tried',
+): Result<ReadNotebook> {
   const text = typeof file === 'string' ? held(file) : decode(file)
   if (!text.ok) return text
   const parsed = parse(text.value.replace(/^\uFEFF/, ''))
-  return parsed.ok ? readDocument(parsed.value) : parsed
+  return parsed.ok ? readDocument(parsed.value, tried) : parsed
 }
 
 function decode(bytes: Uint8Array): Result<string> {
@@ -65,7 +74,7 @@ function parse(text: string): Result<unknown> {
 }
 
 /** Like `readNotebook`, for a document that is JSON data already. */
-export function readDocument(document: unknown): Result<ReadNotebook> {
+export function readDocument(document: unknown, tried: SharesTried = 'shares tried'): Result<ReadNotebook> {
   if (!isObject(document)) return refused(whole({ kind: 'not-a', what: 'object', found: shown(document) }))
   const heading = headingFaults(document)
   if (heading.length > 0) return refusedAll(heading)
@@ -79,8 +88,10 @@ export function readDocument(document: unknown): Result<ReadNotebook> {
       .map((issue) => issueFault(issue, document)),
     ...idFaults(document),
   ]
-  if (faults.length > 0)
-    return refusedAll(inFileOrder([...faults, ...shareFaultsElsewhere(document, faults)], document))
+  if (faults.length > 0) {
+    const shares = tried === 'shares tried' ? shareFaultsElsewhere(document, faults) : []
+    return refusedAll(inFileOrder([...faults, ...shares], document))
+  }
   return held({ document, notebook: read.data as unknown as Notebook })
 }
 

@@ -531,6 +531,33 @@ describe('a form that does not hold', () => {
     expect(await everyTable()).toEqual(before)
   })
 
+  test('says nothing of another item that can’t be shared yet', async () => {
+    const noBenefit = (draft: Entry) => ({
+      ...draft,
+      share: { together: { principle: 'benefit', a: '0', b: '0' } },
+    })
+    expect(await save('a', { part: 'item', id: 's2' }, noBenefit)).toMatchObject({ saved: true })
+    const wrong = await save('a', { part: 'item', id: 's1' }, (draft) => ({ ...draft, from: '12' }))
+    expect(wrong).toEqual({
+      faults: [{ path: 'from', message: expect.stringContaining('"12" has no unit') }],
+    })
+    const right = await save('a', { part: 'item', id: 's1' }, (draft) => ({ ...draft, notes: 'as it was' }))
+    expect(right).toMatchObject({ saved: true })
+  })
+
+  test('names the item where an amount of money of it keeps a currency from being taken', async () => {
+    const { id } = world().notebook
+    browseAs(world(), 'a')
+    const { contributions: _books, ...rest } = exampleDocument()
+    await outcomeOf(() => replaceByFile(id, {}, formWithFile(documentText(rest))))
+    const answer = await save('a', { part: 'heading' }, (draft) => ({ ...draft, currency: 'JPY' }))
+    expect(faultsOf({ kind: 'answer', answer })).toMatchObject({
+      'caps.b': expect.stringMatching(/^"4200.00" has digits after the point/),
+      'gates[3].share.materials.basic': expect.stringMatching(/^Orchard gate: "150.00" has digits/),
+      'sections[2].share.together.aloneA': expect.stringMatching(/^Behind the sheds: "1480.00" has digits/),
+    })
+  })
+
   test('keeps the currency while the book has entries in it', async () => {
     const before = await everyTable()
     const answer = await save('a', { part: 'heading' }, (draft) => ({ ...draft, currency: 'EUR' }))

@@ -117,7 +117,7 @@ const refusals: [string, Record<string, unknown>, string, Fault['kind'], string]
     section({ materials: [bought('1', { quantity: '1e3' })] }),
     'sections[0].materials[0].quantity',
     'number-form',
-    'no sign, comma or exponent',
+    'write it in figures, such as "14"',
   ],
   [
     'a JSON number for a quantity',
@@ -142,7 +142,7 @@ const refusals: [string, Record<string, unknown>, string, Fault['kind'], string]
   ],
   ['money with three digits in dollars', { caps: { a: '1.005' } }, 'caps.a', 'money-digits', 'at most 2'],
   ['a cap of null', { caps: { a: null } }, 'caps.a', 'not-a', 'an amount of money'],
-  ['a negative cap', { caps: { a: '-1' } }, 'caps.a', 'number-form', 'no sign'],
+  ['a negative cap', { caps: { a: '-1' } }, 'caps.a', 'number-form', 'without the minus'],
   ['yen with digits', { currency: 'JPY', caps: { b: '1.0' } }, 'caps.b', 'money-digits', 'whole units'],
   [
     'a length without a unit',

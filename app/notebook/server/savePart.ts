@@ -18,6 +18,7 @@ import { itemRefusals, pressRefusals } from '../../../lib/words/pressText.ts'
 import { savingRefusals } from '../../../lib/words/savingText.ts'
 import type { Fault as FieldFault, SaveAnswer } from '../../ui/draft/saveAnswer.ts'
 import { closedByNumber } from './closed.ts'
+import { namedElsewhere } from './elsewhere.ts'
 import { isOfPart, itemChanges, renamedDecisions } from './itemChanges.ts'
 import { keptBuildUps, nameFaults } from './keptBuildUps.ts'
 import { letterFaultsOf } from './letterFaultsOf.ts'
@@ -138,7 +139,10 @@ export function changeOfStored(change: (document: NotebookDocument) => Edited) {
     const path = part ? pathOfPart(edited.next, part) : (edited.prefix ?? '')
     const ofFile = stores.ok
       ? []
-      : stores.faults.map((fault) => fieldFault(fault, path, unitsOf(edited.next)))
+      : stores.faults.map((fault) => {
+          const inForm = fieldFault(fault, path, unitsOf(edited.next))
+          return part === undefined ? inForm : namedElsewhere(document, inForm)
+        })
     const faults = [...ofFile, ...(edited.wanting ?? [])]
     if (!stores.ok || faults.length > 0) return { refused: { faults } }
     const { text, document: next } = stores.value
