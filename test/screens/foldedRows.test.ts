@@ -35,11 +35,11 @@ describe('a list of rows on a phone', () => {
     expect(await wrongWith(page)).toEqual([])
 
     // The name of what opens it says which row it means.
-    await row.getByText('Change ‘mesh’').click()
+    await row.getByText('Change “mesh”').click()
     await expectPage(field(page, 'materials[0].quantity')).toBeVisible()
     await expectPage(row.locator('.row-reading')).toHaveCount(0)
     await put(page, 'materials[0].unitPrice', '6.00')
-    await row.getByText('Fold away ‘mesh’').click()
+    await row.getByText('Fold away “mesh”').click()
     await expectPage(row.locator('.row-reading')).toHaveText('60 ft at 6.00 USD, bought')
     await save(page, 'Save this section')
     expect(
@@ -54,7 +54,7 @@ describe('a list of rows on a phone', () => {
     await page.getByRole('button', { name: 'Add a cost line' }).click()
     await expectPage(field(page, 'materials[1].what')).toBeFocused()
     await page.getByRole('button', { name: 'Remove row 2' }).click()
-    await page.getByRole('button', { name: 'Remove ‘mesh’' }).click()
+    await page.getByRole('button', { name: 'Remove “mesh”' }).click()
     await page.getByRole('button', { name: 'Put it back' }).click()
     await expectPage(field(page, 'materials').locator('.row-fold > summary').first()).toBeFocused()
     await page.keyboard.press('Enter')
@@ -65,10 +65,10 @@ describe('a list of rows on a phone', () => {
   test('opens a row in which something is refused, and leads to the field', async () => {
     const { page } = neighbours.b
     await put(page, 'materials[0].quantity', 'sixty')
-    await field(page, 'materials').getByText('Fold away ‘mesh’').click()
+    await field(page, 'materials').getByText('Fold away “mesh”').click()
     await trySaving(page, 'Save this section')
     await expectPage(faultAt(page, 'materials[0].quantity')).toBeVisible()
-    await field(page, 'materials').getByText('Fold away ‘mesh’').click()
+    await field(page, 'materials').getByText('Fold away “mesh”').click()
     await page.locator('.summary-faults').getByRole('link').click()
     await expectPage(field(page, 'materials[0].quantity')).toBeFocused()
     await expectPage(field(page, 'materials[0].quantity')).toHaveValue('sixty')

@@ -192,13 +192,13 @@ describe('on a phone', () => {
     await visit(neighbours.b, 'Materials')
     await page.getByRole('link', { name: 'Build-ups of your own' }).click()
     await put(page, 'buildUps[0].name', 'Bank pipe, low')
-    await page.getByRole('button', { name: 'Remove ‘Bank pipe, low’' }).click()
+    await page.getByRole('button', { name: 'Remove “Bank pipe, low”' }).click()
     await page.getByRole('button', { name: 'Put it back' }).click()
     await save(page, 'Save the build-ups')
     expect(await file()).toMatchObject({
       buildUps: [{ name: 'Bank pipe, low', household: 'b', section: { posts: { depth: '30 in' } } }],
     })
-    await page.getByRole('button', { name: 'Remove ‘Bank pipe, low’' }).click()
+    await page.getByRole('button', { name: 'Remove “Bank pipe, low”' }).click()
     await save(page, 'Save the build-ups')
     expect(await file()).not.toHaveProperty('buildUps')
   })
@@ -269,7 +269,7 @@ describe('what clashes', () => {
     await save(page, 'Save what was measured')
     await expectPage(findingAt('measured[1].at')).toContainText('Post 3 was measured at 1 ft')
 
-    await page.getByRole('button', { name: 'Move ‘post 3’ up' }).click()
+    await page.getByRole('button', { name: 'Move “post 3” up' }).click()
     await expectPage(findingAt('measured[0].at')).toContainText('Post 3 was measured at 1 ft')
     await expectPage(findingAt('measured[1].at')).toHaveCount(0)
     await page.reload()

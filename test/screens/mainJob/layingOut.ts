@@ -92,10 +92,10 @@ export function layingOutSteps(): void {
     test('rows of an item are moved and removed, and put back', async () => {
       const { page } = a
       await visitItem(a, 'Road to the oak')
-      await page.getByRole('button', { name: 'Move ‘post caps’ up' }).click()
+      await page.getByRole('button', { name: 'Move “post caps” up' }).click()
       expect(await field(page, 'materials[1].what').inputValue()).toBe('post caps')
-      await page.getByRole('button', { name: 'Move ‘post caps’ down' }).click()
-      await page.getByRole('button', { name: 'Remove ‘mesh, 6 ft high’' }).click()
+      await page.getByRole('button', { name: 'Move “post caps” down' }).click()
+      await page.getByRole('button', { name: 'Remove “mesh, 6 ft high”' }).click()
       expect(await field(page, 'materials[1].what').inputValue()).toBe('post caps')
       await page.getByRole('button', { name: 'Put it back' }).click()
       expect(await field(page, 'materials[1].what').inputValue()).toBe('mesh, 6 ft high')

@@ -32,13 +32,13 @@ export function settlingSteps(): void {
       const { ownWords, otherWording, takenOut, added } = quarry.termEdits
       const rowOf = (topic: string) =>
         field(page, 'terms').locator('li.row', {
-          has: page.getByRole('button', { name: `Remove ‘${topic}’` }),
+          has: page.getByRole('button', { name: `Remove “${topic}”` }),
         })
       for (const topic of [ownWords.topic, otherWording.topic])
-        await rowOf(topic).getByText(`Change ‘${topic}’`).click()
+        await rowOf(topic).getByText(`Change “${topic}”`).click()
       await rowOf(ownWords.topic).getByLabel('What you settle').fill(ownWords.text)
       await rowOf(otherWording.topic).getByRole('button', { name: otherWording.label }).click()
-      await page.getByRole('button', { name: `Remove ‘${takenOut}’` }).click()
+      await page.getByRole('button', { name: `Remove “${takenOut}”` }).click()
       await page.getByRole('button', { name: 'Add a topic of your own' }).click()
       const last = field(page, 'terms').locator('li.row').last()
       await last.getByLabel('Topic').fill(added.topic)
@@ -65,7 +65,7 @@ export function settlingSteps(): void {
         if (index !== quarry.openCheck) await tick(page, `checks[${index}].done`, true)
       }
       await field(page, 'checks')
-        .getByRole('button', { name: /^Remove ‘Pools/ })
+        .getByRole('button', { name: /^Remove “Pools/ })
         .click()
       await save(page, 'Save the checks')
 
