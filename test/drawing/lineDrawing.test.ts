@@ -120,6 +120,20 @@ describe('what can’t be drawn', () => {
     ['station-without-place', { line: { stations: [...line.stations, { at: '' }] } }],
     ['setbacks-unknown', { line: { stations: [{ at: '4 ft', gradeA: '0 in' }] } }],
     ['grades-unknown', { line: { stations: [{ at: '4 ft' }] } }],
+    [
+      'setbacks-past',
+      {
+        line: { stations: [line.stations[0], { at: '100 ft', gradeA: '0 in' }] },
+        sections: [section('s', '0 ft', '9 ft')],
+      },
+    ],
+    [
+      'grades-past',
+      {
+        line: { stations: [line.stations[0], { at: '100 ft', setback: { distance: '0 in' } }] },
+        sections: [section('s', '0 ft', '9 ft')],
+      },
+    ],
     ['section-without-place', { line, sections: [section('s', '', '4 ft')] }],
     ['section-backwards', { line, sections: [section('s', '8 ft', '8 ft')] }],
     ['section-without-height', { line, sections: [section('s', '0 ft', '8 ft', { height: {} })] }],

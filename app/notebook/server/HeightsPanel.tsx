@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react'
 import type { Notebook } from '../../../lib/core/agreement/notebook.ts'
 import type { TakeOff } from '../../../lib/core/takeoff/takeOff.ts'
+import { groundSentences } from '../../../lib/words/takeoff/groundText.ts'
 import {
   type HeightRow,
   heightRows,
@@ -40,14 +41,11 @@ export function HeightsPanel({
   const limits = limitSentences(notebook, found)
   const rows = together(heightRows(notebook, found))
   const titles = heightTitles(notebook)
-  const groundSaid = notebook.line.stations.some(
-    ({ gradeA, gradeB, gradeFence }) => `${gradeA}${gradeB}${gradeFence}` !== '',
-  )
   return (
     <Panel heading="Heights">
-      {groundSaid ? null : (
-        <p>No station says a ground height yet, so the ground is taken as level on both sides.</p>
-      )}
+      {groundSentences(notebook, found).map((sentence) => (
+        <p key={sentence}>{sentence}</p>
+      ))}
       {limits.length > 0 ? (
         <ul>
           {limits.map((sentence) => (

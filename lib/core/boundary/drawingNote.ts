@@ -14,4 +14,7 @@ export type DrawingNote =
   | { readonly kind: 'gates-overlap'; readonly gate: number; readonly other: number }
   | { readonly kind: 'swing-unknown'; readonly gate: number }
   | { readonly kind: 'setbacks-unknown' }
+  /** What is drawn reaches past the stations that say it. */
+  | { readonly kind: 'setbacks-past' }
   | { readonly kind: 'grades-unknown' }
+  | { readonly kind: 'grades-past' }

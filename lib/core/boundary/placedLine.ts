@@ -33,11 +33,15 @@ export function placedLine(notebook: Notebook): PlacedLine {
   )
   const sections = notebook.sections.flatMap((section, index) => placedSection(section, index) ?? [])
   const gates = notebook.gates.flatMap((gate, index) => placedGate(notebook, gate, index) ?? [])
-  const places = [...stations.map(({ at }) => at), ...sections.flatMap(ends), ...gates.flatMap(ends)]
+  const fence = [...sections.flatMap(ends), ...gates.flatMap(ends)]
+  const places = [...stations.map(({ at }) => at), ...fence]
   const nothing = ratio(0n, 1n)
   const end = places.reduce((last, place) => (compareLengths(place, last) > 0 ? place : last), nothing)
   const start = places.reduce((first, place) => (compareLengths(place, first) < 0 ? place : first), nothing)
   const stationsEnd = stations.reduce((last, { at }) => (compareLengths(at, last) > 0 ? at : last), nothing)
+  const lineEnd = stations.length > 1 ? stationsEnd : end
+  // What reaches past an end of the line is noted as that.
+  const onLine = fence.filter((place) => place.over >= 0n && compareLengths(place, lineEnd) <= 0)
   return {
     start,
     end,
@@ -49,14 +53,38 @@ export function placedLine(notebook: Notebook): PlacedLine {
       ...line.stations.flatMap(({ at }, station) =>
         at === '' ? [{ kind: 'station-without-place' as const, station }] : [],
       ),
-      ...(setbackPoints(line.stations).length === 0 ? [{ kind: 'setbacks-unknown' as const }] : []),
-      ...(line.stations.some(({ at, gradeA, gradeB }) => at !== '' && (gradeA !== '' || gradeB !== ''))
-        ? []
-        : [{ kind: 'grades-unknown' as const }]),
-      ...sectionNotes(notebook, sections, stations.length > 1 ? stationsEnd : end),
-      ...gateNotes(notebook, gates, sections, stations.length > 1 ? stationsEnd : end),
+      ...saidAlong(
+        setbackPoints(line.stations).map(({ at }) => at),
+        onLine,
+        ['setbacks-unknown', 'setbacks-past'],
+      ),
+      ...saidAlong(
+        stations
+          .filter(({ index }) => line.stations[index]?.gradeA !== '' || line.stations[index]?.gradeB !== '')
+          .map(({ at }) => at),
+        onLine,
+        ['grades-unknown', 'grades-past'],
+      ),
+      ...sectionNotes(notebook, sections, lineEnd),
+      ...gateNotes(notebook, gates, sections, lineEnd),
     ],
   }
+}
+
+/** Whether the stations say something nowhere, or not as far as the fence reaches. */
+function saidAlong(
+  said: readonly Millimetres[],
+  fence: readonly Millimetres[],
+  [unknown, past]:
+    | readonly ['setbacks-unknown', 'setbacks-past']
+    | readonly ['grades-unknown', 'grades-past'],
+): DrawingNote[] {
+  const [somewhere] = said
+  if (somewhere === undefined) return [{ kind: unknown }]
+  const first = said.reduce((least, at) => (compareLengths(at, least) < 0 ? at : least), somewhere)
+  const last = said.reduce((most, at) => (compareLengths(at, most) > 0 ? at : most), somewhere)
+  const within = (place: Millimetres) => compareLengths(first, place) <= 0 && compareLengths(place, last) <= 0
+  return fence.every(within) ? [] : [{ kind: past }]
 }
 
 function ends({ from, to }: Stretch): Millimetres[] {

@@ -2,12 +2,19 @@ import type { MeasuredFrom, Station } from '../agreement/notebook.ts'
 import { compareLengths, lengthOf, type Millimetres } from '../amounts/length.ts'
 import { addRatios, multiplyRatios } from '../amounts/ratio.ts'
 import { setbackPoints } from '../boundary/setbackAlong.ts'
-import type { Household } from '../people/household.ts'
+import type { ForBoth, Household } from '../people/household.ts'
 import { divideRatios, halved, larger, lowestTerms, nothing, smaller, subtractRatios } from './exact.ts'
 
 /** A value at each of some places, in order along the line, straight between them; all exact. */
 export type Profile = readonly ProfilePoint[]
 type ProfilePoint = { readonly at: Millimetres; readonly value: Millimetres; readonly perLength: Millimetres }
+
+/** Where the ground of one side is written down: as whose, and from which station to which. */
+export type GroundSaid = {
+  readonly by: Household | 'fence'
+  readonly from: Millimetres
+  readonly to: Millimetres
+}
 
 /** Ground heights above one datum, and the setback, at any place of the line. */
 export type Ground = {
@@ -18,6 +25,8 @@ export type Ground = {
   readonly measured: (from: MeasuredFrom, at: Millimetres) => Millimetres
   /** Above zero on household a's land; undefined past the stations that say one. */
   readonly setback: (at: Millimetres) => Millimetres | undefined
+  /** What `of` rests on; undefined where no station says any ground. Past it the ground is taken as level. */
+  readonly said: ForBoth<GroundSaid | undefined>
 }
 
 /**
@@ -33,10 +42,12 @@ export function groundOf(stations: readonly Station[]): Ground {
     b: profileOf(placed, 'gradeB'),
     fence: profileOf(placed, 'gradeFence'),
   }
-  const firstSaid = (...profiles: readonly Profile[]) => profiles.find((profile) => profile.length > 0) ?? []
-  const sides = { a: firstSaid(said.a, said.fence, said.b), b: firstSaid(said.b, said.fence, said.a) }
-  const a = remembered(valueAlong(sides.a))
-  const b = remembered(valueAlong(sides.b))
+  const firstSaid = (...grounds: readonly (Household | 'fence')[]) =>
+    grounds.find((ground) => said[ground].length > 0)
+  const sides = { a: firstSaid('a', 'fence', 'b'), b: firstSaid('b', 'fence', 'a') }
+  const profile = (by: Household | 'fence' | undefined) => (by === undefined ? [] : said[by])
+  const a = remembered(valueAlong(profile(sides.a)))
+  const b = remembered(valueAlong(profile(sides.b)))
   const of = (side: Household, at: Millimetres) => (side === 'a' ? a : b)(at)
   const setbacks = withSlopes(
     setbackPoints(stations).map(({ at, setback }) => ({ at: lowestTerms(at), value: lowestTerms(setback) })),
@@ -57,7 +68,13 @@ export function groundOf(stations: readonly Station[]): Ground {
         return undefined
       return setbackAt(at)
     },
+    said: { a: extentOf(sides.a, profile(sides.a)), b: extentOf(sides.b, profile(sides.b)) },
   }
+}
+
+function extentOf(by: GroundSaid['by'] | undefined, profile: Profile): GroundSaid | undefined {
+  const [first, last] = [profile[0], profile.at(-1)]
+  return by === undefined || !first || !last ? undefined : { by, from: first.at, to: last.at }
 }
 
 /** The same place is asked for again and again: for the post, its height, its limits. */

@@ -1,6 +1,7 @@
 import { answerDay, emptyLetter, noticeDays } from '../../core/agreement/firstLetter.ts'
 import type { Notebook } from '../../core/agreement/notebook.ts'
 import { parseLength } from '../../core/amounts/length.ts'
+import { stationsInOrder } from '../../core/boundary/stationsInOrder.ts'
 import type { Result } from '../../core/result.ts'
 import { sharedUses } from '../../core/shares/passages.ts'
 import type { Statement } from '../../core/shares/statement.ts'
@@ -84,7 +85,7 @@ function typed(text: string): string[] {
 function whereSentences({ line, units }: Notebook): string[] {
   const [start, end] = [clipped(line.start, 200), clipped(line.end, 200)]
   if (start === '' && end === '') return []
-  const last = parseLength(line.stations.at(-1)?.at ?? '')
+  const last = parseLength(stationsInOrder(line.stations).findLast(({ at }) => at !== '')?.at ?? '')
   const long = last === undefined ? '' : `, ${lengthWords(last, units)} long`
   const rests =
     line.evidence === ''

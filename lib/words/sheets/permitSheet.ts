@@ -13,6 +13,7 @@ import { itemTitle } from '../summary/names.ts'
 import { standingWords } from '../summary/openingBlocks.ts'
 import type { SummaryInput } from '../summary/summaryInput.ts'
 import { unbroken } from '../summary/unbroken.ts'
+import { groundSentences } from '../takeoff/groundText.ts'
 import { limitSentences } from '../takeoff/heightText.ts'
 import { partyTable } from './partyTable.ts'
 import type { SheetBlock } from './sheetBlock.ts'
@@ -34,7 +35,9 @@ export function permitSheet({ notebook, standing }: SummaryInput, takeOff: TakeO
     partyTable(notebook),
     sectionTable(notebook, takeOff),
     ...gateTable(notebook),
-    ...limitSentences(notebook, takeOff).map((text): Block => ({ kind: 'paragraph', text })),
+    ...[...groundSentences(notebook, takeOff), ...limitSentences(notebook, takeOff)].map(
+      (text): Block => ({ kind: 'paragraph', text }),
+    ),
     ...checkTable(notebook),
     {
       kind: 'paragraph',
@@ -93,7 +96,9 @@ function stretchWords({ from, to }: Section): string {
 function setbackWords(notebook: Notebook, { from, to }: Section): string {
   const along =
     from === '' || to === '' ? undefined : setbackAlong(notebook.line.stations, lengthOf(from), lengthOf(to))
-  return along === undefined ? notSaid : setbackRange(notebook, along.least, along.most)
+  if (along === undefined) return notSaid
+  const range = setbackRange(notebook, along.least, along.most)
+  return along.whole ? range : `${range}; of a part of it nothing is said`
 }
 
 function gateTable(notebook: Notebook): Block[] {

@@ -36,8 +36,12 @@ export function drawingNoteText(notebook: Notebook, note: DrawingNote): string {
       return `${gate(note.gate)}: the notebook does not say toward which household it opens, so no swing is drawn.`
     case 'setbacks-unknown':
       return 'No station says how far from the line the fence stands, so it is drawn on the line.'
+    case 'setbacks-past':
+      return 'Past the stations that say how far from the line the fence stands, it is drawn as far off as at the nearest of them. Nobody has said so.'
     case 'grades-unknown':
       return 'No station says how high the ground lies, so it is drawn level.'
+    case 'grades-past':
+      return 'Past the stations that say how high the ground lies, it is drawn level. Nobody has said so.'
     default:
       return never(note)
   }

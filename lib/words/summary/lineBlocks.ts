@@ -1,4 +1,5 @@
 import type { Notebook, Station } from '../../core/agreement/notebook.ts'
+import { stationsInOrder } from '../../core/boundary/stationsInOrder.ts'
 import { evidenceWords, householdName } from '../labels.ts'
 import type { Block } from './block.ts'
 import { drawingDescription } from './drawingDescription.ts'
@@ -52,7 +53,7 @@ function stationTable(notebook: Notebook): Block {
       { title: 'Ground under the fence', figure: true },
       { title: `Ground of ${householdName(notebook, 'b')}`, figure: true },
     ],
-    rows: notebook.line.stations.map((station) => ({
+    rows: stationsInOrder(notebook.line.stations).map((station) => ({
       cells: [
         typed(station.at),
         setbackWords(notebook, station),

@@ -1,6 +1,7 @@
 import type { Notebook } from '../../core/agreement/notebook.ts'
 import { setbackPoints } from '../../core/boundary/setbackAlong.ts'
 import type { TakeOff } from '../../core/takeoff/takeOff.ts'
+import { groundSentences } from '../takeoff/groundText.ts'
 import { limitSentences } from '../takeoff/heightText.ts'
 import { crossingSentences, stripSentences } from '../takeoff/setbackText.ts'
 import type { Block } from './block.ts'
@@ -16,9 +17,14 @@ export function placeBlocks(notebook: Notebook, found: TakeOff | undefined): Blo
     found.posts.length > 0 && setbackPoints(notebook.line.stations).length > 0
       ? [...stripSentences(notebook, found), ...crossingSentences(notebook, found)]
       : []
+  const limits = limitSentences(notebook, found)
   return [
     ...passage('land-and-holes', 'Land and holes', land),
-    ...passage('height-limits', 'Limits on height', limitSentences(notebook, found)),
+    ...passage(
+      'height-limits',
+      'Limits on height',
+      limits.length === 0 ? [] : [...limits, ...groundSentences(notebook, found)],
+    ),
   ]
 }
 

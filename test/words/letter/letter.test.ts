@@ -98,6 +98,12 @@ test('a letter of a new notebook lacks all, and still is a letter that binds nob
 })
 
 describe('the letter', () => {
+  test('takes the length of the line from its farthest station, wherever that was written down', () => {
+    const stations = [{ at: '0 ft' }, { at: "90'" }, { at: "30 1/2'" }, { at: '' }]
+    const unsorted = notebookOf({ ...shortNotebook, line: { ...shortNotebook.line, stations } })
+    expect(textFor(unsorted)).toContain('from gatepost to willow, 90 ft long.')
+  })
+
   test('says where, from whom and to whom, when, who said that a notice is due, and defers to local law', () => {
     const text = textFor(written)
     expect(text).toContain('From Heron House to Bank Cottage, 1 March 2027')

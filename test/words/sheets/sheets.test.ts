@@ -55,6 +55,21 @@ describe('the sheet for a permit office', () => {
     expect(permit).toContain('Still open.')
   })
 
+  test('says of which part nobody wrote the ground or the setback down', () => {
+    const stations = [
+      { at: '0 ft', setback: { side: 'a', distance: '2 in' }, gradeA: '0 in', gradeB: '-3 in' },
+      { at: '90 ft', gradeA: '0 in' },
+    ]
+    const height = { agreed: '6 ft', measuredFrom: 'a' }
+    const section = { ...sectionOf('10', { principle: 'equal' }), from: '0 ft', to: '90 ft', height }
+    const notebook = notebookWith({ line: { stations }, sections: [section] })
+    const text = textOf(permitSheet(summaryOf(notebook), takeOff(notebook)))
+    expect(text).toContain('2 in off the line, on the land of no. 12; of a part of it nothing is said')
+    expect(text).toContain('The ground of no. 14 is said at 0 ft only. Elsewhere it is taken as level')
+    expect(permit).not.toContain('taken as level')
+    expect(permit).not.toContain('nothing is said')
+  })
+
   test('tells no money, no hours and nobody’s share', () => {
     expect(permit).not.toMatch(/\$|hour|asked for|share/i)
   })
@@ -143,6 +158,29 @@ describe('the page for the land records', () => {
     expect(records).toContain('Notary or recording officer')
     expect(records).toContain('Ask a lawyer before you record this')
     expect(records.match(/"kind":"room"/g)).toHaveLength(6)
+  })
+
+  test('says of each part who owns it and who keeps it, as far as that was said', () => {
+    const part = (more: object) => ({ ...sectionOf('900', { principle: 'equal' }), ...more })
+    const text = textOf(
+      landRecordsPage(
+        summaryOf(
+          notebookWith({
+            sections: [
+              part({ id: 's1', owner: 'a', upkeep: 'both' }),
+              part({ id: 's2', upkeep: 'b' }),
+              part({ id: 's3', owner: 'both' }),
+            ],
+            gates: [part({ id: 'g1' })],
+          }),
+        ),
+      ),
+    )
+    expect(text).toMatch(/Section 1[^"]*: owned by no\. 12, kept by both households"/)
+    expect(text).toMatch(/Section 2[^"]*: kept by no\. 14; it is not said who owns it"/)
+    expect(text).toMatch(/Section 3[^"]*: owned by both households; it is not said who keeps it"/)
+    expect(text).toMatch(/Gate 1[^"]*: it is not said who owns it and who keeps it"/)
+    expect(text).not.toContain('by not said')
   })
 
   test('tells no money', () => {
