@@ -39,7 +39,7 @@ export function countStandingWords(standing: CountStanding, names: ShareNames): 
     case 'apart':
       return 'The two counts differ. Until both take one of them, sharing by use asks each for half.'
     default:
-      return `${countWords(standing.uses, names)} a week. ${howWords(standing.how, names)}`
+      return `${countWords(standing.uses, names)}. ${howWords(standing.how, names)}`
   }
 }
 
@@ -49,13 +49,9 @@ function howWords(how: 'alike' | Household | 'as typed', names: ShareNames): str
   return `Both took the count of ${names[how]}.`
 }
 
-/** "no. 12 goes through 5 times, no. 14 9 times". */
+/** "5 passages a week by no. 12 and 9 by no. 14": a name may end in a figure, so no figure follows one. */
 export function countWords(count: ForBoth<string>, names: ShareNames): string {
-  return `${capitalised(names.a)} goes through ${times(count.a)}, ${names.b} ${times(count.b)}`
-}
-
-function times(count: string): string {
-  return count === '1' ? '1 time' : `${count || '0'} times`
+  return `${count.a === '1' ? '1 passage' : `${count.a || '0'} passages`} a week by ${names.a} and ${count.b || '0'} by ${names.b}`
 }
 
 /** Whose count a row of a table is. */

@@ -122,7 +122,7 @@ describe('passages of a gate', () => {
     await expectPage(ofB).toContainText('Bank Cottage takes the count of Heron House.')
     await visitItem(neighbours.a, 'Willow gate')
     await ofA.getByRole('button', { name: 'We take our own count' }).click()
-    await expectPage(ofA).toContainText('Heron House goes through 713 times, Bank Cottage 287 times a week.')
+    await expectPage(ofA).toContainText('713 passages a week by Heron House and 287 by Bank Cottage.')
     await expectPage(ofA).toContainText('Both took the count of Heron House.')
   })
 
@@ -130,7 +130,7 @@ describe('passages of a gate', () => {
     const counts = panel(neighbours.a.page, 'Passages a week')
     await counts.getByText('Count again').click()
     await countPassages(neighbours.a.page, { a: '1', b: '1' })
-    await expectPage(counts).toContainText('Heron House goes through 713 times')
+    await expectPage(counts).toContainText('713 passages a week by Heron House')
     await expectPage(counts).toContainText('Bank Cottage has not counted again yet')
   })
 })

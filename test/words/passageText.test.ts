@@ -22,7 +22,7 @@ describe('passages in words', () => {
     [{ kind: 'apart' }, 'The two counts differ.'],
     [
       { kind: 'settled', uses: { a: '1', b: '9' }, how: 'alike' },
-      'No. 12 goes through 1 time, no. 14 9 times a week. Both counted the same.',
+      '1 passage a week by no. 12 and 9 by no. 14. Both counted the same.',
     ],
     [{ kind: 'settled', uses: apart.a, how: 'b' }, 'Both took the count of no. 14.'],
     [{ kind: 'settled', uses: apart.a, how: 'as typed' }, 'nobody counted apart'],
@@ -90,6 +90,9 @@ describe('a share by use while its passages are counted apart', () => {
     )
     const settled = JSON.stringify(buildBlocks(notebookWith(gates({ uses: apart.a }))))
     expect(settled).not.toContain('counted by each household apart')
+    expect(settled.replaceAll('\u00a0', ' ')).toContain(
+      'It is used 5 times a week by no. 12, and 9 times by no. 14.',
+    )
   })
 })
 

@@ -48,7 +48,7 @@ export function GatePassages({ opened, id, rounds }: { opened: Opened; id: strin
         />
       ) : null}
       {waits === undefined ? null : <p>{capitalised(waits)}</p>}
-      {own === undefined ? null : <p>Your own count: {countWords(own, names)} a week.</p>}
+      {own === undefined ? null : <p>Your own count: {countWords(own, names)}.</p>}
       {askedNow ? (
         form
       ) : (

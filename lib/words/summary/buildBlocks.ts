@@ -138,7 +138,8 @@ function passageWords(notebook: Notebook, { uses, passages: apart }: Gate): stri
     return 'The passages through it are counted by each household apart, and not settled yet.'
   if (uses.a === '' && uses.b === '') return ''
   const passages = (count: string) => unbroken(count === '1' ? '1 time' : `${count || '0'} times`)
-  return `${householdStart(notebook, 'a')} goes through it ${passages(uses.a)} a week, and ${householdName(notebook, 'b')} ${passages(uses.b)}.`
+  // No figure follows a name, which may end in a figure itself.
+  return `It is used ${passages(uses.a)} a week by ${householdName(notebook, 'a')}, and ${passages(uses.b)} by ${householdName(notebook, 'b')}.`
 }
 
 /** Who owns it afterwards, and who keeps it. */
