@@ -379,6 +379,21 @@ describe('saying why not', () => {
     expect(html).toContain('Proposal 1, not accepted')
     expect(html).toContain('The slope is not ours.')
   })
+
+  test('leaves it to be proposed anew by its own household, and explains that to nobody else', async () => {
+    await aProposal(id(), 'a', 's1')
+    browseAs(world(), 'b')
+    await press(declineTheirs, await proposalForm(id(), 'a', { text: 'Too dear.' }))
+    const [anew, meaning] = ['Propose it anew', 'Takes over what is proposed, on the items as they are now.']
+    const other = await page()
+    expect(other).toContain('Proposal 1, not accepted')
+    expect(other).not.toContain(anew)
+    expect(other).not.toContain(meaning)
+    browseAs(world(), 'a')
+    const own = await page()
+    expect(own).toContain(anew)
+    expect(own).toContain(meaning)
+  })
 })
 
 describe('the page', () => {

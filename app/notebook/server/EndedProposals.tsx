@@ -22,41 +22,45 @@ export function EndedProposals({
 }) {
   const { notebook, notebookId, household, document } = opened
   const titleOf = itemTitles(document)
+  const again = (one: Proposal) => one.household === household && one.reply?.kind !== 'accepted'
   if (ended.length === 0) return null
   return (
     <Panel heading="Ended proposals" id="ended">
       <ul className="book-list">
-        {ended.toReversed().map(({ id, number, household: by, items, text, at, reply }) => (
-          <li key={id} className="book-entry">
-            <p className="history-head">
-              <HouseholdTag household={by} name={householdName(notebook, by)} />
-              <strong>
-                Proposal {number}, {reply ? endWords(reply.kind, endedBy(all, id)) : ''}
-              </strong>
-              <span className="quiet">{shownMoment(at)}</span>
-            </p>
-            <p>For {items.map((item) => titleOf(item.id)).join(', ')}.</p>
-            {text === '' ? null : <p className="message-text">{text}</p>}
-            {reply === undefined ? null : (
-              <p>
-                {householdName(notebook, reply.household)}, {shownMoment(reply.at)}
-                {reply.text === '' ? '' : ': '}
-                {reply.text === '' ? null : <q>{reply.text}</q>}
+        {ended.toReversed().map((one) => {
+          const { id, number, household: by, items, text, at, reply } = one
+          return (
+            <li key={id} className="book-entry">
+              <p className="history-head">
+                <HouseholdTag household={by} name={householdName(notebook, by)} />
+                <strong>
+                  Proposal {number}, {reply ? endWords(reply.kind, endedBy(all, id)) : ''}
+                </strong>
+                <span className="quiet">{shownMoment(at)}</span>
               </p>
-            )}
-            {by !== household || reply?.kind === 'accepted' ? null : (
-              <PressForm
-                action={proposeAnew.bind(null, notebookId)}
-                label="Propose it anew"
-                labelFor={`proposal ${number}`}
-              >
-                <input type="hidden" name="id" value={id} />
-              </PressForm>
-            )}
-          </li>
-        ))}
+              <p>For {items.map((item) => titleOf(item.id)).join(', ')}.</p>
+              {text === '' ? null : <p className="message-text">{text}</p>}
+              {reply === undefined ? null : (
+                <p>
+                  {householdName(notebook, reply.household)}, {shownMoment(reply.at)}
+                  {reply.text === '' ? '' : ': '}
+                  {reply.text === '' ? null : <q>{reply.text}</q>}
+                </p>
+              )}
+              {!again(one) ? null : (
+                <PressForm
+                  action={proposeAnew.bind(null, notebookId)}
+                  label="Propose it anew"
+                  labelFor={`proposal ${number}`}
+                >
+                  <input type="hidden" name="id" value={id} />
+                </PressForm>
+              )}
+            </li>
+          )
+        })}
       </ul>
-      <p className="quiet">{proposalWords.anewMeaning}</p>
+      {ended.some(again) ? <p className="quiet">{proposalWords.anewMeaning}</p> : null}
     </Panel>
   )
 }
