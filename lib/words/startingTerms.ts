@@ -160,7 +160,7 @@ export const startingTopics: readonly StartingTopic[] = [
     wordings: [
       {
         label: 'Decided together, shared in halves',
-        text: 'When the fence is worn out, both households decide together whether to repair, replace or remove it. Taking it away is shared in halves, and so is what its steel brings.',
+        text: 'When the fence is worn out, both households decide together whether to repair, replace or remove it. Taking it away is shared in halves, and so is what its materials bring.',
       },
     ],
   },

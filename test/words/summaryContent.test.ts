@@ -247,6 +247,12 @@ describe('the summary of the example', () => {
 })
 
 describe('the cautions', () => {
+  const built = (line: object) => ({
+    id: 's1',
+    materials: [{ quantity: '1', unitPrice: '100', suppliedBy: 'bought', ...line }],
+    share: halves,
+  })
+  const tubePosts = { posts: { what: 'posts', wall: '0.1 in' } }
   const content = contentOf(notebookWith())
 
   test.each([
@@ -264,6 +270,28 @@ describe('the cautions', () => {
     /takes a copy of its own/,
   ])('are all there, also in an empty notebook: %s', (caution) => {
     expect(content.some((block) => block.kind === 'caution' && caution.test(block.text))).toBe(true)
+  })
+
+  test.each([
+    ['nothing is known yet', {}, true],
+    ['it is all of boards', { sections: [built({ what: 'fence boards, cedar' })] }, false],
+    ['a cost line names pipe', { sections: [built({ what: 'drill pipe' })] }, true],
+    [
+      'a build-up has posts with a wall',
+      { sections: [{ ...built({ what: 'board' }), buildUp: tubePosts }] },
+      true,
+    ],
+    [
+      'a piece at hand is tube',
+      { sections: [built({ what: 'board' })], inventory: [{ what: 'old tube', length: '9 ft' }] },
+      true,
+    ],
+  ])('speak of reclaimed tube only where there can be some: %s', (_what, parts, named) => {
+    const titles = contentOf(notebookWith(parts)).flatMap((block) =>
+      block.kind === 'caution' ? [block.title] : [],
+    )
+    expect(titles.includes('Reclaimed tube')).toBe(named)
+    expect(titles).toContain('Work safely')
   })
 
   test('warn of a line that no surveyor has found, and not of one that was surveyed', () => {

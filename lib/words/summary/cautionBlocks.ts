@@ -1,16 +1,20 @@
-import type { Notebook } from '../../core/agreement/notebook.ts'
 import type { Audience } from './audience.ts'
 import type { Block } from './block.ts'
 
-/** All cautions in one place, whatever the notebook holds: none of them can be argued away by what was typed. */
-export function cautionBlocks(_notebook: Notebook, audience: Audience = 'the households'): Block[] {
+/**
+ * All cautions in one place, whatever the notebook holds: none of them can be argued away by what was typed. Only the one
+ * about reclaimed tube is left out where nothing at all speaks of tube (`core/agreement/oldTube.ts`).
+ */
+export function cautionBlocks(oldTube: boolean, audience: Audience = 'the households'): Block[] {
   return [
     { kind: 'heading', level: 1, id: 'before-building', text: 'Before anyone builds' },
     {
       kind: 'paragraph',
       text: 'This notebook knows no law and has seen no ground. What follows is the usual advice. Local rules and licensed people come first.',
     },
-    ...cautionsFor(audience).map(({ title, text }): Block => ({ kind: 'caution', title, text })),
+    ...cautionsFor(audience)
+      .filter(({ title }) => oldTube || title !== tubeTitle)
+      .map(({ title, text }): Block => ({ kind: 'caution', title, text })),
   ]
 }
 
@@ -24,6 +28,7 @@ function cautionsFor(audience: Audience): readonly Caution[] {
   )
 }
 
+const tubeTitle = 'Reclaimed tube'
 const hashTitle = 'What the hash proves'
 const hashUnattached =
   'The long number at the foot of each page is the SHA-256 hash of the whole agreement file. The file is not attached to this paper, since it says what things cost. The households have it. If one letter in the file is changed, the number no longer fits. It proves that nothing was changed since. It does not prove who signed. It proves nothing against the person who runs the program.'
@@ -54,7 +59,7 @@ const cautions: readonly Caution[] = [
     text: 'Welding, cutting, lifting and concrete each have safety rules of their own. Learn them and keep to them. Keep others out of the way.',
   },
   {
-    title: 'Reclaimed tube',
+    title: tubeTitle,
     text: 'Used tube from oil fields or plants can hold residue that burns or explodes. It can hold scale that gives off radiation, lead paint, or zinc that gives off toxic fumes. Find out where it came from and have it tested. Vent a closed tube before you heat it.',
   },
   {

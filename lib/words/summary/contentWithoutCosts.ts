@@ -1,3 +1,4 @@
+import { mayUseOldTube } from '../../core/agreement/oldTube.ts'
 import { refused } from '../../core/result.ts'
 import { agreedTextBlocks } from './agreedTextBlocks.ts'
 import type { Block } from './block.ts'
@@ -32,7 +33,7 @@ export function contentWithoutCosts({ standing, signatures, notebook: whole }: W
     ...madeOfBlocks(notebook, found),
     ...agreedTextBlocks(notebook),
     ...datesBlocks(notebook),
-    ...cautionBlocks(notebook, 'without costs'),
+    ...cautionBlocks(mayUseOldTube(whole), 'without costs'),
     ...signatureBlocks(input),
   ]
 }

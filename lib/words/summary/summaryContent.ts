@@ -1,3 +1,4 @@
+import { mayUseOldTube } from '../../core/agreement/oldTube.ts'
 import { agreedTextBlocks } from './agreedTextBlocks.ts'
 import { amendmentBlocks } from './amendmentBlocks.ts'
 import { arrangementBlocks } from './arrangementBlocks.ts'
@@ -40,7 +41,7 @@ export function summaryContent(input: SummaryInput): Block[] {
     ...hoursBlocks(input),
     ...agreedTextBlocks(input.notebook),
     ...datesBlocks(input.notebook),
-    ...cautionBlocks(input.notebook),
+    ...cautionBlocks(mayUseOldTube(input.notebook)),
     ...signatureBlocks(input),
     ...stepsBlocks(input),
   ]
