@@ -110,9 +110,15 @@ export function ceilingHint({
 /** Hours of a household's share that it has not given: it works them, or brings them in money. */
 export const leftLabel = 'Left'
 
+/** Hours that both marked as given in money instead (with a minus), or as worked in the place of money. */
+export const swappedLabel = 'Swapped with money'
+
+/** Hours worked beyond a task’s ceiling: the worker’s own, worth nothing. */
+export const beyondLabel = 'Beyond the ceiling'
+
 /** What hours asked are, wherever they stand beside money. */
 export const hoursAskedWords =
-  'Hours asked of a household are its share of the planned work, and a part of the money asked of it, not more on top of it. What it does not work of them it brings in money.'
+  'Hours asked of a household are its share of the planned work, and a part of the money asked of it, not more on top of it. It pays money for those that it does not work.'
 
 /** What the hours are held against. */
 export function hoursStanding(signed: number | undefined): readonly string[] {
@@ -120,7 +126,7 @@ export function hoursStanding(signed: number | undefined): readonly string[] {
     signed === undefined
       ? 'Nothing is signed yet: hours are held against the draft.'
       : `Hours are held against revision ${signed}, as all have signed it.`,
-    `${hoursAskedWords} Hired work is asked for too, and met in money. A minus means that more was given than asked. Own hours are those beyond a ceiling; they and gifts count as nothing.`,
+    `${hoursAskedWords} Hired work is asked for too, and met in money. A minus means that more was given than asked. Hours beyond a ceiling are the worker’s own; they and gifts count as nothing. Of hours swapped with money, those that money takes the place of have a minus.`,
   ]
 }
 

@@ -84,7 +84,7 @@ export function LabourFields({ names, path = 'labour' }: { names: FormNames; pat
           <Shown path={`${row}.counts`} is={[true, '']}>
             <FigureField
               path={`${row}.ceiling`}
-              label="No more count than"
+              label="Most hours that count"
               hint="A ceiling: hours beyond it are the worker’s own, unless both marked more before. Empty: none."
               suffix="h"
             />

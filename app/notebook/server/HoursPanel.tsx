@@ -4,11 +4,13 @@ import { plannedHours } from '../../../lib/core/hours/plannedHours.ts'
 import { type Household, households } from '../../../lib/core/people/household.ts'
 import { hoursBars } from '../../../lib/words/figures/hoursBars.ts'
 import {
+  beyondLabel,
   hoursFigure,
   hoursStanding,
   hoursWords,
   leftLabel,
   rowKindWords,
+  swappedLabel,
   turnedRowWords,
 } from '../../../lib/words/hoursText.ts'
 import { plannedHoursWords } from '../../../lib/words/meansText.ts'
@@ -41,7 +43,7 @@ export function HoursPanel({ opened }: { opened: Opened }) {
         caption="Hours of both households"
         columns={[
           { label: 'Household' },
-          ...['Asked', 'Given', leftLabel, 'Hired', 'Turned', 'Own', 'Gifts'].map((label) => ({
+          ...['Asked', 'Given', leftLabel, 'Hired', swappedLabel, beyondLabel, 'Gifts'].map((label) => ({
             label,
             figures: true,
           })),

@@ -5,7 +5,7 @@ import { hoursTotals } from '../../core/hours/hoursTotals.ts'
 import { households } from '../../core/people/household.ts'
 import { placesOf } from '../../core/shares/itemShares.ts'
 import { hoursBars } from '../figures/hoursBars.ts'
-import { conversionWords, hoursAskedWords, hoursFigure, leftLabel } from '../hoursText.ts'
+import { beyondLabel, conversionWords, hoursAskedWords, hoursFigure, leftLabel } from '../hoursText.ts'
 import { shareNames } from '../shareText.ts'
 import type { Block } from './block.ts'
 import { itemsShared } from './costBlocks.ts'
@@ -29,7 +29,7 @@ export function hoursBlocks(input: SummaryInput): Block[] {
       caption: 'Hours asked, given and left',
       columns: [
         { title: '' },
-        ...['Asked', 'Of it hired', 'Given', leftLabel, 'Own', 'Gifts'].map((title) => ({
+        ...['Asked', 'Of it hired', 'Given', leftLabel, beyondLabel, 'Gifts'].map((title) => ({
           title,
           figure: true,
         })),
@@ -46,7 +46,7 @@ export function hoursBlocks(input: SummaryInput): Block[] {
     },
     {
       kind: 'paragraph',
-      text: `${hoursAskedWords} Hired work is met in money, so nobody has to give it. Own hours are those beyond what was agreed for a task. They count as nothing. A minus means that more was given than asked.`,
+      text: `${hoursAskedWords} Hired work is met in money, so nobody has to give it. Hours beyond a ceiling are those beyond what was agreed for a task. They count as nothing. A minus means that more was given than asked.`,
     },
     ...(agreed.length === 0
       ? []
