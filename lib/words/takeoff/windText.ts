@@ -57,10 +57,18 @@ export function catchesText({ kind, times }: Pick<CatchesWind, 'kind' | 'times'>
 /** A row of a table: what people dig without reckoning, how deep that is, and whether the holes reach it. */
 export type DepthRow = { readonly rule: string; readonly depth: string; readonly reached: string }
 
-/** Common practice and frost, beside the look. Titles: "Rule", "Depth", "Holes as planned". */
+/**
+ * Common practice and frost, beside the look; the rule for chain-link fence where the infill is a mesh. Titles: "Rule",
+ * "Depth", "Holes as planned".
+ */
 export function depthRows(notebook: Notebook, check: WindCheck): readonly DepthRow[] {
   const { frost } = notebook.line.site
-  return check.rules.map(({ rule, depth, reached }) => ({
+  const infill = notebook.sections[check.item.index]?.buildUp?.infill ?? []
+  const ofMesh = infill.some(
+    ({ kind, what }) => kind === 'roll' || kind === 'strip' || /mesh|wire|link/i.test(what),
+  )
+  const rules = check.rules.filter(({ rule }) => rule !== 'chain link' || ofMesh)
+  return rules.map(({ rule, depth, reached }) => ({
     rule:
       rule === 'frost' && frost.saidBy.trim() !== ''
         ? `Frost, as said by ${frost.saidBy.trim()}`

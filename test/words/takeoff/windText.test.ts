@@ -19,12 +19,13 @@ const place = {
   frost: { depth: '3 ft', saidBy: 'the permit office' },
 }
 const strips = { kind: 'strip', what: 'steel strip', width: '3 in', opening: '4 in' }
+const meshAndStrips = [{ kind: 'roll', what: 'mesh', solid: '8' }, strips]
 
-function looked(depth: string, site: Data = place, more: Data = {}) {
+function looked(depth: string, site: Data = place, more: Data = {}, infill: readonly Data[] = meshAndStrips) {
   const buildUp = {
     posts: { ...steelPosts, depth },
     footing: { fill: 'concrete' },
-    infill: [{ kind: 'roll', what: 'mesh', solid: '8' }, strips],
+    infill,
   }
   const notebook = notebookOf([fence('0 ft', '96 ft', { buildUp })], { line: { site }, ...more })
   const [check] = takeOff(notebook).wind
@@ -112,5 +113,17 @@ describe('the look at wind in words', () => {
       { rule: 'ASTM F567, for line posts of chain-link fence', depth: '2 ft 6 in', reached: 'reach it' },
       { rule: 'Frost, as said by the permit office', depth: '3 ft', reached: 'do not reach it' },
     ])
+  })
+
+  test.each([
+    ['boards', [{ kind: 'board', what: 'cedar board', width: '6 in' }], false],
+    ['panels of boards', [{ kind: 'panel', what: 'pine panel', width: '6 ft', solid: '90' }], false],
+    ['panels of mesh', [{ kind: 'panel', what: 'panel of welded mesh', width: '6 ft', solid: '10' }], true],
+    ['wire by the roll', [{ kind: 'roll', what: 'chain link', solid: '10' }], true],
+  ])('the rule for chain-link fence is named beside %s: %#', (_what, infill, named) => {
+    const { notebook, check } = looked('30 in', place, {}, infill)
+    const rules = depthRows(notebook, check).map(({ rule }) => rule)
+    expect(rules.some((rule) => rule.includes('chain-link'))).toBe(named)
+    expect(rules).toContain('A third of the height (common practice)')
   })
 })
