@@ -93,7 +93,7 @@ export const copiesText = {
 export const changedSince = {
   heading: 'The notebook has changed since',
   text: 'What was changed belongs to the next revision. The one that stands is not touched by it.',
-  amends: (revision: number) => `In revision ${revision} the next one would change:`,
+  amends: (revision: number) => `Compared with revision ${revision}, the next one would change:`,
 } as const
 
 /** Above what a revision changes in the one that it amends. */

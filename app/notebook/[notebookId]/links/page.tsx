@@ -41,8 +41,8 @@ export default async function LinksPage({ params }: { params: Promise<{ notebook
           <PressForm action={forgetNewLink.bind(null, notebookId)} label="I have kept it" weight="main" />
         </Panel>
       ) : null}
-      <Panel heading="The second household">
-        {household === 'b' ? <p>You are the second household; you came in by your own link.</p> : null}
+      <Panel heading={household === 'b' ? 'How you came in' : 'The second household'}>
+        {household === 'b' ? <p>You are the second household, and hold a link of your own.</p> : null}
         {household === 'a' && bothIn ? (
           <p>{capitalised(other)} has come in and holds a link of its own, which only it can replace.</p>
         ) : null}
