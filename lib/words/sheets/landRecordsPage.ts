@@ -4,7 +4,7 @@ import { householdStart, itemTitle } from '../summary/names.ts'
 import { standingWords } from '../summary/openingBlocks.ts'
 import type { SummaryInput } from '../summary/summaryInput.ts'
 import { unbroken } from '../summary/unbroken.ts'
-import { keeperName } from '../upkeepText.ts'
+import { ownedAndKept } from '../upkeepText.ts'
 import { partyTable } from './partyTable.ts'
 import type { SheetBlock } from './sheetBlock.ts'
 
@@ -17,11 +17,11 @@ export function landRecordsPage({ notebook, standing }: SummaryInput): SheetBloc
   const kept = [
     ...sections.map(
       ({ name, from, to, owner, upkeep }, index) =>
-        `${itemTitle('section', index, name)}${from === '' || to === '' ? '' : `, ${unbroken(from)} to ${unbroken(to)}`}: owned by ${keeperName(notebook, owner)}, kept by ${keeperName(notebook, upkeep)}`,
+        `${itemTitle('section', index, name)}${from === '' || to === '' ? '' : `, ${unbroken(from)} to ${unbroken(to)}`}: ${ownedAndKept(notebook, { owner, upkeep })}`,
     ),
     ...gates.map(
       ({ name, at, owner, upkeep }, index) =>
-        `${itemTitle('gate', index, name)}${at === '' ? '' : `, at ${unbroken(at)}`}: owned by ${keeperName(notebook, owner)}, kept by ${keeperName(notebook, upkeep)}`,
+        `${itemTitle('gate', index, name)}${at === '' ? '' : `, at ${unbroken(at)}`}: ${ownedAndKept(notebook, { owner, upkeep })}`,
     ),
   ]
   return [

@@ -15,7 +15,7 @@ export function partyTable(notebook: Notebook): Block {
       return {
         cells: [
           `${householdName(notebook, household)} (household ${household})`,
-          `${name.trim() || notSaid}, ${capacityName(capacity)}`,
+          `${name.trim() || 'a party without a name'}, ${capacityName(capacity)}`,
           party?.address.trim() || notSaid,
           party?.parcel.trim() || notSaid,
         ],
