@@ -460,7 +460,7 @@ const ofNotebooks: Readonly<Record<string, NotebookAction>> = {
   },
   'app/notebook/server/takeOffActions.ts#offerQuantities': {
     sends: () => [{}, formOf({ id: 's1' })],
-    ...bothTo('/item/s1'),
+    ...bothTo('/item/s1?added=7&renewed=0#field-materials-taken'),
     changes: ['Change', 'Notebook'],
   },
   'app/notebook/server/buildUpActions.ts#keepBuildUp': {

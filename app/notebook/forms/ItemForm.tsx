@@ -1,5 +1,6 @@
 'use client'
 
+import type { ReactNode } from 'react'
 import type { ItemKind, MetNeed } from '../../../lib/core/agreement/notebook.ts'
 import { countedOnItsPage } from '../../../lib/words/passageText.ts'
 import { ButtonLink } from '../../ui/ButtonLink.tsx'
@@ -30,6 +31,7 @@ export function ItemForm({
   findings,
   basicFence,
   needs,
+  taken,
 }: {
   kind: ItemKind
   initial: object
@@ -42,6 +44,8 @@ export function ItemForm({
   basicFence?: { readonly href: string; readonly sums: BasicSums | undefined } | undefined
   /** What a section can be said to meet, once both households have said what they need. */
   needs?: readonly MetNeed[] | undefined
+  /** What is said above its cost lines once some of them come from the take-off. */
+  taken?: ReactNode
 }) {
   const thing = { section: 'section', gate: 'gate', common: 'common cost' }[kind]
   return (
@@ -63,6 +67,7 @@ export function ItemForm({
         <TextField path="notes" label="Notes" multiline />
       </Panel>
       <Panel heading="Materials">
+        {taken}
         <MaterialsFields names={names} />
       </Panel>
       <Panel heading="Work">

@@ -24,6 +24,7 @@ import { FoundPanel } from '../../../server/FindingList.tsx'
 import { findingsHere } from '../../../server/findingField.ts'
 import { followedTakeOff } from '../../../server/followedTakeOff.ts'
 import { GatePassages } from '../../../server/GatePassages.tsx'
+import type { AddressFields } from '../../../server/historyAsked.ts'
 import { ItemConversation } from '../../../server/ItemConversation.tsx'
 import { filesOfItem, ItemFiles } from '../../../server/ItemFiles.tsx'
 import { ItemShareView } from '../../../server/ItemShareView.tsx'
@@ -35,14 +36,18 @@ import { NotebookShell } from '../../../server/NotebookShell.tsx'
 import { needsToMeet } from '../../../server/needsOf.ts'
 import { openNotebook } from '../../../server/opened.ts'
 import { standingOf } from '../../../server/standingOf.ts'
+import { TakenOverNote } from '../../../server/TakenOverNote.tsx'
+import { takenOverAsked } from '../../../server/takenOverAddress.ts'
 import { WorkCautions } from '../../../server/WorkCautions.tsx'
 
 export const metadata = { title: 'One item' }
 
 export default async function ItemPage({
   params,
+  searchParams,
 }: {
   params: Promise<{ notebookId: string; itemId: string }>
+  searchParams?: Promise<AddressFields>
 }) {
   const { notebookId, itemId } = await params
   const opened = await openNotebook(notebookId)
@@ -62,6 +67,7 @@ export default async function ItemPage({
   const here = `${home}/item/${encodeURIComponent(id)}`
   const worked = takeOff(notebook)
   const followed = followedTakeOff(opened, worked)
+  const just = takenOverAsked((await searchParams) ?? {})
   const found = findingsHere(here, notebookId, notebook, worked.findings)
   return (
     <NotebookShell
@@ -121,6 +127,7 @@ export default async function ItemPage({
         names={{ ...shareNames(notebook), rates: agreedRates(notebook.arrangements) }}
         findings={found.atFields}
         needs={section && (await needsToMeet(notebookId, opened.household))}
+        taken={item && <TakenOverNote materials={item.materials} just={just} />}
         basicFence={section && basicFenceOf(notebookId, notebook, section)}
       />
       <ItemConversation opened={opened} itemKey={itemKey(id)} />
