@@ -39,7 +39,7 @@ export function SpecialPostFields({ path, label }: { path: string; label: string
         >
           {label} differ
         </button>
-        <TakenOut name={label} onPutBack={putBack} />
+        <TakenOut name={label} path={path} onPutBack={putBack} />
       </div>
     )
   }

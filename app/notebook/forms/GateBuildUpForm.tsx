@@ -97,7 +97,7 @@ function HeaderFields() {
         >
           A header ties the posts together
         </button>
-        <TakenOut name="Header" onPutBack={putBack} />
+        <TakenOut name="Header" path="buildUp.header" onPutBack={putBack} />
       </div>
     )
   }

@@ -38,7 +38,7 @@ export function InstalmentFields({
         <button type="button" className="button button-plain" disabled={!ready} onClick={() => begin(first)}>
           One household pays in instalments
         </button>
-        <TakenOut name="Instalments" onPutBack={putBack} />
+        <TakenOut name="Instalments" path={path} onPutBack={putBack} />
       </div>
     )
   }

@@ -1,8 +1,10 @@
 'use client'
 
 import { useState } from 'react'
+import { BeforeSaving } from '../../ui/draft/BeforeSaving.tsx'
 import { useDraft } from '../../ui/draft/draftContext.ts'
 import { getAt, removeAt, setAt } from '../../ui/draft/draftPath.ts'
+import { formWords } from '../../ui/draft/formWords.ts'
 
 /** A ready or kept build-up that a form can begin from. */
 export type BuildUpOffer = { readonly label: string; readonly buildUp: object }
@@ -32,9 +34,10 @@ export function StartingBuildUps({ path = 'buildUp', offers }: { path?: string; 
       )}
       {before === null ? null : (
         <p className="rows-removed" role="status">
-          The fields below were filled in anew. Nothing of it counts before you save.{' '}
+          {formWords.filledInAnew}
+          <BeforeSaving path={path} />{' '}
           <button type="button" className="button button-plain" onClick={() => putBack(before.buildUp)}>
-            Put back what stood there
+            {formWords.putBackText}
           </button>
         </p>
       )}

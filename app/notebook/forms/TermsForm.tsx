@@ -4,6 +4,7 @@ import { useState } from 'react'
 import { textOf } from '../../../lib/words/rowReadingText.ts'
 import { startingTopic, startingTopics } from '../../../lib/words/startingTerms.ts'
 import { Caution } from '../../ui/Caution.tsx'
+import { BeforeSaving } from '../../ui/draft/BeforeSaving.tsx'
 import { useDraft } from '../../ui/draft/draftContext.ts'
 import { getAt, setAt } from '../../ui/draft/draftPath.ts'
 import { formWords } from '../../ui/draft/formWords.ts'
@@ -66,7 +67,8 @@ function TermFields({ row }: { row: string }) {
       ) : null}
       {before === null || before.text === text ? null : (
         <p className="rows-removed" role="status">
-          {formWords.writtenOver}{' '}
+          {formWords.writtenOver}
+          <BeforeSaving path={`${row}.text`} />{' '}
           <button
             type="button"
             className="button button-plain"

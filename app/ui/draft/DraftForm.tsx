@@ -98,10 +98,10 @@ export function DraftForm({
   const box = useRef<HTMLFormElement>(null)
   useAddressedField(box, form, ready)
 
-  const { draft, change, faults, findings, register } = state
+  const { draft, kept, change, faults, findings, register } = state
   const hold = useMemo<DraftHold>(
-    () => ({ draft, change, faults, findings, register, form, ready }),
-    [draft, change, faults, findings, register, form, ready],
+    () => ({ draft, saved: kept.draft, change, faults, findings, register, form, ready }),
+    [draft, kept.draft, change, faults, findings, register, form, ready],
   )
   return (
     <DraftContext value={hold}>

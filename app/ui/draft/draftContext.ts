@@ -5,6 +5,8 @@ import type { Fault } from './saveAnswer.ts'
 
 export type DraftHold = {
   draft: unknown
+  /** The version that is known to be saved. */
+  saved: unknown
   /** Changes the draft; `rows` says where the rows of a list went, so that faults stay with their rows. */
   change: (next: (draft: unknown) => unknown, rows?: { path: string; newIndex: RowMove }) => void
   faults: readonly Fault[]
