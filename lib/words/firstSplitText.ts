@@ -1,4 +1,7 @@
-import type { FirstWay } from '../core/shares/firstSplit.ts'
+import type { Fault } from '../core/faults.ts'
+import type { ForBoth } from '../core/people/household.ts'
+import type { FirstSplit, FirstWay } from '../core/shares/firstSplit.ts'
+import { capitalised, spokenList } from './summary/names.ts'
 
 /** What a notebook without a section says first, and what the page of the first split says. */
 export const firstSplitWords = {
@@ -14,7 +17,6 @@ export const firstSplitWords = {
   costs: 'What it takes',
   way: 'What seems fair',
   result: 'What each is asked for',
-  waiting: 'Type the length and a cost, and the split stands here.',
   basic: 'A fence that would do for both costs',
   binds: 'Nobody is bound by it: both mark what they agree to, and sign when they are ready.',
 } as const
@@ -36,4 +38,40 @@ export const firstWayHints: Readonly<Record<FirstWay, string>> = {
 /** What a household that works still brings in money. A minus is money that comes to it. */
 export function broughtAsHours(worker: string, hours: string, left: string): string {
   return `${worker} brings ${hours} as hours, which leaves ${left} of its share in money.`
+}
+
+/** What the split still waits for, while it is typed: what is missing, what can’t be read yet, what comes to nothing. */
+export function firstSplitWaits(faults: readonly Fault[], names: ForBoth<string>): readonly string[] {
+  const named = (one: Fault) => fieldNames(names)[one.path as keyof FirstSplit] ?? one.path
+  const missing = faults.filter(({ kind }) => kind === 'needed')
+  const unread = faults.filter(({ kind }) => unreadKinds.has(kind))
+  const rest = faults.filter(({ kind }) => kind !== 'needed' && !unreadKinds.has(kind))
+  return [
+    ...(missing.length === 0 ? [] : [`Type ${spokenList(missing.map(named))}, and the split stands here.`]),
+    ...unread.map((one) => `${capitalised(named(one))} can’t be read yet.`),
+    ...(rest.length === 0 ? [] : [comesToNothing]),
+  ]
+}
+
+/** The one fault that is left where every figure is there and can be read. */
+const comesToNothing = 'The two lengths add to nothing: one of them has to be more than 0.'
+
+const unreadKinds: ReadonlySet<string> = new Set([
+  'length-form',
+  'length-negative',
+  'number-form',
+  'money-digits',
+])
+
+function fieldNames(names: ForBoth<string>): Readonly<Partial<Record<keyof FirstSplit, string>>> {
+  return {
+    length: 'the length',
+    height: 'the height',
+    materials: 'a cost',
+    hours: 'the hours of all the work',
+    rate: 'what an hour of the work is worth',
+    frontA: `the length along the ground of ${names.a}`,
+    frontB: `the length along the ground of ${names.b}`,
+    basic: 'what a fence that would do for both costs',
+  }
 }

@@ -2,7 +2,7 @@
 
 import { splitFirst } from '../../../lib/core/shares/firstSplit.ts'
 import { readFirstSplit } from '../../../lib/forms/firstSplitDraft.ts'
-import { broughtAsHours, firstSplitWords } from '../../../lib/words/firstSplitText.ts'
+import { broughtAsHours, firstSplitWaits, firstSplitWords } from '../../../lib/words/firstSplitText.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
 import { useDraft } from '../../ui/draft/draftContext.ts'
 import { Panel } from '../../ui/Panel.tsx'
@@ -44,7 +44,7 @@ export function FirstSplitResult({ names, digits }: { names: FormNames; digits: 
               })}
           </>
         ) : (
-          <p>{firstSplitWords.waiting}</p>
+          firstSplitWaits(split.faults, names).map((sentence) => <p key={sentence}>{sentence}</p>)
         )}
       </div>
       <p>{firstSplitWords.binds}</p>
