@@ -39,3 +39,31 @@ describe.each(['ft-in', 'metric'] as const)('the paper of the signed example, in
     expect(last.filter(({ size }) => headings.includes(size))).toEqual([])
   })
 })
+
+test('the heading above the places to sign stands on the page of the first of them, whatever is above', () => {
+  const page = pageSize('metric')
+  const place = {
+    kind: 'signature',
+    household: 'a',
+    householdName: 'No. 12',
+    party: 'Petra Quillon',
+    capacity: 'owner',
+    state: { kind: 'not signed yet', text: 'Not signed yet.' },
+  } as const
+  const alone = Array.from({ length: 60 }, (_, count) => {
+    const above = Array.from({ length: count }, () => ({ kind: 'paragraph', text: 'A line above.' }) as const)
+    const blocks = [
+      ...above,
+      { kind: 'heading', level: 1, id: 'signatures', text: 'Signatures' } as const,
+      { kind: 'paragraph', text: 'Each party signs for itself.' } as const,
+      place,
+    ]
+    const sheets = layOut(blocks, drawing, { title, standing }, facesOf(fonts), page).map((marks) =>
+      marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : [])),
+    )
+    const headed = sheets.filter((texts) => texts.includes('Signatures'))
+    expect(headed).toHaveLength(1)
+    return headed[0]?.includes('Petra Quillon') === true ? [] : [count]
+  })
+  expect(alone.flat()).toEqual([])
+})
