@@ -90,6 +90,12 @@ export const contributionWords: Readonly<Record<ContributionKind, string>> = {
   refund: 'Money received back',
 }
 
+/** The same to choose from, in as many letters as a list shows on a phone. */
+export const contributionChoiceWords: typeof contributionWords = {
+  ...contributionWords,
+  transfer: 'Paid to the other household',
+}
+
 /** Kinds of posts. */
 export const postKindWords: Readonly<Record<PostKind, string>> = {
   line: 'line post',

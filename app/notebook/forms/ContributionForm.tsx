@@ -2,7 +2,7 @@
 
 import { contributionKinds } from '../../../lib/core/agreement/notebook.ts'
 import { entryFieldWords } from '../../../lib/words/entryFieldWords.ts'
-import { contributionWords } from '../../../lib/words/labels.ts'
+import { contributionChoiceWords } from '../../../lib/words/labels.ts'
 import { transferFieldWords } from '../../../lib/words/transferText.ts'
 import { type Choice, ChoiceField } from '../../ui/draft/ChoiceField.tsx'
 import { DateField } from '../../ui/draft/DateField.tsx'
@@ -45,7 +45,7 @@ export function ContributionForm({
       <ChoiceField
         path="kind"
         label="What was given"
-        options={contributionKinds.map((kind) => ({ value: kind, label: contributionWords[kind] }))}
+        options={contributionKinds.map((kind) => ({ value: kind, label: contributionChoiceWords[kind] }))}
       />
       <Shown path="kind" is="hours">
         <HoursFields names={names} items={items} tasks={tasks} />
