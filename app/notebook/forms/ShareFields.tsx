@@ -113,7 +113,7 @@ type PotProps = {
 /** One pot's principle with the figures that it needs. */
 function PotFields({ path, label, names, onGate, nested = false, basic }: PotProps) {
   return (
-    <div className="pot-fields">
+    <div className="pot-fields" data-part={label}>
       <PrincipleField path={path} label={label} onGate={onGate} nested={nested} />
       <Shown path={`${path}.principle`} is="percent">
         <FieldLine>

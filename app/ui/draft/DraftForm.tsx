@@ -3,7 +3,7 @@
 import { type ReactNode, useMemo, useRef, useState } from 'react'
 import { AskFirst } from './AskFirst.tsx'
 import { DraftContext, type DraftHold } from './draftContext.ts'
-import { formWords } from './formWords.ts'
+import { type Done, formWords } from './formWords.ts'
 import { useDraftOwner } from './KeptDrafts.tsx'
 import type { KeptDraft } from './keptDraft.ts'
 import type { MergeSaved } from './merging.ts'
@@ -67,6 +67,7 @@ export function DraftForm({
   children: ReactNode
 }) {
   const ready = useReady()
+  const done: Done = sends === 'signature' ? 'signed' : 'saved'
   const owner = useDraftOwner()
   const saved = { draft: initial, base }
   const state = useDraftState(saved, arrivingFindings)
@@ -74,7 +75,7 @@ export function DraftForm({
   const waiting = useKeptDraft(sends === 'signature' ? undefined : owner, form, state, restore)
   const merges = sends === 'part' ? merge : undefined
   const resends = sends === 'part' || sends === 'entry known again'
-  const saving = useSaving({ state, waiting, save, remove, after, merge: merges, resends })
+  const saving = useSaving({ state, waiting, save, remove, after, merge: merges, resends, done })
   useLeaveGuard(
     state.unsaved && !(saving.outcome.kind === 'saved' && after !== undefined),
     waiting.keeps ? formWords.leaveKept : formWords.leave,
@@ -130,7 +131,7 @@ export function DraftForm({
             }}
           />
         )}
-        <SavingAnswer saving={saving} state={state} form={form} />
+        <SavingAnswer saving={saving} state={state} form={form} done={done} />
         <div className="fields">{children}</div>
         <SaveBar
           saveLabel={saveLabel}
@@ -138,6 +139,7 @@ export function DraftForm({
           saving={saving.saving}
           unsaved={state.unsaved}
           ready={ready}
+          done={done}
           asTyped={asTyped ? { on: typedOn, turn: turnTyped } : undefined}
         />
         {remove === undefined ? null : (

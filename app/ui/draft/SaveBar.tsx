@@ -1,18 +1,18 @@
 'use client'
 
 import { useId } from 'react'
-import { formWords } from './formWords.ts'
+import { type Done, formWords } from './formWords.ts'
 import type { Outcome } from './useSaving.ts'
 
 /** Where the draft stands, in a sentence; nothing where nothing was typed. */
-function standing(outcome: Outcome, saving: boolean, unsaved: boolean): string {
+function standing(outcome: Outcome, saving: boolean, unsaved: boolean, done: Done): string {
   if (outcome.kind === 'waits') return formWords.waits
-  if (saving) return formWords.saving
+  if (saving) return formWords.sending[done]
   if (outcome.kind === 'failed') return outcome.text
   if (unsaved) {
     const told =
       outcome.kind === 'unfit' || (outcome.kind === 'saved' && outcome.text === formWords.savedButMore)
-    return told ? outcome.text : formWords.unsaved
+    return told ? outcome.text : formWords.notYet[done]
   }
   return outcome.kind === 'saved' ? outcome.text : ''
 }
@@ -27,6 +27,7 @@ export function SaveBar({
   saving,
   unsaved,
   ready,
+  done,
   asTyped,
 }: {
   saveLabel: string
@@ -34,13 +35,14 @@ export function SaveBar({
   saving: boolean
   unsaved: boolean
   ready: boolean
+  done: Done
   /** Only where a form can be saved as it is typed. */
   asTyped?: { readonly on: boolean; readonly turn: (on: boolean) => void } | undefined
 }) {
   const id = useId()
   // Where two versions wait for a choice, the button that makes it is the main one.
   const weight = outcome.kind === 'conflict' || outcome.kind === 'choices' ? 'plain' : 'main'
-  const stands = standing(outcome, saving, unsaved)
+  const stands = standing(outcome, saving, unsaved, done)
   return (
     <div className="save-bar">
       <button type="submit" className={`button button-${weight}`} disabled={!ready || saving}>

@@ -1,10 +1,13 @@
+/** What sending a form comes to: most are saved, a signature is signed. */
+export type Done = 'saved' | 'signed'
+
 /** What the forms say. One place, so that the same thing is always said the same way. */
 export const formWords = {
   save: 'Save',
-  saving: 'Saving …',
+  sending: { saved: 'Saving …', signed: 'Signing …' },
   saved: 'Saved.',
   savedButMore: 'Saved, but not what you typed since. Save again.',
-  unsaved: 'Not saved yet.',
+  notYet: { saved: 'Not saved yet.', signed: 'Not signed yet.' },
   leave: 'There are changes here that are not saved. Leave the page without them?',
   leaveKept:
     'There are changes here that are not saved. Leave the page? They wait in this browser until you come back.',
@@ -46,10 +49,12 @@ export const formWords = {
   keepSaved: 'Keep what is saved',
   mergeUnchosen: 'Choose one of the two.',
   mergeSave: 'Save as chosen',
-  lost: 'Not saved: the connection was lost. What you typed is still here; press Save again.',
-  broke: 'Not saved: something went wrong on our side. What you typed is still here; press Save again.',
-  outdated:
-    'Not saved: the program was renewed while this page was open. Copy what you need from here, then load the page again.',
+  lost: (done: Done) =>
+    `Not ${done}: the connection was lost. What you typed is still here; press the button again.`,
+  broke: (done: Done) =>
+    `Not ${done}: something went wrong on our side. What you typed is still here; press the button again.`,
+  outdated: (done: Done) =>
+    `Not ${done}: the program was renewed while this page was open. Copy what you need from here, then load the page again.`,
   pressUnsaved:
     'Not done: something on this page is typed and not saved, and would not be in what you agree to. Save it first, or put it back.',
   pressLost: 'Not done: the connection was lost. Try again.',
@@ -60,8 +65,8 @@ export const formWords = {
   /** How the words of a fault begin where something is missing. */
   needed: 'Needed:',
   lookAt: 'To look at:',
-  summaryTitle: (count: number) =>
-    count === 1 ? 'Not saved: one thing to mend' : `Not saved: ${count} things to mend`,
+  summaryTitle: (count: number, done: Done) =>
+    `Not ${done}: ${count === 1 ? 'one thing' : `${count} things`} to mend`,
   conflictTitle: 'Saved twice: choose a version',
   conflictLead: (by: string | undefined, when: string | undefined) =>
     `${by ?? 'Somebody'} saved this${when === undefined ? '' : ` on ${when}`}, after you had opened it. Nothing of yours is lost; nothing of theirs has been written over. Choose which is to stand.`,
@@ -70,7 +75,7 @@ export const formWords = {
   saveMine: 'Save mine over it',
   removeMine: 'Remove it all the same',
   theirsLoaded: 'This is now what they saved.',
-  goneTitle: 'Not saved',
+  goneTitle: { saved: 'Not saved', signed: 'Not signed' },
   removeAsk: 'Take it out of the notebook?',
   removeNo: 'No, leave it',
   removeYes: (label: string) => `Yes: ${label.charAt(0).toLowerCase()}${label.slice(1)}`,

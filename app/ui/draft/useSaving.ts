@@ -4,7 +4,7 @@ import { useRouter } from 'next/navigation'
 import { useEffect, useRef, useState, useTransition } from 'react'
 import { chosen, type Side } from './chosen.ts'
 import { type Failure, failureOf } from './failure.ts'
-import { formWords } from './formWords.ts'
+import { type Done, formWords } from './formWords.ts'
 import type { MergeSaved, Merging } from './merging.ts'
 import type { Conflict, SaveAnswer } from './saveAnswer.ts'
 import type { useDraftState, Version } from './useDraftState.ts'
@@ -54,6 +54,7 @@ export function useSaving({
   after,
   merge,
   resends,
+  done,
 }: {
   state: ReturnType<typeof useDraftState>
   waiting: ReturnType<typeof useKeptDraft>
@@ -63,6 +64,7 @@ export function useSaving({
   merge: MergeSaved | undefined
   /** Sending the same twice does no harm: it may be sent again by itself. */
   resends: boolean
+  done: Done
 }) {
   const router = useRouter()
   const [saving, startSaving] = useTransition()
@@ -151,10 +153,12 @@ export function useSaving({
   }
 
   function fail(why: Failure, { sent, version, removing = false }: Sending) {
-    if (removing || !waiting.keeps) return settle({ kind: 'failed', text: formWords[why] })
+    if (removing || !waiting.keeps) return settle({ kind: 'failed', text: formWords[why](done) })
     if (why === 'lost') waiting.markSent(sent, version)
     if (why === 'lost' && resends) return setOutcome({ kind: 'waits', sent, version })
-    const text = { lost: formWords.lostKept, broke: formWords.broke, outdated: formWords.outdatedKept }[why]
+    const text = { lost: formWords.lostKept, broke: formWords.broke(done), outdated: formWords.outdatedKept }[
+      why
+    ]
     return settle({ kind: 'failed', text })
   }
 

@@ -101,7 +101,13 @@ export function UploadForm({
     // Without script the browser itself asks for what is needed.
     <form className="upload-form" ref={box} action={send} onSubmit={submit} noValidate={ready}>
       {lacks.faults.length === 0 ? null : (
-        <ErrorSummary faults={lacks.faults} fields={['file', 'kind']} form={form} attempt={lacks.attempt} />
+        <ErrorSummary
+          faults={lacks.faults}
+          fields={['file', 'kind']}
+          form={form}
+          attempt={lacks.attempt}
+          done="saved"
+        />
       )}
       <FieldFrame
         {...file.frame}

@@ -86,7 +86,7 @@ export const failureRefusals: RefusalGroup = {
       what: 'a section is saved by a program that is broken',
       refuses: 'failure.broke',
       typed: green,
-      says: 'Not saved: something went wrong on our side. What you typed is still here; press Save again.',
+      says: 'Not saved: something went wrong on our side. What you typed is still here; press the button again.',
     },
     {
       ...saving,

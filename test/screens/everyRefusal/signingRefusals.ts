@@ -34,6 +34,7 @@ export const signingRefusals: RefusalGroup = {
       at: '/sign',
       press: sign,
       says: [
+        'Not signed: 2 things to mend',
         'Type the full name as it stands in the agreement: Petra Quillon.',
         'Tick the sentence if you mean to sign. Without it nothing is signed.',
       ],

@@ -57,7 +57,7 @@ export function KeepAsProposal({
           router.push(answer.made)
         } else startSending(() => setAnswer(answer))
       } catch (error) {
-        const text = formWords[failureOf(error)]
+        const text = formWords[failureOf(error)]('saved')
         startSending(() => setAnswer({ refused: text }))
       }
     })
