@@ -10,9 +10,9 @@ export function letterFaultText(fault: LetterFault): string {
     case 'who said so':
       return 'Needed: who said that this notice is to be given, and when, so that it can be asked again.'
     case 'too soon':
-      return `This is before the notice is over: ${dayWords(fault.earliest)} or a later day. Empty: the end of the notice.`
+      return `The day to answer by is before the notice is over: ${dayWords(fault.earliest)} or a later day. Empty: the end of the notice.`
     case 'ends before it begins':
-      return 'This is before the first day of the work: that day or a later one.'
+      return 'The day to be done by is before the first day of the work: that day or a later one.'
     default:
       return never(fault)
   }

@@ -35,8 +35,8 @@ export const letterRefusals: RefusalGroup = {
       says: [
         'Whole days, at most 730, such as 30. Leave it empty where nobody named a notice.',
         'Needed: who said that this notice is to be given, and when, so that it can be asked again.',
-        'This is before the notice is over: 1 March 2027 or a later day. Empty: the end of the notice.',
-        'This is before the first day of the work: that day or a later one.',
+        'The day to answer by is before the notice is over: 1 March 2027 or a later day. Empty: the end of the notice.',
+        'The day to be done by is before the first day of the work: that day or a later one.',
       ],
       keeps: [
         ['letter.noticeDays', '2.5'],
@@ -45,8 +45,9 @@ export const letterRefusals: RefusalGroup = {
       names: {
         'letter.noticeDays': 'Whole days, at most 730, such as 30.',
         'letter.saidBy': 'who said that this notice is to be given, and when',
-        'letter.answerBy': 'This is before the notice is over: 1 March 2027 or a later day.',
-        'letter.workTo': 'This is before the first day of the work: that day or a later one.',
+        'letter.answerBy': 'The day to answer by is before the notice is over: 1 March 2027 or a later day.',
+        'letter.workTo':
+          'The day to be done by is before the first day of the work: that day or a later one.',
       },
     },
     {
