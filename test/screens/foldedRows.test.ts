@@ -49,6 +49,21 @@ describe('a list of rows on a phone', () => {
     })
   })
 
+  test('takes hours in halves, read back with a point, by Enter too', async () => {
+    const { page } = neighbours.b
+    const hours = field(page, 'labour[0].hours')
+    await put(page, 'labour[0].hours', '7 ½')
+    await hours.press('Tab')
+    await expectPage(hours).toHaveValue('7.5')
+    await put(page, 'labour[0].hours', '12 1/2')
+    await hours.press('Enter')
+    await expectPage(hours).toHaveValue('12.5')
+    await expectPage(page.getByText('Saved.', { exact: true })).toBeVisible()
+    expect(JSON.parse((await exported(neighbours.b)).toString('utf8')).sections[0].labour[0].hours).toBe(
+      '12.5',
+    )
+  })
+
   test('shows a new row open, and one that is put back read', async () => {
     const { page } = neighbours.b
     await page.getByRole('button', { name: 'Add a cost line' }).click()

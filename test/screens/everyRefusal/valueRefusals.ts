@@ -116,6 +116,27 @@ export const valueRefusals: RefusalGroup = {
       names: 'share.materials.b',
     },
     {
+      what: 'lengths that nobody typed, of both pots',
+      refuses: 'fault.needed',
+      at: '/item/s1',
+      typed: (page) =>
+        typeShare(page, {
+          materials: { principle: 'length', a: '', b: '30 ft' },
+          labour: { principle: 'length', a: '', b: '' },
+        }),
+      press: saved('Save this section'),
+      // Every field is told apart from those that lack the same.
+      says: [
+        'Materials, Length that Heron House fronts: Needed: a length with its unit',
+        'Work, Length that Heron House fronts: Needed: a length with its unit',
+        'Length that Bank Cottage fronts: Needed: a length with its unit',
+      ],
+      names: {
+        'share.materials.a': 'a length with its unit, such as 6 ft or 1.83 m.',
+        'share.labour.b': 'a length with its unit, such as 6 ft or 1.83 m.',
+      },
+    },
+    {
       what: 'a principle that does not fit the item, where a browser sends it all the same',
       refuses: 'fault.use-off-gate',
       at: '/item/s1',
