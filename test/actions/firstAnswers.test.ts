@@ -167,8 +167,11 @@ describe('the first screen', () => {
 })
 
 describe('fine', () => {
-  test('leads to the items to mark, and stands on The line for both', async () => {
-    expect(await answer({ answer: 'fine', text: ' We like it. ' })).toEqual(led('/sign'))
+  test('is said in words, leads on to the items to mark, and stands on The line for both', async () => {
+    expect(await answer({ answer: 'fine', text: ' We like it. ' })).toEqual(led('/answer'))
+    const html = await pageOf('b', 'answer/page.tsx')
+    expect(html).toMatch(/No\. 14 answered on .*: fine – “We like it\.”/)
+    expect(html).toContain(`href="/notebook/${world().notebook.id}/sign"`)
     for (const household of ['a', 'b'] as const)
       expect(await pageOf(household, 'page.tsx')).toMatch(/No\. 14 answered on .*: fine – “We like it\.”</)
   })
@@ -354,7 +357,7 @@ describe('no', () => {
     expect(html).toContain('ask locally')
     expect(html).toContain(`href="/notebook/${world().notebook.id}/welcome"`)
     expect(await pageOf('a', 'terms/page.tsx')).not.toContain('No. 14 answered on ')
-    expect(await answer({ answer: 'fine' })).toEqual(led('/sign'))
+    expect(await answer({ answer: 'fine' })).toEqual(led('/answer'))
     expect((await newestFirstAnswer(world().notebook.id))?.answer).toBe('fine')
   })
 })

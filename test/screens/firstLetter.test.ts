@@ -188,6 +188,8 @@ describe('the invited household', () => {
 
   test('says fine after all, and goes on to the items to mark', async () => {
     await give('Fine')
+    await expectPage(b.locator('.lead')).toContainText(/answered on .*: fine\./)
+    await b.getByRole('link', { name: 'Items to look at and mark' }).click()
     await expectPage(b.getByRole('heading', { level: 1, name: 'Sign' })).toBeVisible()
     await expectPage(panel(b, 'What stands in the way of signing')).toContainText('Not agreed by both yet.')
     await a.goto(homeOf(a))

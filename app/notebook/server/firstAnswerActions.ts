@@ -40,7 +40,7 @@ export async function giveFirstAnswer(
     change: (stored) => withAnswer(stored, given.until, about),
   })
   if (written !== 'written') return { refused: written.refused }
-  redirect(`/notebook/${notebookId}/${given.answer === 'fine' ? 'sign' : 'answer'}`)
+  redirect(`/notebook/${notebookId}/answer`)
 }
 
 /** The document as the answer leaves it; refused where the item that a question is about is gone. */
