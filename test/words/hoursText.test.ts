@@ -169,6 +169,8 @@ describe('the summary', () => {
       'No. 14 gives $80.00 in the place of 4 h on Section 1: Lane end, at $20.00 an hour. Both agreed to it.',
     )
     expect(text).toContain('2 h of them beyond what was agreed')
+    expect(text).toMatch(/"title":"Beyond the ceiling","figure":true\},\{"title":"Gifts"/)
+    expect(text).toContain('It pays money for those that it does not work.')
   })
 
   test('says nothing of rates, tolerance, instalments or hours to strangers', () => {
