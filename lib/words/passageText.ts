@@ -1,3 +1,4 @@
+import type { PassageCounts } from '../core/agreement/notebook.ts'
 import type { ForBoth, Household } from '../core/people/household.ts'
 import { otherHousehold } from '../core/people/household.ts'
 import type { CountsSideBySide } from '../core/shares/countsSideBySide.ts'
@@ -95,4 +96,25 @@ export function takesWords(takes: Household, by: Household, names: ShareNames): 
   return takes === by
     ? `${capitalised(names[by])} takes its own count.`
     : `${capitalised(names[by])} takes the count of ${names[takes]}.`
+}
+
+type Takes = PassageCounts['takes']
+
+/** The press with which a household takes one of two counts; where the other household took that one, it settles it. */
+export function takeLabel(count: Household, household: Household, takes: Takes, names: ShareNames): string {
+  const settles = takes[otherHousehold(household)] === count
+  if (count === household) return settles ? 'Both take our count' : 'We take our own count'
+  return `${settles ? 'Both' : 'We'} take the count of ${names[count]}`
+}
+
+/** What is missing after one household took a count, or both took different ones; told to one of them. */
+export function takesWaitWords(takes: Takes, household: Household, names: ShareNames): string | undefined {
+  const other = otherHousehold(household)
+  const [own, others] = [takes[household] || undefined, takes[other] || undefined]
+  if (own === undefined && others === undefined) return undefined
+  if (own !== undefined && others !== undefined) return 'It is settled once both take the same one.'
+  if (own === undefined) return 'It is settled once you take the same one.'
+  return own === household
+    ? `It waits for ${names[other]}, which has still to take your count; or take the count of ${names[other]} here.`
+    : `It waits for ${names[other]}, which has still to take its own count too. Then it is settled.`
 }

@@ -120,8 +120,11 @@ describe('passages of a gate', () => {
     ]
     await ofB.getByRole('button', { name: 'We take the count of Heron House' }).click()
     await expectPage(ofB).toContainText('Bank Cottage takes the count of Heron House.')
+    await expectPage(ofB).toContainText(
+      'It waits for Heron House, which has still to take its own count too.',
+    )
     await visitItem(neighbours.a, 'Willow gate')
-    await ofA.getByRole('button', { name: 'We take our own count' }).click()
+    await ofA.getByRole('button', { name: 'Both take our count' }).click()
     await expectPage(ofA).toContainText('713 passages a week by Heron House and 287 by Bank Cottage.')
     await expectPage(ofA).toContainText('Both took the count of Heron House.')
   })

@@ -2,7 +2,13 @@ import { describe, expect, test } from 'vitest'
 import { countsSideBySide } from '../../lib/core/shares/countsSideBySide.ts'
 import { nothingAsked } from '../../lib/core/shares/itemShares.ts'
 import { sharedUses } from '../../lib/core/shares/passages.ts'
-import { countStandingWords, countsApartWords, openRoundWords } from '../../lib/words/passageText.ts'
+import {
+  countStandingWords,
+  countsApartWords,
+  openRoundWords,
+  takeLabel,
+  takesWaitWords,
+} from '../../lib/words/passageText.ts'
 import { itemSteps } from '../../lib/words/shareSteps.ts'
 import { itemShareSentences, shareNames } from '../../lib/words/shareText.ts'
 import { apartWords } from '../../lib/words/sideBySideText.ts'
@@ -29,6 +35,55 @@ describe('passages in words', () => {
   ] as const)('say how a count stands and how it came about', (standing, said) => {
     expect(countStandingWords(standing, names)).toContain(said)
   })
+
+  test.each<[string, Parameters<typeof takesWaitWords>[0], 'a' | 'b', string | undefined, string[]]>([
+    ['nobody took one', {}, 'a', undefined, ['We take our own count', 'We take the count of no. 14']],
+    [
+      'the one that asks took the other’s',
+      { a: 'b' },
+      'a',
+      'It waits for no. 14, which has still to take its own count too. Then it is settled.',
+      ['We take our own count', 'We take the count of no. 14'],
+    ],
+    [
+      'the other one took its count',
+      { a: 'b' },
+      'b',
+      'It is settled once you take the same one.',
+      ['We take the count of no. 12', 'Both take our count'],
+    ],
+    [
+      'the one that asks took its own',
+      { b: 'b' },
+      'b',
+      'It waits for no. 12, which has still to take your count; or take the count of no. 12 here.',
+      ['We take the count of no. 12', 'We take our own count'],
+    ],
+    [
+      'the other one took its own',
+      { b: 'b' },
+      'a',
+      'It is settled once you take the same one.',
+      ['We take our own count', 'Both take the count of no. 14'],
+    ],
+    [
+      'each took the other’s',
+      { a: 'b', b: 'a' },
+      'a',
+      'It is settled once both take the same one.',
+      ['Both take our count', 'We take the count of no. 14'],
+    ],
+  ])(
+    'say what two counts wait for where %s, and what a press then does',
+    (_, takes, household, waits, labels) => {
+      expect(takesWaitWords(takes, household, names)).toBe(waits)
+      const [ofA, ofB] = labels
+      expect([takeLabel('a', household, takes, names), takeLabel('b', household, takes, names)]).toEqual([
+        ofA,
+        ofB,
+      ])
+    },
+  )
 
   test.each([
     [{ own: true, other: false, again: false }, 'Your count is kept. No. 14 has not counted yet'],

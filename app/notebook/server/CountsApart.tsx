@@ -2,7 +2,13 @@ import type { PassageCounts } from '../../../lib/core/agreement/notebook.ts'
 import { households, otherHousehold } from '../../../lib/core/people/household.ts'
 import type { CountsSideBySide } from '../../../lib/core/shares/countsSideBySide.ts'
 import { moneyWords } from '../../../lib/words/money.ts'
-import { countOf, countsApartWords, takesWords } from '../../../lib/words/passageText.ts'
+import {
+  countOf,
+  countsApartWords,
+  takeLabel,
+  takesWaitWords,
+  takesWords,
+} from '../../../lib/words/passageText.ts'
 import { shareNames } from '../../../lib/words/shareText.ts'
 import { capitalised } from '../../../lib/words/summary/names.ts'
 import { PressForm } from '../../ui/draft/PressForm.tsx'
@@ -26,6 +32,7 @@ export function CountsApart({
 }) {
   const { notebook, notebookId, household } = opened
   const names = shareNames(notebook)
+  const waits = takesWaitWords(takes, household, names)
   const asked = (of: 'a' | 'b', by: 'a' | 'b') => {
     const shares = found.under[by]
     return shares.ok ? moneyWords(shares.value[of], notebook.currency) : 'can’t be shared'
@@ -56,13 +63,14 @@ export function CountsApart({
         const taken = takes[by]
         return taken ? <p key={by}>{capitalised(takesWords(taken, by, names))}</p> : null
       })}
+      {waits === undefined ? null : <p>{waits}</p>}
       <div className="button-row">
         {[household, otherHousehold(household)].map((count) =>
           takes[household] === count ? null : (
             <PressForm
               key={count}
               action={takeCount.bind(null, notebookId)}
-              label={count === household ? 'We take our own count' : `We take the count of ${names[count]}`}
+              label={takeLabel(count, household, takes, names)}
             >
               <input type="hidden" name="id" value={id} />
               <input type="hidden" name="count" value={count} />
