@@ -38,6 +38,9 @@ function otherItemWords(ofLine: string, ofEntry: string): string {
   return `This line is of “${ofLine}”, and the entry is for “${ofEntry}”. Choose a line of “${ofEntry}”; what is for several items is for the whole fence.`
 }
 
+/** Below the book, once an entry was made just now. */
+export const enteredWords = 'Entered. It stands here in the book now.'
+
 /** The tick that answers what is asked about an early day. */
 export const earlierIsMeantWords = 'The day is right, although it is before the notebook was started'
 

@@ -45,6 +45,9 @@ export function messageStart(text: string): string {
   return line.length > 60 ? `${line.slice(0, 59).trimEnd()}…` : line
 }
 
+/** Below what was said just now. */
+export const saidWords = (other: string) => `Said. It stands here now, and ${other} can read it.`
+
 /** Why something is not said beside an item, at its field. */
 export const messageRefusals = {
   kind: 'Needed: choose one of the answers.',

@@ -4,6 +4,7 @@ import { useState, useTransition } from 'react'
 import { useDraft } from '../../ui/draft/draftContext.ts'
 import { failureOf } from '../../ui/draft/failure.ts'
 import { formWords } from '../../ui/draft/formWords.ts'
+import { useInSight } from '../../ui/draft/useInSight.ts'
 import { Panel } from '../../ui/Panel.tsx'
 
 /** What a proposal would ask, in sentences; or why that can't be said. */
@@ -21,6 +22,7 @@ export function ProposalPreview({ preview }: { preview: PreviewAction }) {
   const { draft, ready } = useDraft()
   const [shown, setShown] = useState<{ answer: PreviewAnswer; of: unknown }>()
   const [working, startWorking] = useTransition()
+  const told = useInSight<HTMLDivElement>(working ? undefined : shown, shown !== undefined && !working)
   const ask = () =>
     startWorking(async () => {
       const of = draft
@@ -39,7 +41,7 @@ export function ProposalPreview({ preview }: { preview: PreviewAction }) {
           See what this would ask
         </button>
       </div>
-      <div role="status">
+      <div role="status" ref={told}>
         {working ? <p>{formWords.working}</p> : null}
         {shown === undefined || working ? null : (
           <>

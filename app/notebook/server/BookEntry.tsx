@@ -23,11 +23,14 @@ export function BookEntry({
   index,
   entry,
   item,
+  ledTo = false,
 }: {
   opened: Opened
   index: number
   entry: Contribution
   item: string
+  /** Whoever entered it just now is led to it. */
+  ledTo?: boolean
 }) {
   const { notebook, notebookId, household, document } = opened
   const amount = statedAmount(entry, digitsOf(notebook))
@@ -35,7 +38,12 @@ export function BookEntry({
   const writer = writerOf(entry) === 'b' ? 'b' : 'a'
   const written = (document.contributions as readonly unknown[])[index]
   return (
-    <li className="book-entry" id={`book-entry-${index}`} data-struck={entry.struck ? '' : undefined}>
+    <li
+      className="book-entry"
+      id={`book-entry-${index}`}
+      data-struck={entry.struck ? '' : undefined}
+      data-led-to={ledTo ? '' : undefined}
+    >
       <p className="book-entry-head">
         <strong>
           {contributionWords[entry.kind]}

@@ -1,9 +1,11 @@
 import Link from 'next/link'
+import { otherHousehold } from '../../../lib/core/people/household.ts'
 import type { Message } from '../../../lib/store/messages.ts'
 import { shownMoment } from '../../../lib/words/day.ts'
 import { householdName } from '../../../lib/words/labels.ts'
-import { messageKindWords, messageStart } from '../../../lib/words/messageText.ts'
+import { messageKindWords, messageStart, saidWords } from '../../../lib/words/messageText.ts'
 import { HouseholdTag } from '../../ui/HouseholdTag.tsx'
+import { LedTo } from '../../ui/LedTo.tsx'
 import { Panel } from '../../ui/Panel.tsx'
 import { MessageForm } from '../forms/MessageForm.tsx'
 import { sayAboutItem } from './messageActions.ts'
@@ -23,6 +25,7 @@ export function ItemConversation({
   const { notebook, notebookId, household } = opened
   const messages = opened.messages.filter((message) => message.itemKey === itemKey)
   const places = new Map(messages.map(({ id }, index) => [id, index + 1]))
+  const own = messages.filter((message) => message.household === household)
   const answerable = messages
     .filter((message) => message.household !== household)
     .map(({ id, kind, text }) => ({
@@ -35,20 +38,23 @@ export function ItemConversation({
       id="conversation"
       aside={<UnansweredObjections opened={opened} itemKey={itemKey} />}
     >
-      {messages.length === 0 ? (
-        <p>Nothing yet. Objections, proposals and remarks can be kept here, beside what they are about.</p>
-      ) : (
-        <ol className="conversation">
-          {messages.map((message) => (
-            <MessageView
-              key={message.id}
-              message={message}
-              places={places}
-              name={householdName(notebook, message.household)}
-            />
-          ))}
-        </ol>
-      )}
+      <LedTo mark={`${own.length}`} says={saidWords(householdName(notebook, otherHousehold(household)))}>
+        {messages.length === 0 ? (
+          <p>Nothing yet. Objections, proposals and remarks can be kept here, beside what they are about.</p>
+        ) : (
+          <ol className="conversation">
+            {messages.map((message) => (
+              <MessageView
+                key={message.id}
+                message={message}
+                places={places}
+                name={householdName(notebook, message.household)}
+                ledTo={message === own.at(-1)}
+              />
+            ))}
+          </ol>
+        )}
+      </LedTo>
       <p>
         A proposal that goes into the plan when it is accepted, and shows what it asks, is made under{' '}
         <Link href={`/notebook/${notebookId}/proposals`} prefetch={false}>
@@ -71,15 +77,18 @@ function MessageView({
   message,
   places,
   name,
+  ledTo,
 }: {
   message: Message
   places: ReadonlyMap<number, number>
   name: string
+  /** Whoever said it just now is led to it. */
+  ledTo: boolean
 }) {
   const { kind, answers, text, at, household } = message
   const answered = answers === undefined ? undefined : places.get(answers)
   return (
-    <li className="message" id={`message-${message.id}`}>
+    <li className="message" id={`message-${message.id}`} data-led-to={ledTo ? '' : undefined}>
       <p className="message-head">
         <HouseholdTag household={household} name={name} />
         <span>

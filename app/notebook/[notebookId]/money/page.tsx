@@ -1,8 +1,11 @@
 import { placesOf } from '../../../../lib/core/shares/itemShares.ts'
+import { writerOf } from '../../../../lib/forms/book.ts'
 import { accountWords } from '../../../../lib/words/account/accountText.ts'
 import { arrangementsTitle } from '../../../../lib/words/arrangementText.ts'
+import { enteredWords } from '../../../../lib/words/entryText.ts'
 import { itemTitle } from '../../../../lib/words/itemWords.ts'
 import { ButtonLink } from '../../../ui/ButtonLink.tsx'
+import { LedTo } from '../../../ui/LedTo.tsx'
 import { Panel } from '../../../ui/Panel.tsx'
 import { AccountNotice } from '../../server/account/AccountNotice.tsx'
 import { BalanceView } from '../../server/BalanceView.tsx'
@@ -18,7 +21,7 @@ export const metadata = { title: 'Money and hours' }
 export default async function MoneyPage({ params }: { params: Promise<{ notebookId: string }> }) {
   const { notebookId } = await params
   const opened = await openNotebook(notebookId)
-  const { notebook } = opened
+  const { notebook, household } = opened
   const titles = new Map(
     placesOf(notebook).map(({ item, kind }) => [
       item.id,
@@ -26,6 +29,7 @@ export default async function MoneyPage({ params }: { params: Promise<{ notebook
     ]),
   )
   const entries = notebook.contributions
+  const own = entries.filter((entry) => writerOf(entry) === household)
   return (
     <NotebookShell
       opened={opened}
@@ -47,18 +51,21 @@ export default async function MoneyPage({ params }: { params: Promise<{ notebook
         {entries.length === 0 ? (
           <p>Nothing has been entered yet.</p>
         ) : (
-          <ol className="item-rows">
-            {entries.map((entry, index) => (
-              <BookEntry
-                // biome-ignore lint/suspicious/noArrayIndexKey: an entry never moves in the book
-                key={index}
-                opened={opened}
-                index={index}
-                entry={entry}
-                item={titles.get(entry.for) ?? 'the whole fence'}
-              />
-            ))}
-          </ol>
+          <LedTo mark={`${own.length}`} says={enteredWords}>
+            <ol className="item-rows">
+              {entries.map((entry, index) => (
+                <BookEntry
+                  // biome-ignore lint/suspicious/noArrayIndexKey: an entry never moves in the book
+                  key={index}
+                  opened={opened}
+                  index={index}
+                  entry={entry}
+                  item={titles.get(entry.for) ?? 'the whole fence'}
+                  ledTo={entry === own.at(-1)}
+                />
+              ))}
+            </ol>
+          </LedTo>
         )}
       </Panel>
     </NotebookShell>
