@@ -90,7 +90,7 @@ function sectionTable(notebook: Notebook, takeOff: TakeOff): Block {
 }
 
 function stretchWords({ from, to }: Section): string {
-  return from === '' || to === '' ? 'where is not said' : `${unbroken(from)} to ${unbroken(to)}`
+  return from === '' || to === '' ? 'it is not said where' : `${unbroken(from)} to ${unbroken(to)}`
 }
 
 function setbackWords(notebook: Notebook, { from, to }: Section): string {
