@@ -113,3 +113,8 @@ export function changedItemTitle(
   const id = change.itemKey.slice('item:'.length)
   return `${String(data?.item?.name ?? '') || id} (removed)`
 }
+
+/** What is said of an item where nothing else shows which is meant. */
+export function saidOfItem(title: string, words: string): string {
+  return `${title}: ${words}`
+}
