@@ -114,7 +114,7 @@ export function changedItemTitle(
   return `${String(data?.item?.name ?? '') || id} (removed)`
 }
 
-/** What is said of an item where nothing else shows which is meant. */
-export function saidOfItem(title: string, words: string): string {
+/** The sentence of a fault, after the name of the item that it is of: nothing else shows which is meant. */
+export function faultOfItem(title: string, words: string): string {
   return `${title}: ${words}`
 }

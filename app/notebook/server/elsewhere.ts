@@ -1,6 +1,6 @@
 import { listOfKind } from '../../../lib/forms/parts.ts'
 import type { NotebookDocument } from '../../../lib/forms/readNotebook.ts'
-import { saidOfItem } from '../../../lib/words/itemWords.ts'
+import { faultOfItem } from '../../../lib/words/itemWords.ts'
 import type { Fault as FieldFault } from '../../ui/draft/saveAnswer.ts'
 import { itemTitles } from './itemTitles.ts'
 import { typedText } from './typedText.ts'
@@ -15,5 +15,5 @@ export function namedElsewhere(document: NotebookDocument, fault: FieldFault): F
   const [, list = '', index = ''] = itemPath.exec(fault.path) ?? []
   const items = document[list]
   const id = Array.isArray(items) ? typedText(items[Number(index)]?.id) : ''
-  return id === '' ? fault : { ...fault, message: saidOfItem(itemTitles(document)(id), fault.message) }
+  return id === '' ? fault : { ...fault, message: faultOfItem(itemTitles(document)(id), fault.message) }
 }

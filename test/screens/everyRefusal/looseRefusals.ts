@@ -4,6 +4,7 @@ import ts from 'typescript'
 const factWords = new Set([
   'confirmingRefusalText',
   'entryObjectionText',
+  'faultOfItem',
   'faultText',
   'faultTextIn',
   'faultTexts',
