@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest'
 import type { Thing } from '../../lib/core/agreement/notebook.ts'
+import { entriesOnNoLine } from '../../lib/core/ledger/onNoLine.ts'
 import { plannedAgainstActual } from '../../lib/core/ledger/plannedAgainstActual.ts'
 import { plannedStatement, statementOf } from '../../lib/core/shares/statement.ts'
-import { againstPlanWords } from '../../lib/words/againstPlanText.ts'
+import { againstPlanWords, spentBeyondWords } from '../../lib/words/againstPlanText.ts'
 import { booksCsv } from '../../lib/words/booksCsv.ts'
 import { differenceOf, lineStandingWords } from '../../lib/words/booksText.ts'
 import { linesLeftWords, valuationSentence } from '../../lib/words/entryFieldWords.ts'
@@ -20,6 +21,7 @@ const kept = notebookOf([{ ...receipt, for: 's1' }], {
   things: [{ kind: 'leftover', what: 'wire', item: 's1', household: 'a', value: '3.00', marks, on }],
 })
 const plain = notebookOf()
+const struck = { by: 'b', on, why: 'typed twice' } as const
 
 test('planned against actual is a table for a spreadsheet, with what is on no line', () => {
   const rows = booksCsv(kept).split('\r\n')
@@ -89,6 +91,41 @@ describe('an item against its plan', () => {
     ['that came dearer', kept, '$9.40 more'],
   ])('%s', (_what, notebook, said) => {
     expect(words(notebook)).toBe(said)
+  })
+})
+
+describe('more that was spent than planned', () => {
+  const words = (notebook: typeof kept) => spentBeyondWords(plannedAgainstActual(notebook, 2).items, 'USD')
+  const toll = { ...cash('b', '75.00'), for: 's1' }
+
+  test.each<[string, typeof kept, string | undefined]>([
+    // Planned: 100.00 of wire and 60.00 of pipe less 10.00 of old wire, and 100.00 of work.
+    ['is told of what is on no line', notebookOf([{ ...toll, amount: '251.00' }]), '$1.00 more'],
+    [
+      'is told of lines and no line together',
+      notebookOf([{ ...receipt, amount: '200.00', for: 's1' }, toll]),
+      '$25.00 more than planned was spent, on lines and on no line together',
+    ],
+    ['is not told where it is not', notebookOf([toll]), undefined],
+    ['is not told of what was taken back', notebookOf([{ ...toll, amount: '251.00', struck }]), undefined],
+    [
+      'is not told a second time of what both marked',
+      notebookOf([cash('b', '300.00', { ...wire, amount: '300.00' })], {
+        bought: [{ ...wire, amount: '300.00', marks }],
+      }),
+      undefined,
+    ],
+  ])('%s', (_what, notebook, said) => {
+    expect(words(notebook)).toEqual(said === undefined ? undefined : expect.stringContaining(said))
+  })
+
+  test('entries on no line are found with what is left of them', () => {
+    const notebook = notebookOf([{ ...receipt, for: 's1' }, toll, { ...toll, struck }, cash('a', '5.00')])
+    // 118.00 less 112.40 of wire; the last is for the whole fence.
+    expect(entriesOnNoLine(notebook, 2)).toEqual([
+      { entry: 0, item: 's1', amount: 560n },
+      { entry: 1, item: 's1', amount: 7500n },
+    ])
   })
 })
 

@@ -1,6 +1,6 @@
 import { type ItemStanding, plannedAgainstActual } from '../../../../lib/core/ledger/plannedAgainstActual.ts'
 import { digitsOf } from '../../../../lib/core/shares/statement.ts'
-import { againstPlanWords } from '../../../../lib/words/againstPlanText.ts'
+import { againstPlanWords, spentBeyondWords } from '../../../../lib/words/againstPlanText.ts'
 import { cameToWords, lineWords } from '../../../../lib/words/booksText.ts'
 import { itemTitle } from '../../../../lib/words/itemWords.ts'
 import { moneyWords } from '../../../../lib/words/money.ts'
@@ -47,6 +47,7 @@ export function CameTo({ opened, id }: { opened: Opened; id: string }) {
   const item = plannedAgainstActual(notebook, digitsOf(notebook)).items.find((one) => one.id === id)
   const known = item?.lines.some(({ entries, bought }) => entries.length > 0 || bought)
   if (item === undefined || known !== true) return null
+  const spent = spentBeyondWords([item], notebook.currency)
   const beyond = beyondItems(figures).find((one) => one.id === id)
   return (
     <Panel
@@ -55,6 +56,7 @@ export function CameTo({ opened, id }: { opened: Opened; id: string }) {
       aside={againstPlanWords([item], notebook.currency)}
     >
       {beyond === undefined ? null : <p>{beyondToleranceFigures(beyond, notebook.currency)}</p>}
+      {spent === undefined ? null : <p>{spent}.</p>}
       <CameToTable item={item} currency={notebook.currency} />
       <p>
         <a href={`/notebook/${opened.notebookId}/books#${itemAnchor(id)}`}>{cameToWords.inBooks}</a>

@@ -1,7 +1,7 @@
 import { itemKey } from '../../../../lib/core/agreement/agreedItems.ts'
 import type { ItemStanding, LineStanding } from '../../../../lib/core/ledger/plannedAgainstActual.ts'
 import type { BeyondTolerance } from '../../../../lib/core/ledger/tolerance.ts'
-import { againstPlanWords } from '../../../../lib/words/againstPlanText.ts'
+import { againstPlanWords, spentBeyondWords } from '../../../../lib/words/againstPlanText.ts'
 import { itemTitle } from '../../../../lib/words/itemWords.ts'
 import { moneyWords } from '../../../../lib/words/money.ts'
 import { beyondToleranceFigures } from '../../../../lib/words/toleranceText.ts'
@@ -14,6 +14,7 @@ import { pageOfItem } from '../pages.ts'
 import { CameToTable } from './CameTo.tsx'
 import { LineInBooks } from './LineInBooks.tsx'
 import { MarkItem } from './MarkItem.tsx'
+import { OnNoLine } from './OnNoLine.tsx'
 
 /** The lines of an item: those that something was entered or marked for, then the others, folded away. */
 export function ItemInBooks({
@@ -31,6 +32,7 @@ export function ItemInBooks({
   const { currency } = figures.notebook
   const title = itemTitle({ kind: item.kind, name: item.name, key: `item:${item.id}` })
   const touched = item.lines.filter(isTouched)
+  const spent = spentBeyondWords([item], currency)
   const others = item.lines.filter((line) => !isTouched(line))
   return (
     <Panel
@@ -54,6 +56,8 @@ export function ItemInBooks({
           ))}
         </ul>
       )}
+      {spent === undefined ? null : <p>{spent}.</p>}
+      <OnNoLine opened={opened} id={item.id} />
       <MarkItem opened={opened} figures={figures} item={item} />
       {others.length === 0 ? null : (
         <FoldedPart

@@ -1,5 +1,5 @@
 import type { PlannedAgainstActual } from '../../../../lib/core/ledger/plannedAgainstActual.ts'
-import { againstPlanWords } from '../../../../lib/words/againstPlanText.ts'
+import { againstPlanWords, spentBeyondWords } from '../../../../lib/words/againstPlanText.ts'
 import { heldAgainstWords } from '../../../../lib/words/booksText.ts'
 import { itemTitle } from '../../../../lib/words/itemWords.ts'
 import { moneyWords } from '../../../../lib/words/money.ts'
@@ -19,6 +19,10 @@ export function ItemSums({
 }) {
   const money = (minor: bigint) => moneyWords(minor, notebook.currency)
   const { items, onNothing } = standing
+  const against = (of: typeof items) =>
+    [againstPlanWords(of, notebook.currency), spentBeyondWords(of, notebook.currency)]
+      .filter(Boolean)
+      .join('; ')
   const sum = (key: 'planned' | 'onLines' | 'onNoLine' | 'things' | 'counts') =>
     items.reduce((total, item) => total + item[key], 0n)
   return (
@@ -49,7 +53,7 @@ export function ItemSums({
           money(item.onNoLine),
           money(-item.things),
           money(item.counts),
-          againstPlanWords([item], notebook.currency),
+          against([item]),
         ])}
         foot={[
           [
@@ -59,7 +63,7 @@ export function ItemSums({
             money(sum('onNoLine')),
             money(-sum('things')),
             money(sum('counts')),
-            againstPlanWords(items, notebook.currency),
+            against(items),
           ],
         ]}
       />
