@@ -39,7 +39,8 @@ export function panel(page: Page, heading: string | RegExp) {
 
 /** Presses a link that saves a file, and gives its bytes. */
 export async function downloaded(page: Page, label: string | RegExp): Promise<Buffer> {
-  const coming = page.waitForEvent('download')
+  // A record pack of a large notebook is long work, and the test machine may be busy.
+  const coming = page.waitForEvent('download', { timeout: 120_000 })
   await page.getByRole('link', { name: label, exact: true }).first().click()
   const stream = await (await coming).createReadStream()
   const pieces: Buffer[] = []
