@@ -126,7 +126,7 @@ export function hoursStanding(signed: number | undefined): readonly string[] {
     signed === undefined
       ? 'Nothing is signed yet: hours are held against the draft.'
       : `Hours are held against revision ${signed}, as all have signed it.`,
-    `${hoursAskedWords} Hired work is asked for too, and met in money. A minus means that more was given than asked. Hours beyond a ceiling are the worker’s own; they and gifts count as nothing. Of hours swapped with money, those that money takes the place of have a minus.`,
+    `${hoursAskedWords} Hired work is asked for too, and met in money. A minus means that more was given than asked. Hours beyond a ceiling are the worker’s own; they and gifts count as nothing. Of the hours swapped with money, those given in money have a minus.`,
   ]
 }
 

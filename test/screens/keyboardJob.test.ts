@@ -203,7 +203,10 @@ test('a payment is entered by one household and confirmed by the other', async (
   await writeDay(b, field(b, 'date'), new Date().toISOString().slice(0, 10))
   await write(b, field(b, 'means'), 'by bank')
   await enter(b, button(b, 'Enter it'))
-  await expectPage(panel(b, 'The book').locator('.book-entry')).toHaveCount(1)
+  await expectPage(panel(b, 'The book').locator('.book-entry')).toBeFocused()
+  await expectPage(
+    panel(b, 'The book').getByText('Entered. It stands here in the book now.'),
+  ).toBeInViewport()
 
   await visitByKey(a, 'Money and hours')
   await enter(a, button(a, 'We received it: confirm'))

@@ -46,6 +46,11 @@ test('one household proposes, the other answers with another, and what is accept
   await expectPage(panel(b.page, 'What it would ask')).toContainText(
     'Along the bank: $350.00 of Heron House and $150.00 of Bank Cottage.',
   )
+  const told = await panel(b.page, 'What it would ask').getByRole('status').boundingBox()
+  const bar = await b.page.locator('.save-bar').boundingBox()
+  if (told === null || bar === null) throw new Error('both stand on the page')
+  expect(told.y).toBeGreaterThan(0)
+  expect(told.y + told.height, 'clear of the bar below').toBeLessThanOrEqual(bar.y)
   await b.page.getByRole('button', { name: 'Send this proposal' }).click()
   await expectPage(panel(b.page, 'Proposal 1')).toContainText('The ground falls to your side.')
 

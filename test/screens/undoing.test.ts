@@ -55,12 +55,17 @@ test('lengths are shown in metres and back while something is being typed, and w
   expect((await exported(neighbours.b)).equals(before)).toBe(true)
 })
 
-test('what was said beside an item leaves an empty form behind, and nothing to be restored', async () => {
+test('what was said beside an item is led to and told, and leaves an empty form with nothing to be restored', async () => {
   const { page, home } = neighbours.b
   await page.goto(`${home}/item/s1`)
   await put(page, 'text', 'The willow stays.', 'message')
   await trySaving(page, 'Say it')
   await expectPage(page.locator('.message-text')).toHaveText(['The willow stays.'])
+  await expectPage(page.locator('.message')).toBeFocused()
+  await expectPage(page.locator('.message')).toBeInViewport()
+  await expectPage(page.locator('.led-to').getByRole('status')).toHaveText(
+    'Said. It stands here now, and Heron House can read it.',
+  )
   await expectPage(field(page, 'text', 'message')).toHaveValue('')
   await page.reload()
   await expectPage(formOf(page, 'Say it').locator('.restored-draft')).toHaveCount(0)
