@@ -21,12 +21,13 @@ export function spentBeyondWords(items: readonly ItemStanding[], currency: strin
 
 /** What of an entry is on no line of its item. */
 export function onNoLineWords(amount: string, entry: string): string {
-  return `${amount} is on no line: ${entry}.`
+  return `On no line: ${amount} of ${entry}.`
 }
 
 /** How it comes to a line: `writer` is the other household where that one wrote it. */
 export function toALineWords(writer: string | undefined): string {
+  const again = 'with its lines, hours with their task'
   return writer === undefined
-    ? 'To put it on lines of the plan, take it back and enter it again with its lines.'
-    : `To put it on lines of the plan, ${writer} takes it back and enters it again with its lines.`
+    ? `To put what you wrote on lines of the plan, take the entry back and enter it again ${again}.`
+    : `To put what ${writer} wrote on lines of the plan, ${writer} takes the entry back and enters it again ${again}.`
 }

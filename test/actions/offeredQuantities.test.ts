@@ -92,7 +92,7 @@ test('the press leads to the cost lines, where it is told what it came to and wh
   const first = await pageAt(await offer())
   const count = (await fromTakeOff()).length
   expect(first).toContain(`Put among the cost lines: ${count} lines added.`)
-  expect(first).toContain(`Of the ${count} lines from the take-off ${count} have no price yet`)
+  expect(first).toContain(`All ${count} lines from the take-off have no price yet`)
   expect(first).toContain('What was typed by hand stays beside them: “all materials”.')
 
   await save((item) => ({

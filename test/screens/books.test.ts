@@ -65,8 +65,8 @@ describe('two households keep the books', () => {
     const { a, b } = neighbours
     expect((await statementPrinted(await exported(a))).asked.total).toBe('850.01')
     await openBooks(b)
-    const loose = panel(b.page, 'Along the bank').getByText(/^\$6\.00 is on no line: /)
-    await expectPage(loose).toContainText('take it back and enter it again with its lines.')
+    const loose = panel(b.page, 'Along the bank').getByText(/^On no line: \$6\.00 of /)
+    await expectPage(panel(b.page, 'Along the bank')).toContainText('take the entry back and enter it again')
     await expectPage(loose.getByRole('link', { name: 'To the entry' })).toHaveAttribute(
       'href',
       /\/money#book-entry-0$/,
@@ -81,7 +81,7 @@ describe('two households keep the books', () => {
     await expectPage(a.page.locator('.open-matters')).toContainText(
       'One figure in the books waits for your mark',
     )
-    await expectPage(panel(a.page, 'Along the bank')).toContainText('Bank Cottage takes it back')
+    await expectPage(panel(a.page, 'Along the bank')).toContainText('Bank Cottage takes the entry back')
     const ofA = lineRow(a, 'Along the bank', 'mesh')
     await ofA.getByRole('button', { name: 'Mark as bought, at $324.00' }).click()
     await expectPage(ofA).toContainText('Marked as bought by both: the actual amount counts')

@@ -275,3 +275,12 @@ describe('what clashes', () => {
     await page.reload()
   })
 })
+
+test('putting quantities among the cost lines leads to them, and says what came of it', async () => {
+  await page.goto(`${home}/build-up/s1`)
+  await page.getByRole('button', { name: 'Put these among the cost lines' }).click()
+  const note = page.locator('#field-materials-taken')
+  await expectPage(note).toBeFocused()
+  await expectPage(note).toContainText(/Put among the cost lines: [1-9][0-9]* lines added\./)
+  await expectPage(field(page, 'materials')).toContainText('not priced yet')
+})

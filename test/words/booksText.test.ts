@@ -120,11 +120,20 @@ describe('more that was spent than planned', () => {
   })
 
   test('entries on no line are found with what is left of them', () => {
-    const notebook = notebookOf([{ ...receipt, for: 's1' }, toll, { ...toll, struck }, cash('a', '5.00')])
-    // 118.00 less 112.40 of wire; the last is for the whole fence.
+    const hours = { household: 'a', kind: 'hours', hours: '1', rate: '25.00', task: '', date: on, for: 's1' }
+    const notebook = notebookOf([
+      { ...receipt, for: 's1' },
+      toll,
+      { ...toll, struck },
+      cash('a', '5.00'),
+      hours,
+      { ...hours, task: 'dig' },
+    ])
+    // 118.00 less 112.40 of wire; 5.00 is for the whole fence, and of the hours one has a task.
     expect(entriesOnNoLine(notebook, 2)).toEqual([
       { entry: 0, item: 's1', amount: 560n },
       { entry: 1, item: 's1', amount: 7500n },
+      { entry: 4, item: 's1', amount: 2500n },
     ])
   })
 })

@@ -4,7 +4,7 @@ import { countedLines } from './actual.ts'
 import { contributionAmount } from './contributed.ts'
 import type { ItemStanding } from './plannedAgainstActual.ts'
 
-/** A receipt, goods in kind or money back for an item, with what of it is on no line of the plan. */
+/** A receipt, goods in kind, money back or hours for an item, with what of it is on no line of the plan. */
 export type EntryOnNoLine = {
   /** Its place in the book. */
   readonly entry: number
@@ -13,11 +13,11 @@ export type EntryOnNoLine = {
   readonly amount: Minor
 }
 
-/** Every entry for one item that names no line for a part of its amount or for all of it; not what was taken back. */
+/** Every entry for one item that names no line, hours no task, for a part of its amount or for all of it; not what was taken back. */
 export function entriesOnNoLine(notebook: Notebook, digits: number): readonly EntryOnNoLine[] {
   return notebook.contributions.flatMap((entry, index) => {
     if (entry.struck !== undefined || entry.for === '') return []
-    if (entry.kind === 'hours' || entry.kind === 'transfer') return []
+    if (entry.kind === 'transfer' || (entry.kind === 'hours' && entry.task !== '')) return []
     const onLines = countedLines(entry, digits).reduce((sum, { amount }) => sum + amount, 0n)
     const amount = contributionAmount(entry, digits) - onLines
     return amount > 0n ? [{ entry: index, item: entry.for, amount }] : []

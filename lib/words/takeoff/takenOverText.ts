@@ -18,7 +18,7 @@ export function fromTakeOffWords({ taken, unpriced, beside }: LinesFromTakeOff):
     ...(unpriced === 0
       ? []
       : [
-          `Of the ${lines(taken)} from the take-off ${unpriced === 1 ? '1 has' : `${unpriced} have`} no price yet and ${unpriced === 1 ? 'counts' : 'count'} as nothing until then.`,
+          `${unpricedOf(taken, unpriced)} no price yet and ${unpriced === 1 ? 'counts' : 'count'} as nothing until then.`,
         ]),
     ...(beside.length === 0
       ? []
@@ -26,6 +26,12 @@ export function fromTakeOffWords({ taken, unpriced, beside }: LinesFromTakeOff):
           `What was typed by hand stays beside them: ${spokenList(named(beside.map(({ what }) => what)))}. What is both in there and in a line from the take-off is counted twice once both have a price: keep it in one of the two.`,
         ]),
   ]
+}
+
+function unpricedOf(taken: number, unpriced: number): string {
+  if (taken === unpriced)
+    return taken === 1 ? 'The line from the take-off has' : `All ${taken} lines from the take-off have`
+  return `Of the ${taken} lines from the take-off ${unpriced === 1 ? '1 has' : `${unpriced} have`}`
 }
 
 function lines(count: number): string {

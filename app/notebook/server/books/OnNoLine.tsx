@@ -8,28 +8,28 @@ import { shareNames } from '../../../../lib/words/shareText.ts'
 import { whyItStays } from '../entryStays.ts'
 import type { Opened } from '../opened.ts'
 
-/** Entries for an item that are on no line of it, each with a way to it and how it comes to a line; nothing without any. */
+/** Entries for an item that are on no line of it, each with a way to it, and how they come to one; nothing without any. */
 export function OnNoLine({ opened, id }: { opened: Opened; id: string }) {
   const { notebook, notebookId, document, household } = opened
   const loose = entriesOnNoLine(notebook, digitsOf(notebook)).filter(({ item }) => item === id)
   if (loose.length === 0) return null
-  const written = document.contributions as readonly Record<string, unknown>[]
+  const written = (entry: number) =>
+    (document.contributions as readonly Record<string, unknown>[])[entry] ?? {}
+  const movable = loose.map(({ entry }) => written(entry)).filter((one) => whyItStays(one) === undefined)
+  const writers = new Set(movable.map((one) => (writerOf(one) === 'b' ? 'b' : 'a')))
   return (
-    <ul className="item-rows">
-      {loose.map(({ entry, amount }) => {
-        const stored = written[entry] ?? {}
-        const writer = writerOf(stored) === 'b' ? 'b' : 'a'
-        const by = writer === household ? undefined : shareNames(notebook)[writer]
-        return (
+    <div>
+      <ul className="finding-list">
+        {loose.map(({ entry, amount }) => (
           <li key={entry}>
-            <p>
-              {onNoLineWords(moneyWords(amount, notebook.currency), entryName(notebook.contributions[entry]))}{' '}
-              {whyItStays(stored) === undefined ? toALineWords(by) : null}{' '}
-              <a href={`/notebook/${notebookId}/money#book-entry-${entry}`}>To the entry</a>
-            </p>
+            {onNoLineWords(moneyWords(amount, notebook.currency), entryName(notebook.contributions[entry]))}{' '}
+            <a href={`/notebook/${notebookId}/money#book-entry-${entry}`}>To the entry</a>
           </li>
-        )
-      })}
-    </ul>
+        ))}
+      </ul>
+      {[...writers].map((writer) => (
+        <p key={writer}>{toALineWords(writer === household ? undefined : shareNames(notebook)[writer])}</p>
+      ))}
+    </div>
   )
 }
