@@ -42,7 +42,10 @@ test('one household proposes, the other answers with another, and what is accept
   await expectPage(field(b.page, 'items[0].in', 'proposal')).toBeChecked()
   await parts(b.page, '70', '30')
   await put(b.page, 'text', 'The ground falls to your side.', 'proposal')
-  await b.page.getByRole('button', { name: 'See what this would ask' }).click()
+  const see = b.page.getByRole('button', { name: 'See what this would ask' })
+  // At the foot of the window: what comes below it would lie under the bar.
+  await see.evaluate((button) => button.scrollIntoView({ block: 'end' }))
+  await see.click()
   await expectPage(panel(b.page, 'What it would ask')).toContainText(
     'Along the bank: $350.00 of Heron House and $150.00 of Bank Cottage.',
   )
