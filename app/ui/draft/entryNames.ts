@@ -35,10 +35,11 @@ function placeName(around: Element): string {
   return around.matches('fieldset') ? wordsOf(around.querySelector('legend')) : ''
 }
 
+/** Longer names of rows are cut: they are there to be told apart, and somebody may have typed a page. */
+const longestName = 60
+
 /** Without the sign at its end: another follows. */
 function wordsOf(element: Element | null): string {
-  return (element?.textContent ?? '')
-    .replaceAll(/\s+/g, ' ')
-    .trim()
-    .replace(/[\s:.?]+$/, '')
+  const words = (element?.textContent ?? '').replaceAll(/\s+/g, ' ').trim()
+  return words.length > longestName ? `${words.slice(0, longestName)}…` : words.replace(/[\s:.?]+$/, '')
 }
