@@ -128,12 +128,14 @@ describe('more that was spent than planned', () => {
       cash('a', '5.00'),
       hours,
       { ...hours, task: 'dig' },
+      { ...toll, kind: 'refund' },
     ])
     // 118.00 less 112.40 of wire; 5.00 is for the whole fence, and of the hours one has a task.
     expect(entriesOnNoLine(notebook, 2)).toEqual([
       { entry: 0, item: 's1', amount: 560n },
       { entry: 1, item: 's1', amount: 7500n },
       { entry: 4, item: 's1', amount: 2500n },
+      { entry: 6, item: 's1', amount: -7500n },
     ])
   })
 })

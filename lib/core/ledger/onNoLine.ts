@@ -9,7 +9,7 @@ export type EntryOnNoLine = {
   /** Its place in the book. */
   readonly entry: number
   readonly item: string
-  /** Minor units; above zero. */
+  /** Minor units; of money back below zero. */
   readonly amount: Minor
 }
 
@@ -20,7 +20,8 @@ export function entriesOnNoLine(notebook: Notebook, digits: number): readonly En
     if (entry.kind === 'transfer' || (entry.kind === 'hours' && entry.task !== '')) return []
     const onLines = countedLines(entry, digits).reduce((sum, { amount }) => sum + amount, 0n)
     const amount = contributionAmount(entry, digits) - onLines
-    return amount > 0n ? [{ entry: index, item: entry.for, amount }] : []
+    const signed = entry.kind === 'refund' ? -amount : amount
+    return amount > 0n ? [{ entry: index, item: entry.for, amount: signed }] : []
   })
 }
 

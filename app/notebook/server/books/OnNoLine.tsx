@@ -18,7 +18,7 @@ export function OnNoLine({ opened, id }: { opened: Opened; id: string }) {
   const movable = loose.map(({ entry }) => written(entry)).filter((one) => whyItStays(one) === undefined)
   const writers = new Set(movable.map((one) => (writerOf(one) === 'b' ? 'b' : 'a')))
   return (
-    <div>
+    <>
       <ul className="finding-list">
         {loose.map(({ entry, amount }) => (
           <li key={entry}>
@@ -30,6 +30,6 @@ export function OnNoLine({ opened, id }: { opened: Opened; id: string }) {
       {[...writers].map((writer) => (
         <p key={writer}>{toALineWords(writer === household ? undefined : shareNames(notebook)[writer])}</p>
       ))}
-    </div>
+    </>
   )
 }
