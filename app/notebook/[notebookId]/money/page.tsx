@@ -48,10 +48,10 @@ export default async function MoneyPage({ params }: { params: Promise<{ notebook
       <InstalmentsPanel opened={opened} />
       {await EntryPart({ opened })}
       <Panel heading="The book" id="book">
-        {entries.length === 0 ? (
-          <p>Nothing has been entered yet.</p>
-        ) : (
-          <LedTo mark={`${own.length}`} says={enteredWords}>
+        <LedTo mark={`${own.length}`} says={enteredWords}>
+          {entries.length === 0 ? (
+            <p>Nothing has been entered yet.</p>
+          ) : (
             <ol className="item-rows">
               {entries.map((entry, index) => (
                 <BookEntry
@@ -65,8 +65,8 @@ export default async function MoneyPage({ params }: { params: Promise<{ notebook
                 />
               ))}
             </ol>
-          </LedTo>
-        )}
+          )}
+        </LedTo>
       </Panel>
     </NotebookShell>
   )
