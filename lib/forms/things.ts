@@ -35,15 +35,17 @@ export function putThing(document: NotebookDocument, index: number | undefined, 
 
 function changedThing(current: Json, typed: Json): Json {
   const { marks, agreed, off } = current
-  const kept = off === undefined ? {} : { off }
   if (saysTheSame(current, typed))
     return {
       ...typed,
       ...(marks === undefined ? {} : { marks }),
       ...(agreed === undefined ? {} : { agreed }),
-      ...kept,
+      ...(off === undefined ? {} : { off }),
     }
-  return { ...withAgreed(typed, agreedOf(current)), ...kept }
+  const before = agreedOf(current)
+  // Taken off, it is no more what both marked, whatever it says: that waits for both still.
+  if (off !== undefined) return { ...typed, ...(before === undefined ? {} : { agreed: before }), off }
+  return withAgreed(typed, before)
 }
 
 /** What both marked last of a thing, as far as the marks are about it; undefined where nothing of it counts. */

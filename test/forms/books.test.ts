@@ -116,6 +116,17 @@ describe('a thing that both marked', () => {
     expect(thingIn(putThingBack(off, 0))).toEqual({ ...plain, value: '3.00', agreed })
   })
 
+  test('and changed and changed back while it is being taken off still waits for both', () => {
+    const off = takeThingOff(kept, 0, { household: 'b', on })
+    const there = putThing(off, 0, { ...plain, value: '3.00' })
+    expect(thingIn(there)).toEqual({ ...plain, value: '3.00', agreed, off: { on, by: 'b' } })
+    const andBack = putThing(there, 0, plain)
+    expect(thingIn(andBack)).toEqual({ ...plain, agreed, off: { on, by: 'b' } })
+    expect(thingIn(putThingBack(andBack, 0))).toEqual(agreed)
+    const gone = markThing(markThing(andBack, 0, { household: 'a', on }), 0, { household: 'b', on })
+    expect(thingIn(gone)).toEqual({ ...plain, marks, off: { on, by: 'b' } })
+  })
+
   test('keeps both marks, whoever takes its own off', () => {
     expect(thingIn(unmarkThing(kept, 0, 'a'))).toEqual(agreed)
   })
