@@ -21,7 +21,7 @@ export function spentBeyondWords(items: readonly ItemStanding[], currency: strin
 
 /** What of an entry is on no line of its item. */
 export function onNoLineWords(amount: string, entry: string): string {
-  return `On no line: ${amount} of ${entry}.`
+  return `On no line: ${entry}, ${amount}.`
 }
 
 /** How it comes to a line: `writer` is the other household where that one wrote it. */

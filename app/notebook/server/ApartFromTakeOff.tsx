@@ -3,7 +3,7 @@ import { apartFromTakeOff } from '../../../lib/core/takeoff/apartFromTakeOff.ts'
 import { offeredLines } from '../../../lib/core/takeoff/offeredLines.ts'
 import type { TakeOff } from '../../../lib/core/takeoff/takeOff.ts'
 import { typedBesideTakeOff } from '../../../lib/core/takeoff/typedBesideTakeOff.ts'
-import { apartAdvice, apartText, thisPart, typedByHandWords } from '../../../lib/words/takeoff/apartText.ts'
+import { apartAdvice, apartText, typedByHandWords } from '../../../lib/words/takeoff/apartText.ts'
 
 /** Says where an item's cost lines no longer follow the take-off; nothing where they do. */
 export function ApartFromTakeOff({
@@ -25,7 +25,7 @@ export function ApartFromTakeOff({
   const apart = apartFromTakeOff(item.materials, offered)
   if (apart.length === 0)
     return alone && isTyped(notebook, found, item.id) ? (
-      <p className="quiet">{typedByHandWords([thisPart])}</p>
+      <p className="quiet">{typedByHandWords('this part')}</p>
     ) : null
   return (
     <div className="apart" role="note">

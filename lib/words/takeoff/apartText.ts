@@ -26,12 +26,13 @@ export function apartText({ line, offered }: ApartLine, shown: Units): string {
     : `${name}: ${stands} here, ${now} in the take-off.${byHand}`
 }
 
-/** Names the item of the page it stands on. */
-export const thisPart = 'those of this part'
-
 /** Why the cost lines of these items name other quantities than the take-off does; one line, wherever both are read. */
-export function typedByHandWords(titles: readonly string[]): string {
-  return `These cost lines were typed by hand: ${spokenList(titles)}. They are what is priced and shared. The take-off comes from the build-ups and moves none of them. So the two can name other quantities for the same thing.`
+export function typedByHandWords(titles: readonly string[] | 'this part'): string {
+  const which =
+    titles === 'this part'
+      ? 'The cost lines of this part were typed by hand.'
+      : `These cost lines were typed by hand: ${spokenList(titles)}.`
+  return `${which} They are what is priced and shared. The take-off comes from the build-ups and moves none of them. So the two can name other quantities for the same thing.`
 }
 
 /** What to do about it. */

@@ -56,6 +56,7 @@ test('why typed cost lines and the take-off differ is said of every item that ha
   expect(typedByHandWords(['Lane', 'Mower gate'])).toMatch(
     /^These cost lines were typed by hand: Lane and Mower gate\. They are what is priced and shared\./,
   )
+  expect(typedByHandWords('this part')).toMatch(/^The cost lines of this part were typed by hand\. They are/)
 })
 
 describe('cost lines and the take-off', () => {
