@@ -21,7 +21,7 @@ export function spentBeyondWords(items: readonly ItemStanding[], currency: strin
 
 /** What of an entry is on no line of its item. */
 export function onNoLineWords(amount: string, entry: string): string {
-  return `On no line: ${entry}, ${amount}.`
+  return `On no line: ${amount} (${entry}).`
 }
 
 /** How it comes to a line: `writer` is the other household where that one wrote it. */
