@@ -56,6 +56,7 @@ export function cut(placed: PlacedLine, from: Millimetres, to: Millimetres): Pla
   return {
     start: from,
     end: to,
+    lineEnd: placed.lineEnd,
     stations: placed.stations.filter(({ at }) => inside(at)),
     sections: placed.sections.flatMap((section) => {
       const [begins, ends] = [larger(section.from, from), smaller(section.to, to)]

@@ -7,7 +7,7 @@ import type { Capped, WaitingCap } from '../core/shares/caps.ts'
 import type { ItemShares } from '../core/shares/itemShares.ts'
 import type { SharedUses } from '../core/shares/passages.ts'
 import type { PotPart, PotShare } from '../core/shares/potShare.ts'
-import { householdName } from './labels.ts'
+import { householdNames } from './labels.ts'
 import { moneyWords } from './money.ts'
 import { laidClause } from './spreadText.ts'
 
@@ -23,8 +23,7 @@ export type ShareNames = {
 export function shareNames(notebook: Notebook, uses?: ShareNames['uses']): ShareNames {
   return {
     currency: notebook.currency,
-    a: householdName(notebook, 'a'),
-    b: householdName(notebook, 'b'),
+    ...householdNames(notebook),
     uses,
   }
 }

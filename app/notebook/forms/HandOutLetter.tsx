@@ -5,9 +5,8 @@ import { workWords } from '../../../lib/words/workText.ts'
 import { CopyField } from '../../ui/draft/CopyField.tsx'
 import { CopyText } from '../../ui/draft/CopyText.tsx'
 import { type PressAction, PressForm } from '../../ui/draft/PressForm.tsx'
-import { useInSight } from '../../ui/draft/useInSight.ts'
 import { usePaper } from '../../ui/work/usePaper.ts'
-import { WorkProgress } from '../../ui/work/WorkProgress.tsx'
+import { WorkAnswer } from '../../ui/work/WorkAnswer.tsx'
 import type { HandedOut } from '../server/letterActions.ts'
 
 /**
@@ -64,7 +63,6 @@ function LetterPaper({ paper, token }: { paper: string; token: string }) {
   const { progress, said, make, stop } = usePaper((signal) =>
     fetch(paper, { method: 'POST', body: new URLSearchParams({ token }), signal }),
   )
-  const end = useInSight<HTMLParagraphElement>(said, said?.kind === 'refused')
   return (
     <div>
       <button
@@ -75,17 +73,7 @@ function LetterPaper({ paper, token }: { paper: string; token: string }) {
       >
         Letter with this invitation (PDF)
       </button>
-      {progress === undefined ? null : (
-        <WorkProgress
-          label={workWords.paper.label}
-          said={progress.said}
-          fraction={progress.fraction}
-          onStop={stop}
-        />
-      )}
-      <p className="press-answer" ref={end} role="status" data-kind={said?.kind ?? 'done'}>
-        {said?.text ?? ''}
-      </p>
+      <WorkAnswer label={workWords.paper.label} progress={progress} said={said} onStop={stop} />
     </div>
   )
 }

@@ -2,11 +2,7 @@
 
 import type { MouseEvent } from 'react'
 import type { ButtonWeight } from '../ButtonLink.tsx'
-import { useInSight } from '../draft/useInSight.ts'
-import { WorkProgress } from './WorkProgress.tsx'
-
-/** What a link says when its work has ended. */
-export type SaidAtEnd = { readonly text: string; readonly kind: 'done' | 'refused' }
+import { type SaidAtEnd, WorkAnswer, type WorkSoFar } from './WorkAnswer.tsx'
 
 /**
  * A link to a file that is made when it is asked for: with script `onPress` does it, with how far it is, a way to stop it,
@@ -26,14 +22,12 @@ export function LinkAtWork({
   weight?: ButtonWeight | undefined
   /** What is being made, for whoever hears the bar. */
   label: string
-  /** How far it is, in words and as a part of one; absent while nothing is shown of it. */
-  progress: { readonly said: string; readonly fraction: number | undefined } | undefined
+  progress: WorkSoFar
   said: SaidAtEnd | undefined
   onPress: () => void
   onStop: () => void
   children: string
 }) {
-  const end = useInSight<HTMLSpanElement>(said, said?.kind === 'refused')
   function press(event: MouseEvent<HTMLAnchorElement>) {
     if (event.ctrlKey || event.metaKey || event.shiftKey) return
     event.preventDefault()
@@ -50,12 +44,7 @@ export function LinkAtWork({
       >
         {children}
       </a>
-      {progress === undefined ? null : (
-        <WorkProgress label={label} said={progress.said} fraction={progress.fraction} onStop={onStop} />
-      )}
-      <span className="press-answer work-said" ref={end} role="status" data-kind={said?.kind ?? 'done'}>
-        {said?.text ?? ''}
-      </span>
+      <WorkAnswer label={label} progress={progress} said={said} onStop={onStop} />
     </>
   )
 }

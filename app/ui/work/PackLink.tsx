@@ -3,9 +3,10 @@
 import { useState } from 'react'
 import { workWords } from '../../../lib/words/workText.ts'
 import { askForWork } from './askForWork.ts'
-import { LinkAtWork, type SaidAtEnd } from './LinkAtWork.tsx'
+import { LinkAtWork } from './LinkAtWork.tsx'
 import { saveBy } from './saveBy.ts'
 import { useStop } from './useStop.ts'
+import type { SaidAtEnd } from './WorkAnswer.tsx'
 
 const words = workWords.pack
 

@@ -2,9 +2,9 @@
 
 import { useRef, useState } from 'react'
 import { workWords } from '../../../lib/words/workText.ts'
-import type { SaidAtEnd } from './LinkAtWork.tsx'
 import { saveBy } from './saveBy.ts'
 import { useStop } from './useStop.ts'
+import type { SaidAtEnd } from './WorkAnswer.tsx'
 
 const words = workWords.paper
 

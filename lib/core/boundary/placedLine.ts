@@ -10,6 +10,8 @@ import { setbackPoints } from './setbackAlong.ts'
 export type PlacedLine = {
   readonly start: Millimetres
   readonly end: Millimetres
+  /** Where the line ends: at its farthest station, or, where fewer than two say so, where all that is placed ends. */
+  readonly lineEnd: Millimetres
   readonly stations: readonly { readonly index: number; readonly at: Millimetres; readonly typed: string }[]
   readonly sections: readonly PlacedSection[]
   readonly gates: readonly PlacedGate[]
@@ -45,6 +47,7 @@ export function placedLine(notebook: Notebook): PlacedLine {
   return {
     start,
     end,
+    lineEnd,
     stations,
     sections,
     gates,

@@ -1,14 +1,13 @@
 import type { Notebook } from '../agreement/notebook.ts'
 import { compareLengths, lengthOf, type Millimetres } from '../amounts/length.ts'
 import type { PlacedLine, Stretch } from '../boundary/placedLine.ts'
-import { larger, nothing } from './exact.ts'
 import type { Found } from './finding.ts'
 
 /** What clashes along the line, as `placedLine` noted it, with the numbers that clash. */
 export function placementFindings(notebook: Notebook, placed: PlacedLine, found: Found): void {
   const sections = new Map(placed.sections.map((one) => [one.index, one]))
   const gates = new Map(placed.gates.map((one) => [one.index, one]))
-  const end = placed.stations.length > 1 ? lastOf(placed) : placed.end
+  const end = placed.lineEnd
   for (const note of placed.notes) {
     switch (note.kind) {
       case 'sections-overlap':
@@ -64,10 +63,6 @@ export function placementFindings(notebook: Notebook, placed: PlacedLine, found:
         break
     }
   }
-}
-
-function lastOf(placed: PlacedLine): Millimetres {
-  return placed.stations.map(({ at }) => at).reduce(larger, nothing)
 }
 
 function overlap(

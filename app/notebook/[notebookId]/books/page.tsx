@@ -1,3 +1,4 @@
+import { entriesOnNoLine } from '../../../../lib/core/ledger/onNoLine.ts'
 import { plannedAgainstActual } from '../../../../lib/core/ledger/plannedAgainstActual.ts'
 import { digitsOf } from '../../../../lib/core/shares/statement.ts'
 import { ButtonLink } from '../../../ui/ButtonLink.tsx'
@@ -22,6 +23,7 @@ export default async function BooksPage({ params }: { params: Promise<{ notebook
   const figures = booksFigures(opened)
   const standing = plannedAgainstActual(figures.notebook, digitsOf(figures.notebook))
   const beyond = beyondItems(figures)
+  const loose = entriesOnNoLine(opened.notebook, digitsOf(opened.notebook))
   const home = `/notebook/${notebookId}`
   return (
     <NotebookShell
@@ -41,6 +43,7 @@ export default async function BooksPage({ params }: { params: Promise<{ notebook
           figures={figures}
           item={item}
           beyond={beyond.find(({ id }) => id === item.id)}
+          loose={loose.filter((one) => one.item === item.id)}
         />
       ))}
       <ValuationsPanel opened={opened} />

@@ -1,4 +1,5 @@
 import { itemKey } from '../../../../lib/core/agreement/agreedItems.ts'
+import type { EntryOnNoLine } from '../../../../lib/core/ledger/onNoLine.ts'
 import type { ItemStanding, LineStanding } from '../../../../lib/core/ledger/plannedAgainstActual.ts'
 import type { BeyondTolerance } from '../../../../lib/core/ledger/tolerance.ts'
 import { againstPlanWords, spentBeyondWords } from '../../../../lib/words/againstPlanText.ts'
@@ -22,12 +23,15 @@ export function ItemInBooks({
   figures,
   item,
   beyond,
+  loose,
 }: {
   opened: Opened
   figures: BooksFigures
   item: ItemStanding
   /** Where it came dearer than the agreed tolerance allows. */
   beyond: BeyondTolerance | undefined
+  /** Entries for it that are on no line of it. */
+  loose: readonly EntryOnNoLine[]
 }) {
   const { currency } = figures.notebook
   const title = itemTitle({ kind: item.kind, name: item.name, key: `item:${item.id}` })
@@ -57,7 +61,7 @@ export function ItemInBooks({
         </ul>
       )}
       {spent === undefined ? null : <p>{spent}.</p>}
-      <OnNoLine opened={opened} id={item.id} />
+      <OnNoLine opened={opened} loose={loose} />
       <MarkItem opened={opened} figures={figures} item={item} />
       {others.length === 0 ? null : (
         <FoldedPart

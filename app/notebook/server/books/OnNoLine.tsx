@@ -1,5 +1,4 @@
-import { entriesOnNoLine } from '../../../../lib/core/ledger/onNoLine.ts'
-import { digitsOf } from '../../../../lib/core/shares/statement.ts'
+import type { EntryOnNoLine } from '../../../../lib/core/ledger/onNoLine.ts'
 import { writerOf } from '../../../../lib/forms/book.ts'
 import { onNoLineWords, toALineWords } from '../../../../lib/words/againstPlanText.ts'
 import { entryName } from '../../../../lib/words/booksText.ts'
@@ -8,10 +7,9 @@ import { shareNames } from '../../../../lib/words/shareText.ts'
 import { whyItStays } from '../entryStays.ts'
 import type { Opened } from '../opened.ts'
 
-/** Entries for an item that are on no line of it, each with a way to it, and how they come to one; nothing without any. */
-export function OnNoLine({ opened, id }: { opened: Opened; id: string }) {
+/** The entries for an item that are on no line of it, each with a way to it, and how they come to one; nothing without any. */
+export function OnNoLine({ opened, loose }: { opened: Opened; loose: readonly EntryOnNoLine[] }) {
   const { notebook, notebookId, document, household } = opened
-  const loose = entriesOnNoLine(notebook, digitsOf(notebook)).filter(({ item }) => item === id)
   if (loose.length === 0) return null
   const written = (entry: number) =>
     (document.contributions as readonly Record<string, unknown>[])[entry] ?? {}
