@@ -64,7 +64,7 @@ function LetterPaper({ paper, token }: { paper: string; token: string }) {
     fetch(paper, { method: 'POST', body: new URLSearchParams({ token }), signal }),
   )
   return (
-    <div>
+    <div className="button-row">
       <button
         type="button"
         className="button button-main"
